@@ -1,0 +1,75 @@
+namespace LureSim.Model.Lures;
+
+/// <summary>Named body shapes; radius along the axis is given in <c>docs/lure.md</c>.</summary>
+public enum LureShape
+{
+    /// <summary>Cigar of revolution, blunt power-law ends.</summary>
+    Cigar,
+
+    /// <summary>Slim pencil, thickest behind the middle.</summary>
+    Pencil,
+
+    /// <summary>Half-and-half teardrop, thick tail.</summary>
+    Drop,
+
+    /// <summary>Prolate spheroid (the textbook body).</summary>
+    Spheroid,
+
+    /// <summary>Wide hollow weedless body, flat belly.</summary>
+    Hollow,
+
+    /// <summary>Stations given one by one.</summary>
+    Stations,
+}
+
+/// <summary>One cross-section: an ellipse of the given half-axes.</summary>
+/// <param name="XM">Distance from the middle of the lure, positive toward the nose, m.</param>
+/// <param name="HalfBreadthM">b, m.</param>
+/// <param name="HalfHeightM">c, m.</param>
+/// <param name="CentreZM">Height of the ellipse's centre over the axis, m.</param>
+public sealed record HullStation(double XM, double HalfBreadthM, double HalfHeightM, double CentreZM = 0.0);
+
+/// <summary>A point weight inside or on the lure.</summary>
+/// <param name="MassKg">kg.</param>
+/// <param name="XM">From the middle, positive toward the nose, m.</param>
+/// <param name="ZM">Above the axis, m.</param>
+public sealed record BallastSpec(double MassKg, double XM, double ZM);
+
+/// <summary>A hook, or a skirt or feather, with its drag.</summary>
+/// <param name="MassKg">Mass in air, kg.</param>
+/// <param name="XM">Hanger position from the middle, positive toward the nose, m.</param>
+/// <param name="ZM">Hanger height over the axis, m.</param>
+/// <param name="DragAreaM2">CdA of hook and feather in water, m2 (about wire diameter x total wire length x 0.5 x 1 for a treble; guess).</param>
+/// <param name="SteelVolumeM3">Displaced volume, m3; mass / 7850 for plain steel.</param>
+public sealed record HookSpec(double MassKg, double XM, double ZM, double DragAreaM2, double SteelVolumeM3);
+
+/// <summary>A floating lure: hull, weights, line tie, hooks.</summary>
+/// <param name="Shape">Named shape or stations.</param>
+/// <param name="LengthM">L, m, 0.02 to 0.4.</param>
+/// <param name="DiameterM">Largest breadth, m.</param>
+/// <param name="HeightM">Largest height, m (equal to the breadth for round bodies).</param>
+/// <param name="MassKg">Total mass with ballast, without hooks, kg.</param>
+/// <param name="TieXM">Line tie from the middle, positive toward the nose, m.</param>
+/// <param name="TieZM">Line tie above the axis, m.</param>
+/// <param name="Ballast">Point weights, their mass included in <paramref name="MassKg"/>.</param>
+/// <param name="Hooks">Hooks, skirts, feathers.</param>
+/// <param name="Stations">Sections from tail to nose when <paramref name="Shape"/> is <see cref="LureShape.Stations"/>.</param>
+/// <param name="AddedMassFactor">Surface sway added mass over its rigid-lid value, guess 0.70 (0.405 to 1, A3).</param>
+/// <param name="CrossFlowCd">Cd of the infinite cylinder in cross-flow before the finite-length factor, 1.1 (0.7 to 1.2).</param>
+/// <param name="AxialDragFactor">Factor on friction and form drag along the axis, 1 (0.5 to 2: wave drag bracket).</param>
+/// <param name="FormDragCd">Form drag coefficient on the largest immersed section, guess 0.20 (0.1 to 0.35).</param>
+public sealed record LureSpec(
+    LureShape Shape,
+    double LengthM,
+    double DiameterM,
+    double HeightM,
+    double MassKg,
+    double TieXM,
+    double TieZM,
+    IReadOnlyList<BallastSpec> Ballast,
+    IReadOnlyList<HookSpec> Hooks,
+    IReadOnlyList<HullStation>? Stations = null,
+    double AddedMassFactor = 0.70,
+    double CrossFlowCd = 1.1,
+    double AxialDragFactor = 1.0,
+    double FormDragCd = 0.20);

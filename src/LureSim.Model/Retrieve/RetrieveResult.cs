@@ -1,0 +1,101 @@
+using LureSim.Model.Lures;
+
+namespace LureSim.Model.Retrieve;
+
+/// <summary>One recorded quantity over time.</summary>
+/// <param name="Name">Unit-suffixed name, for example <c>nose_tension_N</c>.</param>
+/// <param name="Unit">Unit as printed on an axis.</param>
+/// <param name="Meaning">One line.</param>
+/// <param name="Values">One value per output time.</param>
+public sealed record Channel(string Name, string Unit, string Meaning, double[] Values);
+
+/// <summary>Channels on one time base; the first is <c>time_s</c>.</summary>
+public sealed class RetrieveSeries(IReadOnlyList<Channel> channels)
+{
+    /// <summary>All channels, equal length.</summary>
+    public IReadOnlyList<Channel> Channels { get; } = channels;
+
+    /// <summary>Number of output times.</summary>
+    public int Count => Channels[0].Values.Length;
+
+    /// <summary>Values of the named channel; throws <see cref="KeyNotFoundException"/> if there is none.</summary>
+    /// <param name="name">Channel name.</param>
+    public double[] this[string name] =>
+        Channels.FirstOrDefault(c => c.Name == name)?.Values ?? throw new KeyNotFoundException($"no channel '{name}'");
+}
+
+/// <summary>Rod, line and lure at one instant. World axes: x from the resting rod tip toward the cast, y to the angler's left,
+/// z up from the water, m.</summary>
+/// <param name="TimeS">t, s.</param>
+/// <param name="Label">Why this instant: "pull", "slack", "turn".</param>
+/// <param name="Line">Nodes tip to tie, [3][N+1].</param>
+/// <param name="Rod">Points hand to tip, [3][links+1].</param>
+/// <param name="LureXM">Centre of gravity.</param>
+/// <param name="LureYM">Centre of gravity.</param>
+/// <param name="HeadingRad">psi, nose from +x counter-clockwise.</param>
+public sealed record Snapshot(double TimeS, string Label, double[][] Line, double[][] Rod, double LureXM, double LureYM, double HeadingRad);
+
+/// <summary>What one twitch did, sampled just before the next pull.</summary>
+/// <param name="StartS">Time of the pull, s.</param>
+/// <param name="EndHeadingRad">e_k: heading minus bearing of the rod tip from the hull, wrapped, just before the next pull, rad.</param>
+/// <param name="SwingRad">Highest minus lowest unwrapped heading in the twitch, rad.</param>
+/// <param name="ImpulseNs">Integral of the tension at the nose, N s.</param>
+/// <param name="AdvanceM">Hull travel toward the rod, m.</param>
+/// <param name="SidewaysM">Hull travel across the line, signed, m.</param>
+/// <param name="BackCrossings">Times the heading passed "pointing away from the rod".</param>
+public sealed record TwitchRecord(
+    double StartS, double EndHeadingRad, double SwingRad, double ImpulseNs, double AdvanceM, double SidewaysM, int BackCrossings);
+
+/// <summary>How the lure answers the rhythm. Thresholds: the pattern finder.</summary>
+public enum WalkPattern
+{
+    /// <summary>Each twitch turns it to the other side.</summary>
+    Alternating,
+
+    /// <summary>Some twitches are lost in slack.</summary>
+    Skipping,
+
+    /// <summary>It keeps to one side of the line.</summary>
+    OneSided,
+
+    /// <summary>Towed, no real turn.</summary>
+    Tracking,
+
+    /// <summary>Turns over its line.</summary>
+    Spinning,
+
+    /// <summary>Pulls do not reach it.</summary>
+    Still,
+
+    /// <summary>None of the others.</summary>
+    Irregular,
+}
+
+/// <summary>Solver counters of a run.</summary>
+/// <param name="Steps">Steps taken.</param>
+/// <param name="Halved">Steps redone because the step rule was broken.</param>
+/// <param name="TridiagonalSolves">Tridiagonal passes.</param>
+/// <param name="RoundCapHits">Solves that reached the round limit of the active set.</param>
+/// <param name="LargestStepRatio">Largest dt sqrt(T/mu)/l of an accepted step (limit 0.5).</param>
+public sealed record SolverCounters(int Steps, int Halved, long TridiagonalSolves, int RoundCapHits, double LargestStepRatio);
+
+/// <summary>A finished (or stopped) retrieve.</summary>
+/// <param name="Spec">The run's specification.</param>
+/// <param name="Hull">Hull used, for pictures.</param>
+/// <param name="Series">Channels.</param>
+/// <param name="Twitches">One record per complete twitch.</param>
+/// <param name="Snapshots">Three instants of one twitch.</param>
+/// <param name="Summary">Figures.</param>
+/// <param name="Counters">Solver counters.</param>
+/// <param name="Failure">Null when the run reached its end; else the sentence that says why not.</param>
+/// <param name="WarmUpTwitches">Number of twitches left out at the start as warm-up.</param>
+public sealed record RetrieveResult(
+    RunSpec Spec,
+    WalkHull Hull,
+    RetrieveSeries Series,
+    IReadOnlyList<TwitchRecord> Twitches,
+    IReadOnlyList<Snapshot> Snapshots,
+    RetrieveSummary Summary,
+    SolverCounters Counters,
+    string? Failure,
+    int WarmUpTwitches);

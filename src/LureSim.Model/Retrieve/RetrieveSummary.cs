@@ -1,0 +1,83 @@
+namespace LureSim.Model.Retrieve;
+
+/// <summary>The figures of a retrieve, over the twitches after warm-up. Definitions: <c>docs/retrieve.md</c>.</summary>
+public sealed record RetrieveSummary
+{
+    /// <summary>Pattern of the answer to the rhythm.</summary>
+    public required WalkPattern Pattern { get; init; }
+
+    /// <summary>Share of twitches that end on the other side than the one before, 0 to 1.</summary>
+    public required double FlipShare { get; init; }
+
+    /// <summary>Median swing of the heading side to side in a twitch, deg.</summary>
+    public required double HeadingSwingDeg { get; init; }
+
+    /// <summary>Mean sideways travel per twitch, m.</summary>
+    public required double GlideWidthM { get; init; }
+
+    /// <summary>Mean travel toward the rod per twitch, m.</summary>
+    public required double AdvancePerTwitchM { get; init; }
+
+    /// <summary>1 - coefficient of variation of the swing, 0 to 1.</summary>
+    public required double Regularity { get; init; }
+
+    /// <summary>Share of time with less than 0.02 N at the nose.</summary>
+    public required double SlackShare { get; init; }
+
+    /// <summary>Nose travel toward the rod per twitch over rigid tip stroke.</summary>
+    public required double PullReach { get; init; }
+
+    /// <summary>Mean impulse at the nose per twitch, N s.</summary>
+    public required double PullImpulseNs { get; init; }
+
+    /// <summary>Highest 5 ms mean tension at the nose, N.</summary>
+    public required double NoseTensionPeakN { get; init; }
+
+    /// <summary>Mean of the sum of the drag forces on the line, magnitude of the resultant, N.</summary>
+    public required double LineDragMeanN { get; init; }
+
+    /// <summary>Highest 5 ms mean of the same, N.</summary>
+    public required double LineDragPeakN { get; init; }
+
+    /// <summary>Mean downward pull on the nose by line and leader, N.</summary>
+    public required double NoseDownLoadN { get; init; }
+
+    /// <summary>Deepest dip of the nose below its rest height, m.</summary>
+    public required double NoseDipM { get; init; }
+
+    /// <summary>Mean over time of the line's lowest point below the straight line tip to tie, m.</summary>
+    public required double LineSagM { get; init; }
+
+    /// <summary>Highest 5 ms mean tension at the rod tip, N.</summary>
+    public required double TipForcePeakN { get; init; }
+
+    /// <summary>Mean travel of the loaded tip in a twitch, m.</summary>
+    public required double LoadedTipTravelM { get; init; }
+
+    /// <summary>Largest bend of the rod tip from its straight line over free length.</summary>
+    public required double RodBendShare { get; init; }
+
+    /// <summary>Mean power the hull puts into the water, W.</summary>
+    public required double WaterStirW { get; init; }
+
+    /// <summary>Mean handle turns per second.</summary>
+    public required double HandleTurnsPerS { get; init; }
+
+    /// <summary>Highest wrist torque, N m.</summary>
+    public required double WristTorquePeakNm { get; init; }
+
+    /// <summary>Root-mean-square wrist torque, N m.</summary>
+    public required double WristTorqueRmsNm { get; init; }
+
+    /// <summary>Mean slack, m.</summary>
+    public required double MeanSlackM { get; init; }
+
+    /// <summary>Mean length of line under or on the water, m.</summary>
+    public required double WettedLineM { get; init; }
+
+    /// <summary>Twitches counted.</summary>
+    public required int TwitchesCounted { get; init; }
+
+    /// <summary>Distance from tip to lure at the end, m.</summary>
+    public required double EndDistanceM { get; init; }
+}
