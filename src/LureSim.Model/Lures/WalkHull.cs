@@ -14,14 +14,14 @@ namespace LureSim.Model.Lures;
 /// <param name="TieArmM">a: line tie ahead of the centre of gravity, m.</param>
 /// <param name="TieHeightM">Height of the line tie over the water at rest, m.</param>
 /// <param name="StripXM">Strip positions from the centre of gravity, m.</param>
-/// <param name="StripDragKgM">Per strip: 1/2 rho Cd eta h dx, so that force = -value |w| w, kg/m.</param>
+/// <param name="StripDragKgM">Per strip: 1/2 rho Cd eta h dx (h draft, eta finite-length factor), so that force = -value |w| w, kg/m.</param>
 /// <param name="AxialDragKgM">X = -value |u| u, kg/m.</param>
 /// <param name="HookXM">Hook positions from the centre of gravity, m.</param>
 /// <param name="HookDragKgM">Per hook: 1/2 rho CdA, force = -value |w| w, kg/m.</param>
 /// <param name="NoseMassKg">Effective mass of nose bob (heave and trim seen at the tie), kg.</param>
 /// <param name="NoseStiffnessNM">Float stiffness at the tie, heave and trim in series, N/m.</param>
 /// <param name="NoseDampingNsM">Damping of nose bob, N s/m (guess: ratio 0.3).</param>
-/// <param name="OutlineXM">Waterline outline for pictures: x from the centre of gravity, m, tail to nose.</param>
+/// <param name="OutlineXM">Outline seen from above, for pictures: x from the centre of gravity, m, tail to nose.</param>
 /// <param name="OutlineHalfBreadthM">Half-breadth at those x, m.</param>
 public sealed record WalkHull(
     double LengthM,
