@@ -46,11 +46,9 @@ public static class LineSizing
         SizedValue modulus = Or(known.ModulusPa, "ModulusPa", properties.ModulusPa(film), "effective modulus of the material");
         SizedValue damping = Or(known.DampingTimeS, nameof(LineSpec.DampingTimeS), properties.DampingTimeS, "material");
         SizedValue breakN = Break(properties, known, size.Label);
-        double bendingPerModulus = material == LineMaterial.Braid ? 0.0 : Math.PI * Math.Pow(d, 4) / 64.0;
         SizedValue ea = SizedValue.From(nameof(LineSpec.AxialStiffnessN), modulus.Value * size.LinearDensity.Value / density,
             modulus, 1.0, "modulus on the solid area");
-        SizedValue ei = SizedValue.From(nameof(LineSpec.BendingStiffnessNm2), modulus.Value * bendingPerModulus,
-            modulus, 1.0, "E pi d^4/64, none for braid");
+        SizedValue ei = Bending(material, d, modulus);
         SizedValue tangential = Or(known.TangentialDragCoefficient, nameof(LineSpec.TangentialDragCoefficient),
             new(0.01, 0.004, 0.02), "long thin cylinders and ropes");
 
@@ -96,6 +94,14 @@ public static class LineSizing
         return diameterM is null || number is null
             ? new(packing, packing, packing)
             : throw new ArgumentException("Contradictory line: packing follows from a braid's number and diameter.");
+    }
+
+    private static SizedValue Bending(LineMaterial material, double d, SizedValue modulus)
+    {
+        const string name = nameof(LineSpec.BendingStiffnessNm2);
+        return material == LineMaterial.Braid
+            ? new(name, 0.0, 0.0, 0.0, ValueOrigin.Derived, "braid is taken as limp")
+            : SizedValue.From(name, modulus.Value * Math.PI * Math.Pow(d, 4) / 64.0, modulus, 1.0, "E pi d^4/64");
     }
 
     private static SizedValue Break(MaterialProperties properties, LineOverrides known, SizedValue label)
