@@ -13,7 +13,7 @@ namespace LureSim.Model.Lines;
 /// psi = theta. Upward: psi cannot pass pi - theta when a line is lifted off (negative h). Weight of the displaced water is left
 /// out; the exact cylinder is <see cref="SurfaceFilmForce"/>.
 /// </remarks>
-public readonly struct ThinLineFilm
+public sealed class ThinLineFilm
 {
     private readonly double _sigma;
     private readonly double _capillaryLengthM;
