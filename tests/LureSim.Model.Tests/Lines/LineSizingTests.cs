@@ -118,6 +118,22 @@ public sealed class LineSizingTests
     }
 
     [Theory]
+    [InlineData(LineMaterial.Braid)]
+    [InlineData(LineMaterial.Nylon)]
+    [InlineData(LineMaterial.Fluorocarbon)]
+    public void A_stronger_label_is_never_a_thinner_lighter_or_weaker_line(LineMaterial material)
+    {
+        LineSpec last = Resolve(material, lb: 2).Spec;
+        for (double lb = 2.02; lb < 200; lb *= 1.01)
+        {
+            LineSpec next = Resolve(material, lb: lb).Spec;
+            Assert.True(next.DiameterM > last.DiameterM && next.LinearDensityKgM > last.LinearDensityKgM, $"{lb} lb");
+            Assert.True(next.AxialStiffnessN > last.AxialStiffnessN && next.BreakN > last.BreakN, $"{lb} lb");
+            last = next;
+        }
+    }
+
+    [Theory]
     [InlineData(LineMaterial.Nylon, null, null, null)]
     [InlineData(LineMaterial.Nylon, 0.40, 2.0, null)]
     [InlineData(LineMaterial.Nylon, 0.90, null, 10.0)]
