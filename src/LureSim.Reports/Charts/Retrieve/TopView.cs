@@ -1,0 +1,147 @@
+using LureSim.Model.Retrieve;
+using LureSim.Reports.Drawing;
+using LureSim.Reports.Text;
+using OxyPlot;
+using OxyPlot.Annotations;
+using OxyPlot.Axes;
+
+namespace LureSim.Reports.Charts.Retrieve;
+
+/// <summary>The path from above with the hull to scale where each twitch has turned it farthest.</summary>
+public static class TopView
+{
+    private const int Height = 900;
+
+    /// <summary>Builds the picture of about eight twitches after warm-up.</summary>
+    /// <param name="result">Retrieve.</param>
+    public static Chart Build(RetrieveResult result)
+    {
+        TwitchWindow window = TwitchWindow.Choose(result, Twitches(result));
+        double[] x = result.Series["lure_x_m"], y = result.Series["lure_y_m"];
+        PlotModel model = ChartStyle.NewModel(Title(window), Subtitle(result));
+        // One scale on both axes: a turn of 90 degrees must look like one.
+        model.PlotType = PlotType.Cartesian;
+        Frame frame = Frame.Around(x, y, window, result.Hull.LengthM);
+        var panels = new Panels(model, Height, 1, [ChartStyle.NewAxis(AxisPosition.Left, "To angler's left, m", frame.Bottom, frame.Top)]);
+        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "From the resting rod tip, m", frame.Left, frame.Right));
+        panels.Line(0, x.AsSpan(window.From, window.Length), y.AsSpan(window.From, window.Length), ChartStyle.Grey, 3);
+        for (int k = 0; k < window.Count; k++)
+        {
+            AddHull(model, result, window, k);
+        }
+
+        AddRodArrow(model, result, window, frame);
+        AddScaleBar(model, frame);
+        panels.Header(0, "Lure to scale, by twitch",
+            new("nose left of the line", Fill(true), Swatch.Box), new("nose right of it", Fill(false), Swatch.Box),
+            new("line tie", ChartStyle.Ink, Swatch.Dot), new("path", ChartStyle.Grey));
+        return new Chart("path_top", model, Height: Height);
+    }
+
+    // At most 16 hull lengths across, so that the hull can be seen from the back row.
+    private static int Twitches(RetrieveResult result)
+    {
+        double advance = Math.Max(Math.Abs(result.Summary.AdvancePerTwitchM), 1e-3);
+        return (int)Math.Clamp(16 * result.Hull.LengthM / advance, 4, 8);
+    }
+
+    private static string Title(TwitchWindow window) => window.Count == 0
+        ? "Path from above: no complete twitch"
+        : $"Path from above: twitches {window.First + 1} to {window.First + window.Count}";
+
+    private static string Subtitle(RetrieveResult result)
+    {
+        RetrieveSummary s = result.Summary;
+        return $"{SummaryNames.Sentence(s.Pattern)}: swings {s.HeadingSwingDeg:F0}°, glides {Trade.Length(s.GlideWidthM)} sideways, "
+            + $"comes {Trade.Length(s.AdvancePerTwitchM)} a twitch";
+    }
+
+    private static OxyColor Fill(bool left) => left ? ChartStyle.Blue : ChartStyle.Orange;
+
+    private static void AddHull(PlotModel model, RetrieveResult result, TwitchWindow window, int k)
+    {
+        (int from, int to) = window.Twitch(result, k);
+        double[] heading = result.Series["heading_deg"];
+        int far = from;
+        for (int i = from; i < to; i++)
+        {
+            far = Math.Abs(heading[i] - heading[from]) > Math.Abs(heading[far] - heading[from]) ? i : far;
+        }
+
+        double x = result.Series["lure_x_m"][far], y = result.Series["lure_y_m"][far];
+        double psi = (heading[far] + 180) * Math.PI / 180;
+        bool left = Math.Sin(psi) >= 0;
+        var outline = new PolygonAnnotation
+        {
+            YAxisKey = Panels.Key(0), Fill = ChartStyle.Faint(Fill(left), 0.75), Stroke = ChartStyle.Ink, StrokeThickness = 2,
+            LineStyle = LineStyle.Solid, LineJoin = LineJoin.Round, Layer = AnnotationLayer.AboveSeries,
+        };
+        outline.Points.AddRange(HullShape.Outline(result.Hull, x, y, psi));
+        model.Annotations.Add(outline);
+        DataPoint tie = HullShape.Place(x, y, psi, result.Hull.TieArmM, 0);
+        model.Annotations.Add(new PointAnnotation
+        {
+            YAxisKey = Panels.Key(0), X = tie.X, Y = tie.Y, Size = 7, Fill = ChartStyle.Ink, Shape = MarkerType.Circle,
+        });
+        DataPoint label = HullShape.Place(x, y, psi, -0.72 * result.Hull.LengthM, 0);
+        model.Annotations.Add(Words($"{window.First + k + 1}", label, HorizontalAlignment.Center));
+    }
+
+    private static void AddRodArrow(PlotModel model, RetrieveResult result, TwitchWindow window, Frame frame)
+    {
+        int mid = (window.From + window.To) / 2;
+        double dx = result.Series["tip_x_m"][mid] - result.Series["lure_x_m"][mid];
+        double dy = result.Series["tip_y_m"][mid] - result.Series["lure_y_m"][mid];
+        double length = 0.12 * (frame.Right - frame.Left) / Math.Sqrt((dx * dx) + (dy * dy));
+        var start = new DataPoint(frame.Left + (0.14 * (frame.Right - frame.Left)), frame.Bottom + (0.10 * (frame.Top - frame.Bottom)));
+        model.Annotations.Add(new ArrowAnnotation
+        {
+            YAxisKey = Panels.Key(0), StartPoint = start, EndPoint = new DataPoint(start.X + (length * dx), start.Y + (length * dy)),
+            Color = ChartStyle.Vermilion, StrokeThickness = 5, HeadLength = 4, HeadWidth = 3,
+        });
+        model.Annotations.Add(Words(" to the rod", start, HorizontalAlignment.Left));
+    }
+
+    private static void AddScaleBar(PlotModel model, Frame frame)
+    {
+        double length = frame.Right - frame.Left > 1.2 ? 0.20 : 0.10;
+        double y = frame.Bottom + (0.10 * (frame.Top - frame.Bottom));
+        double right = frame.Right - (0.03 * (frame.Right - frame.Left));
+        var bar = new PolylineAnnotation
+        {
+            YAxisKey = Panels.Key(0), Color = ChartStyle.Ink, StrokeThickness = 7, LineStyle = LineStyle.Solid,
+        };
+        bar.Points.Add(new DataPoint(right - length, y));
+        bar.Points.Add(new DataPoint(right, y));
+        model.Annotations.Add(bar);
+        string text = $"{100 * length:F0} cm = {Trade.Digits(Trade.Inches(length))} in ";
+        model.Annotations.Add(Words(text, new DataPoint(right - length, y), HorizontalAlignment.Right));
+    }
+
+    private static TextAnnotation Words(string text, DataPoint at, HorizontalAlignment horizontal) => new()
+    {
+        YAxisKey = Panels.Key(0), Text = text, TextPosition = at, Stroke = OxyColors.Undefined, FontSize = ChartStyle.TextSize,
+        TextHorizontalAlignment = horizontal, TextVerticalAlignment = VerticalAlignment.Middle, Padding = new OxyThickness(2), Background = OxyColors.White,
+    };
+
+    /// <summary>What the picture covers, m.</summary>
+    private readonly record struct Frame(double Left, double Right, double Bottom, double Top)
+    {
+        public static Frame Around(double[] x, double[] y, TwitchWindow w, double hull)
+        {
+            var xs = x.AsSpan(w.From, w.Length);
+            var ys = y.AsSpan(w.From, w.Length);
+            (double left, double right, double bottom, double top) = (xs[0], xs[0], ys[0], ys[0]);
+            for (int i = 1; i < xs.Length; i++)
+            {
+                (left, right) = (Math.Min(left, xs[i]), Math.Max(right, xs[i]));
+                (bottom, top) = (Math.Min(bottom, ys[i]), Math.Max(top, ys[i]));
+            }
+
+            // Room for the hull's ends, and below for arrow and scale bar.
+            double width = right - left + (2 * hull), height = Math.Max(top - bottom + (3 * hull), 0.40 * width);
+            double middle = 0.5 * (top + bottom);
+            return new Frame(left - hull, right + hull, middle - (0.56 * height), middle + (0.44 * height));
+        }
+    }
+}

@@ -1,0 +1,32 @@
+using System.Text;
+using LureSim.Model.Retrieve;
+using LureSim.Reports.Charts.Retrieve;
+using LureSim.Reports.Drawing;
+
+namespace LureSim.Reports.Files;
+
+/// <summary>The set of files of one retrieve.</summary>
+public static class RetrieveFiles
+{
+    /// <summary>Writes summary, channels, effective scenario and pictures, all or none; throws
+    /// <see cref="OutputException"/> when the folder cannot be written.</summary>
+    /// <param name="path">Folder, created when missing.</param>
+    /// <param name="result">Retrieve.</param>
+    /// <param name="effectiveToml">The scenario with every default spelled out.</param>
+    /// <param name="notes">Warnings and guesses.</param>
+    /// <param name="plots">Which pictures.</param>
+    public static void Write(
+        string path, RetrieveResult result, string effectiveToml, RunNotes notes, PlotFormat plots)
+    {
+        using var folder = new OutputFolder(path);
+        folder.Add("summary.json", stream => SummaryJson.Write(stream, result, notes));
+        folder.Add("series.csv", stream => SeriesCsv.Write(stream, result.Series));
+        folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
+        if (plots != PlotFormat.None)
+        {
+            ChartFiles.Add(folder, RetrieveCharts.All(result), plots);
+        }
+
+        folder.Commit();
+    }
+}

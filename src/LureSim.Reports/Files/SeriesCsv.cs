@@ -1,0 +1,28 @@
+using System.Globalization;
+using LureSim.Model.Retrieve;
+using nietras.SeparatedValues;
+
+namespace LureSim.Reports.Files;
+
+/// <summary>Channels as a table: one column per channel under its unit-suffixed name, nine significant digits.</summary>
+public static class SeriesCsv
+{
+    /// <summary>Writes the table; always a comma, a point and a line feed, whatever the machine's culture.</summary>
+    /// <param name="stream">Receives UTF-8.</param>
+    /// <param name="series">Channels.</param>
+    public static void Write(Stream stream, RetrieveSeries series)
+    {
+        using var text = new StreamWriter(stream, leaveOpen: true) { NewLine = "\n" };
+        using SepWriter writer = Sep.New(',').Writer(o => o with { CultureInfo = CultureInfo.InvariantCulture }).To(text);
+        Span<char> digits = stackalloc char[32];
+        for (int i = 0; i < series.Count; i++)
+        {
+            using SepWriter.Row row = writer.NewRow();
+            foreach (Channel channel in series.Channels)
+            {
+                channel.Values[i].TryFormat(digits, out int length, "G9", CultureInfo.InvariantCulture);
+                row[channel.Name].Set(digits[..length]);
+            }
+        }
+    }
+}

@@ -1,0 +1,60 @@
+using System.Text;
+using LureSim.Model.Retrieve;
+using LureSim.Reports.Files;
+
+namespace LureSim.Reports.Text;
+
+/// <summary>The short table of a retrieve: the trade's unit, then SI.</summary>
+internal static class RetrieveTable
+{
+    private readonly record struct Row(string Name, string Trade, string Si);
+
+    /// <summary>The table as aligned plain text.</summary>
+    /// <param name="s">Figures.</param>
+    public static string Text(RetrieveSummary s)
+    {
+        Row[] rows = [.. Rows(s)];
+        int name = rows.Max(r => r.Name.Length) + 2, trade = rows.Max(r => r.Trade.Length) + 2;
+        var text = new StringBuilder();
+        foreach (Row row in rows)
+        {
+            text.Append("  ").Append(row.Name.PadRight(name)).Append(row.Trade.PadRight(trade)).Append(row.Si);
+            while (text[^1] == ' ')
+            {
+                text.Length--;
+            }
+
+            text.Append('\n');
+        }
+
+        return text.ToString();
+    }
+
+    private static IEnumerable<Row> Rows(RetrieveSummary s) =>
+    [
+        new("pattern", SummaryKeys.Name(s.Pattern), $"{100 * s.FlipShare:F0} % of {s.TwitchesCounted} twitches change sides"),
+        new("swing side to side", $"{s.HeadingSwingDeg:F0} deg", $"regularity {s.Regularity:F2}"),
+        Length("glide per twitch", s.GlideWidthM),
+        Length("advance per twitch", s.AdvancePerTwitchM),
+        new("pull reach", Trade.Digits(s.PullReach), "nose travel / rigid tip stroke"),
+        Length("loaded tip travel", s.LoadedTipTravelM),
+        new("line slack at the nose", $"{100 * s.SlackShare:F0} % of the time", $"mean slack {Trade.Digits(100 * s.MeanSlackM)} cm"),
+        Force("nose pull, peak", s.NoseTensionPeakN),
+        Force("rod tip pull, peak", s.TipForcePeakN),
+        Force("line drag, mean", s.LineDragMeanN),
+        Force("line drag, peak", s.LineDragPeakN),
+        Force("load down on the nose", s.NoseDownLoadN),
+        Length("deepest nose dip", s.NoseDipM),
+        Length("line sag", s.LineSagM),
+        new("line on the water", $"{Trade.Digits(Trade.Feet(s.WettedLineM))} ft", $"{Trade.Digits(s.WettedLineM)} m"),
+        new("water stirred", $"{Trade.Digits(s.WaterStirW)} W", string.Empty),
+        new("reel handle", $"{Trade.Digits(s.HandleTurnsPerS)} turns/s", string.Empty),
+        new("wrist torque, peak", $"{Trade.Digits(Trade.PoundInches(s.WristTorquePeakNm))} lb-in", $"{Trade.Digits(s.WristTorquePeakNm)} N m"),
+    ];
+
+    private static Row Length(string name, double m) => new(
+        name, $"{Trade.Digits(Trade.Inches(m))} in", Math.Abs(m) < 0.01 ? $"{Trade.Digits(1000 * m)} mm" : $"{Trade.Digits(100 * m)} cm");
+
+    private static Row Force(string name, double n) => new(
+        name, $"{Trade.Digits(Trade.OunceForce(n))} oz-force", $"{Trade.Digits(n)} N");
+}

@@ -1,0 +1,16 @@
+using LureSim.Model.Retrieve;
+using LureSim.Reports.Files;
+
+namespace LureSim.Reports.Text;
+
+/// <summary>Words for patterns.</summary>
+internal static class SummaryNames
+{
+    /// <summary>The pattern's name at the start of a sentence.</summary>
+    /// <param name="pattern">Pattern.</param>
+    public static string Sentence(WalkPattern pattern)
+    {
+        string name = SummaryKeys.Name(pattern);
+        return char.ToUpperInvariant(name[0]) + name[1..];
+    }
+}

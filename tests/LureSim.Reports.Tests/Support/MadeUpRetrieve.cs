@@ -1,0 +1,111 @@
+using LureSim.Model;
+using LureSim.Model.Anglers;
+using LureSim.Model.Lines;
+using LureSim.Model.Lures;
+using LureSim.Model.Media;
+using LureSim.Model.Reels;
+using LureSim.Model.Retrieve;
+using LureSim.Model.Rods;
+
+namespace LureSim.Reports.Tests.Support;
+
+/// <summary>A zigzag drawn by hand, with plausible numbers: no physics, only something to print.</summary>
+internal static class MadeUpRetrieve
+{
+    private const double Period = 0.5;
+    private const double Step = 0.005;
+    private const double Hull = 0.11;
+
+    public static RetrieveResult Result(double duration = 15.0, WalkPattern pattern = WalkPattern.Alternating)
+    {
+        int n = (int)Math.Round(duration / Step) + 1;
+        double[] time = Fill(n, i => i * Step);
+        double[] rigid = Fill(n, i => 0.20 * Stroke(Phase(time[i])));
+        double[] tip = Fill(n, i => Tip(Phase(time[i])));
+        double[] tension = Fill(n, i => 0.9 * Pulse(Phase(time[i]), 0.07, 0.018) + 0.12 * Pulse(Phase(time[i]), 0.13, 0.02));
+        double[] heading = Fill(n, i => Heading(time[i]));
+        double[] x = Fill(n, i => 15 - 0.24 * Travel(time[i]));
+        double[] y = Fill(n, i => 0.03 * Math.Sin(Math.PI * (time[i] / Period - 0.35)));
+        double[] slack = Fill(n, i => 0.02 + 0.16 * (1 - Stroke(Phase(time[i]) - 0.02)));
+        double[] drag = Fill(n, i => 0.03 + 0.3 * Pulse(Phase(time[i]), 0.08, 0.03) + 0.1 * Pulse(Phase(time[i]), 0.2, 0.04));
+        Channel[] channels =
+        [
+            new("time_s", "s", "time", time), new("lure_x_m", "m", "lure", x), new("lure_y_m", "m", "lure", y),
+            new("heading_deg", "deg", "heading", heading), new("tip_x_m", "m", "tip", Fill(n, i => -0.6 * tip[i])),
+            new("tip_y_m", "m", "tip", Fill(n, i => 0.1 * tip[i])), new("tip_z_m", "m", "tip", Fill(n, i => 0.5 + 0.4 * tip[i])),
+            new("tip_travel_m", "m", "loaded tip", tip), new("rigid_stroke_m", "m", "stroke", rigid),
+            new("nose_tension_N", "N", "nose", tension), new("tip_tension_N", "N", "tip", Fill(n, i => 0.06 + (1.25 * tension[i]))),
+            new("slack_m", "m", "slack", slack), new("line_drag_N", "N", "drag", drag),
+        ];
+        var twitches = Enumerable.Range(0, (int)(duration / Period))
+            .Select(k => new TwitchRecord(k * Period, (k % 2 == 0 ? 1 : -1) * 1.36, 2.72, 0.04, 0.24, k % 2 == 0 ? 0.05 : -0.05, 0))
+            .ToArray();
+        Snapshot[] snapshots = duration < 7
+            ? []
+            : [Shot("pull", 6.07, 12.1, 0.03, 0.3), Shot("slack", 6.20, 12.0, 0.22, 0.1), Shot("turn", 6.35, 11.95, 0.30, 0.0)];
+        return new RetrieveResult(Spec(), Outline(), new RetrieveSeries(channels), twitches, snapshots,
+            Summary(pattern), new SolverCounters(30000, 3, 62000, 0, 0.41), null, 12);
+    }
+
+    public static RetrieveSummary Summary(WalkPattern pattern) => new()
+    {
+        Pattern = pattern, FlipShare = 1, HeadingSwingDeg = 156, GlideWidthM = 0.047, AdvancePerTwitchM = 0.24,
+        Regularity = 0.97, SlackShare = 0.62, PullReach = 1.2, PullImpulseNs = 0.040, NoseTensionPeakN = 0.86,
+        LineDragMeanN = 0.062, LineDragPeakN = 0.33, NoseDownLoadN = 0.004, NoseDipM = 0.0012, LineSagM = 0.31,
+        TipForcePeakN = 1.13, LoadedTipTravelM = 0.36, RodBendShare = 0.06, WaterStirW = 0.10, HandleTurnsPerS = 0.83,
+        WristTorquePeakNm = 1.9, WristTorqueRmsNm = 0.7, MeanSlackM = 0.14, WettedLineM = 9.6, TwitchesCounted = 18,
+        EndDistanceM = 7.8,
+    };
+
+    private static RunSpec Spec()
+    {
+        var line = new LineSpec(LineMaterial.Braid, 3.3e-4, 7.3e-5, 970, 5000, 1e-3, 0, SurfaceFilm.Dry, 220);
+        var lure = new LureSpec(LureShape.Cigar, Hull, 0.0205, 0.0205, 0.018, 0.051, 0, [], []);
+        return new RunSpec("Large walker on straight braid", new WaterSpec(), new AirSpec(), new AnglerSpec(),
+            new RodSpec(2.13, 0.3, 15, 0.06), new ReelSpec(ReelKind.Revolving, 7.1, 0.034, 30), line, null, lure,
+            new RetrieveSpec(), new SolverSpec());
+    }
+
+    private static WalkHull Outline()
+    {
+        double[] x = Fill(25, i => (Hull * (i / 24.0 - 0.5)) + 0.0033);
+        double[] b = Fill(25, i => 0.0102 * Math.Pow(1 - Math.Pow(Math.Abs(2 * (i / 24.0 - 0.5)), 2.5), 0.6));
+        return new WalkHull(Hull, 0.018, 0.019, 0.029, 0, 2.1e-5, 0.0543, 0.002, [], [], 0, [], [], 0.01, 3.9, 0.1, x, b);
+    }
+
+    private static Snapshot Shot(string label, double t, double lureX, double sag, double pull)
+    {
+        double[] u = Fill(41, i => i / 40.0);
+        double tipX = -0.6 * pull, tipZ = 0.5 + (0.4 * pull);
+        double[] lineX = Array.ConvertAll(u, s => tipX + (s * (lureX - 0.05 - tipX)));
+        double[] lineZ = Array.ConvertAll(u, s => Math.Max(-0.02, (tipZ * (1 - s)) - (4 * sag * s * (1 - s))));
+        double[] rodX = Fill(11, i => -0.86 + ((tipX + 0.86) * i / 10.0));
+        double[] rodZ = Fill(11, i => 1.2 + ((tipZ - 1.2) * i / 10.0) + (0.05 * Math.Sin(Math.PI * i / 10.0)));
+        return new Snapshot(t, label, [lineX, new double[41], lineZ], [rodX, new double[11], rodZ], lureX, 0.02, Math.PI + 1);
+    }
+
+    private static double Phase(double t) => t - (Period * Math.Floor((t / Period) + 1e-9));
+
+    private static double Stroke(double p) =>
+        p < 0.1 ? Square(Math.Sin(Math.PI * Math.Max(p, 0) / 0.2)) : p < 0.25 ? Square(Math.Cos(Math.PI * (p - 0.1) / 0.3)) : 0;
+
+    private static double Tip(double p) =>
+        p < 0.13 ? 0.33 * Square(Math.Sin(Math.PI * p / 0.26)) : 0.33 * Math.Cos(2 * Math.PI * 4.5 * (p - 0.13)) * Math.Exp(-(p - 0.13) / 0.11);
+
+    private static double Pulse(double p, double at, double width) => p < 0 ? 0 : Math.Exp(-Square((p - at) / width));
+
+    private static double Heading(double t)
+    {
+        int k = (int)Math.Floor((t / Period) + 1e-9);
+        double turn = Smooth((Phase(t) - 0.05) / 0.38);
+        return (k % 2 == 0 ? -78 : 78) * (1 - (2 * turn));
+    }
+
+    private static double Travel(double t) => Math.Floor((t / Period) + 1e-9) + (0.85 * Smooth((Phase(t) - 0.05) / 0.2)) + (0.15 * Phase(t) / Period);
+
+    private static double Smooth(double u) => u <= 0 ? 0 : u >= 1 ? 1 : u * u * (3 - (2 * u));
+
+    private static double Square(double v) => v * v;
+
+    private static double[] Fill(int n, Func<int, double> f) => [.. Enumerable.Range(0, n).Select(f)];
+}

@@ -1,0 +1,28 @@
+using LureSim.Reports.Text;
+
+namespace LureSim.Reports.Tests.Text;
+
+public sealed class TradeTests
+{
+    [Theory]
+    [InlineData(0.0, "0")]
+    [InlineData(0.00004, "0.0000")]
+    [InlineData(0.0123, "0.012")]
+    [InlineData(0.0996, "0.10")]
+    [InlineData(0.996, "1.0")]
+    [InlineData(9.96, "10")]
+    [InlineData(9.44, "9.4")]
+    [InlineData(-0.237, "-0.24")]
+    [InlineData(12.4, "12")]
+    [InlineData(1234.5, "1234")]
+    public void Digits_keeps_two_figures(double value, string text) => Assert.Equal(text, Trade.Digits(value));
+
+    [Fact]
+    public void Units_follow_their_definitions()
+    {
+        Assert.Equal(10, Trade.Inches(0.254), 12);
+        Assert.Equal(7, Trade.Feet(2.1336), 12);
+        Assert.Equal(16, Trade.OunceForce(4.4482216152605), 12);
+        Assert.Equal(1, Trade.PoundInches(4.4482216152605 * 0.0254), 12);
+    }
+}
