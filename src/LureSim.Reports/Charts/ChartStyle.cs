@@ -1,3 +1,4 @@
+using System.Globalization;
 using LureSim.Reports.Drawing;
 using OxyPlot;
 using OxyPlot.Axes;
@@ -62,6 +63,7 @@ public static class ChartStyle
     {
         Title = title,
         Subtitle = subtitle,
+        Culture = CultureInfo.InvariantCulture,
         Background = OxyColors.White,
         TextColor = Ink,
         DefaultFont = FontFile.Family,
@@ -98,7 +100,7 @@ public static class ChartStyle
             AxislineStyle = LineStyle.Solid,
             AxislineColor = Grey,
             AxislineThickness = 1.5,
-            IntervalLength = position == AxisPosition.Bottom ? 150 : 55,
+            IntervalLength = position == AxisPosition.Bottom ? 150 : 45,
             StringFormat = "0.####",
         };
 

@@ -50,12 +50,11 @@ public class PanelHeader : Annotation
         ClipByYAxis = false;
     }
 
-    /// <summary>Legend, right of the words; on a line of its own above the panel if the two do not fit side by side.</summary>
+    /// <summary>Legend, right of the words; both shrink together when they would not fit side by side.</summary>
     public IReadOnlyList<HeaderEntry> Entries { get; }
 
-    /// <summary>Height that a header needs, px.</summary>
-    /// <param name="rows">Lines of text: 1, or 2 when the legend stands under the words.</param>
-    public static double Height(int rows) => 14 + (rows * ChartStyle.HeaderSize * 1.35);
+    /// <summary>Height of the strip, px.</summary>
+    public static double Height => 14 + (ChartStyle.HeaderSize * 1.4);
 
     /// <inheritdoc/>
     public override void Render(IRenderContext rc)
@@ -72,7 +71,7 @@ public class PanelHeader : Annotation
         double panelTop = yAxis.Transform(yAxis.ActualMaximum);
         double words = rc.MeasureText(text, ActualFont, ChartStyle.HeaderSize, FontWeights.Bold).Width;
         double legend = Entries.Sum(e => EntryWidth(rc, e));
-        bool oneRow = Entries.Count == 0 || words + legend + (2 * Gap) <= right - left;
+        double scale = Math.Min(1, (right - left) / (words + legend));
         double gapTop = GapTop(panelTop);
         rc.DrawRectangle(
             new OxyRect(left - 2, gapTop, right - left + 4, panelTop - gapTop),
@@ -82,17 +81,15 @@ public class PanelHeader : Annotation
             new OxyRect(left, panelTop, right - left, panelBottom - panelTop),
             OxyColors.Undefined, ChartStyle.Grey, 1.5, EdgeRenderingMode.PreferGeometricAccuracy);
 
-        double row = ChartStyle.HeaderSize * 1.35;
-        double legendY = panelTop - 8 - (row / 2);
-        double wordsY = oneRow ? legendY : legendY - row;
+        double y = panelTop - 8 - (ChartStyle.HeaderSize * 0.7);
         rc.DrawText(
-            new ScreenPoint(left, wordsY), text, ChartStyle.Ink, ActualFont, ChartStyle.HeaderSize,
+            new ScreenPoint(left, y), text, ChartStyle.Ink, ActualFont, ChartStyle.HeaderSize * scale,
             FontWeights.Bold, 0, HorizontalAlignment.Left, VerticalAlignment.Middle);
-        double x = oneRow ? right - legend : left;
+        double x = right - (legend * scale);
         foreach (HeaderEntry entry in Entries)
         {
-            DrawEntry(rc, entry, x, legendY);
-            x += EntryWidth(rc, entry);
+            DrawEntry(rc, entry, x, y, scale);
+            x += EntryWidth(rc, entry) * scale;
         }
     }
 
@@ -117,26 +114,27 @@ public class PanelHeader : Annotation
     private double EntryWidth(IRenderContext rc, HeaderEntry entry) =>
         SwatchWidth + rc.MeasureText(entry.Label, ActualFont, ChartStyle.TextSize, FontWeights.Normal).Width + (3 * Gap);
 
-    private void DrawEntry(IRenderContext rc, HeaderEntry entry, double x, double y)
+    private void DrawEntry(IRenderContext rc, HeaderEntry entry, double x, double y, double scale)
     {
         const EdgeRenderingMode mode = EdgeRenderingMode.PreferGeometricAccuracy;
+        double wide = SwatchWidth * scale;
         switch (entry.Kind)
         {
             case Swatch.Box:
-                rc.DrawRectangle(new OxyRect(x, y - 12, SwatchWidth, 24), entry.Color, ChartStyle.Grey, 1, mode);
+                rc.DrawRectangle(new OxyRect(x, y - 12, wide, 24), entry.Color, ChartStyle.Grey, 1, mode);
                 break;
             case Swatch.Dot:
-                rc.DrawEllipse(new OxyRect(x + (SwatchWidth / 2) - 7, y - 7, 14, 14), entry.Color, entry.Color, 1, mode);
+                rc.DrawEllipse(new OxyRect(x + (wide / 2) - 8, y - 8, 16, 16), entry.Color, entry.Color, 1, mode);
                 break;
             default:
                 double[]? dash = entry.Kind == Swatch.Dash ? [10, 7] : null;
-                ScreenPoint[] line = [new(x, y), new(x + SwatchWidth, y)];
+                ScreenPoint[] line = [new(x, y), new(x + wide, y)];
                 rc.DrawLine(line, entry.Color, ChartStyle.LineWidth, mode, dash, LineJoin.Miter);
                 break;
         }
 
         rc.DrawText(
-            new ScreenPoint(x + SwatchWidth + Gap, y), entry.Label, ChartStyle.Ink, ActualFont, ChartStyle.TextSize,
+            new ScreenPoint(x + wide + Gap, y), entry.Label, ChartStyle.Ink, ActualFont, ChartStyle.TextSize * scale,
             FontWeights.Normal, 0, HorizontalAlignment.Left, VerticalAlignment.Middle);
     }
 

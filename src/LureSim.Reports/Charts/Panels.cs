@@ -17,14 +17,13 @@ public sealed class Panels
     /// <summary>Puts the y axes of a model one below the other.</summary>
     /// <param name="model">Receives the axes.</param>
     /// <param name="height">Height of the picture, px.</param>
-    /// <param name="headerRows">Lines of text over each panel.</param>
     /// <param name="axes">One axis per panel, top to bottom.</param>
     /// <param name="weights">Relative heights; none = equal.</param>
-    public Panels(PlotModel model, int height, int headerRows, LinearAxis[] axes, double[]? weights = null)
+    public Panels(PlotModel model, int height, LinearAxis[] axes, double[]? weights = null)
     {
         Model = model;
         _axes = axes;
-        double gap = PanelHeader.Height(headerRows) / (height - Outside);
+        double gap = PanelHeader.Height / (height - Outside);
         double free = 1 - (axes.Length * gap);
         double sum = weights?.Sum() ?? axes.Length;
         double top = 1;

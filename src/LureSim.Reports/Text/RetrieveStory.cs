@@ -17,28 +17,28 @@ internal static class RetrieveStory
     private static string What(RetrieveSummary s) => s.Pattern switch
     {
         WalkPattern.Alternating =>
-            $"It walks: {100 * s.FlipShare:F0} % of the twitches turn it to the other side, {s.HeadingSwingDeg:F0} deg from side to "
+            $"It walks: {Trade.Fixed(100 * s.FlipShare, 0)} % of the twitches turn it to the other side, {Trade.Fixed(s.HeadingSwingDeg, 0)} deg from side to "
             + $"side, gliding {Trade.Length(s.GlideWidthM)} across and {Trade.Length(s.AdvancePerTwitchM)} toward the rod each time.",
         WalkPattern.Skipping =>
-            $"It walks with gaps: some pulls are lost in slack, and only {100 * s.FlipShare:F0} % of the twitches change sides.",
+            $"It walks with gaps: some pulls are lost in slack, and {Trade.Fixed(100 * s.FlipShare, 0)} % of the twitches change sides.",
         WalkPattern.OneSided =>
-            $"It does not walk: it swings {s.HeadingSwingDeg:F0} deg but ends each twitch on the same side of the line.",
+            $"It does not walk: it swings {Trade.Fixed(s.HeadingSwingDeg, 0)} deg but ends each twitch on the same side of the line.",
         WalkPattern.Tracking =>
             $"It does not walk: it is towed {Trade.Length(s.AdvancePerTwitchM)} a twitch and stays near the line "
-            + $"(median swing {s.HeadingSwingDeg:F0} deg).",
-        WalkPattern.Spinning => $"It spins: a twitch swings it {s.HeadingSwingDeg:F0} deg, past its own line, and it may foul.",
+            + $"(median swing {Trade.Fixed(s.HeadingSwingDeg, 0)} deg).",
+        WalkPattern.Spinning => $"It spins: a twitch swings it {Trade.Fixed(s.HeadingSwingDeg, 0)} deg, past its own line, and it may foul.",
         WalkPattern.Still => "It stands: hardly any pull reaches the nose.",
-        _ => $"It turns without a rule: {100 * s.FlipShare:F0} % of the twitches change sides, median swing {s.HeadingSwingDeg:F0} deg.",
+        _ => $"It turns without a rule: {Trade.Fixed(100 * s.FlipShare, 0)} % of the twitches change sides, median swing {Trade.Fixed(s.HeadingSwingDeg, 0)} deg.",
     };
 
     private static string Why(RetrieveResult result)
     {
         RetrieveSummary s = result.Summary;
-        string slack = $"the line is slack {100 * s.SlackShare:F0} % of the time";
+        string slack = $"the line is slack {Trade.Fixed(100 * s.SlackShare, 0)} % of the time";
         TwitchWindow counted = TwitchWindow.Choose(result, Math.Max(result.Twitches.Count - result.WarmUpTwitches, 1));
         double free = Spans.TurnInSlack(
             result.Series["heading_deg"], result.Series["nose_tension_N"], counted.From, counted.To);
-        string turning = $"{100 * free:F0} % of its turning happens then";
+        string turning = $"{Trade.Fixed(100 * free, 0)} % of its turning happens then";
         return s.Pattern switch
         {
             WalkPattern.Alternating =>
@@ -62,10 +62,10 @@ internal static class RetrieveStory
     {
         RetrieveSummary s = result.Summary;
         double sustained = result.Spec.Angler.SustainedTorqueNm;
-        string wrist = $"wrist torque {Trade.Digits(s.WristTorqueRmsNm)} N m rms against {Trade.Digits(sustained)} N m that can be kept up (a guess)";
+        string wrist = $"wrist torque {Trade.Digits(s.WristTorqueRmsNm)} N m rms, of a guessed {Trade.Digits(sustained)} N m that can be kept up";
         if (s.WristTorqueRmsNm > sustained)
         {
-            return $"What limits it: the hand, {wrist}.";
+            return $"What limits it: the hand; {wrist}.";
         }
 
         if (s.NoseDipM > 0.010)

@@ -32,13 +32,13 @@ internal static class RetrieveTable
 
     private static IEnumerable<Row> Rows(RetrieveSummary s) =>
     [
-        new("pattern", SummaryKeys.Name(s.Pattern), $"{100 * s.FlipShare:F0} % of {s.TwitchesCounted} twitches change sides"),
-        new("swing side to side", $"{s.HeadingSwingDeg:F0} deg", $"regularity {s.Regularity:F2}"),
+        new("pattern", SummaryKeys.Name(s.Pattern), $"{Trade.Fixed(100 * s.FlipShare, 0)} % of {s.TwitchesCounted} twitches change sides"),
+        new("swing side to side", $"{Trade.Fixed(s.HeadingSwingDeg, 0)} deg", $"regularity {Trade.Fixed(s.Regularity, 2)}"),
         Length("glide per twitch", s.GlideWidthM),
         Length("advance per twitch", s.AdvancePerTwitchM),
         new("pull reach", Trade.Digits(s.PullReach), "nose travel / rigid tip stroke"),
         Length("loaded tip travel", s.LoadedTipTravelM),
-        new("line slack at the nose", $"{100 * s.SlackShare:F0} % of the time", $"mean slack {Trade.Digits(100 * s.MeanSlackM)} cm"),
+        new("line slack at the nose", $"{Trade.Fixed(100 * s.SlackShare, 0)} % of the time", $"mean slack {Trade.Digits(100 * s.MeanSlackM)} cm"),
         Force("nose pull, peak", s.NoseTensionPeakN),
         Force("rod tip pull, peak", s.TipForcePeakN),
         Force("line drag, mean", s.LineDragMeanN),

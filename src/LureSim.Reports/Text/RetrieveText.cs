@@ -41,7 +41,7 @@ public static class RetrieveText
 
         if (notes.Guesses.Count > 0)
         {
-            AppendWrapped(text, $"{notes.Guesses.Count} parameters are guesses; effective.toml marks them, summary.json lists them.");
+            AppendWrapped(text, $"Guessed parameters: {notes.Guesses.Count}; effective.toml marks them, summary.json lists them.");
         }
 
         AppendWrapped(text, Caution);

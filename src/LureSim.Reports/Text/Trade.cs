@@ -34,6 +34,11 @@ public static class Trade
         return text is "-0" ? "0" : text;
     }
 
+    /// <summary>A number with a fixed count of decimals and a point, whatever the machine's culture.</summary>
+    /// <param name="value">Any finite number.</param>
+    /// <param name="places">Decimals.</param>
+    public static string Fixed(double value, int places) => value.ToString("F" + places, CultureInfo.InvariantCulture);
+
     /// <summary>A length as "9.4 in (24 cm)".</summary>
     /// <param name="m">Length, m.</param>
     public static string Length(double m) => $"{Digits(Inches(m))} in ({Digits(100 * m)} cm)";

@@ -3,25 +3,61 @@ using LureSim.Reports.Charts.Retrieve;
 using LureSim.Reports.Drawing;
 using LureSim.Reports.Tests.Support;
 using OxyPlot.Annotations;
-using OxyPlot.Axes;
 
 namespace LureSim.Reports.Tests.Charts;
 
 public sealed class RetrieveChartTests
 {
     [Fact]
-    public void Every_picture_of_a_run_renders_in_both_formats()
+    public void A_run_has_four_pictures_and_each_renders_in_both_formats()
     {
-        string? dump = Environment.GetEnvironmentVariable("LURESIM_PICTURES");
-        foreach (Chart chart in RetrieveCharts.All(MadeUpRetrieve.Result()))
+        IReadOnlyList<Chart> charts = RetrieveCharts.All(MadeUpRetrieve.Result());
+        Assert.Equal(["path_top", "pull_slack_turn", "side_view", "loads"], charts.Select(c => c.Name));
+        Assert.All(charts, Pictures.Render);
+    }
+
+    [Theory]
+    [InlineData(0.3)]
+    [InlineData(0.6)]
+    [InlineData(60.0)]
+    public void Short_and_long_runs_can_be_drawn(double duration) =>
+        Assert.All(RetrieveCharts.All(MadeUpRetrieve.Result(duration)), c => ChartRenderer.Svg(c));
+
+    [Fact]
+    public void A_lure_that_never_moves_can_be_drawn()
+    {
+        RetrieveResult result = MadeUpRetrieve.Result(pattern: WalkPattern.Still);
+        foreach (Channel channel in result.Series.Channels.Skip(1))
         {
-            byte[] svg = ChartRenderer.Svg(chart), png = ChartRenderer.Png(chart);
-            Assert.True(svg.Length > 5000 && png.Length > 5000, chart.Name);
-            if (dump is not null)
-            {
-                File.WriteAllBytes(Path.Combine(dump, chart.Name + ".svg"), svg);
-                File.WriteAllBytes(Path.Combine(dump, chart.Name + ".png"), png);
-            }
+            Array.Fill(channel.Values, channel.Name == "lure_x_m" ? 5.0 : 0.0);
         }
+
+        Assert.All(RetrieveCharts.All(result), c => ChartRenderer.Svg(c));
+    }
+
+    [Fact]
+    public void Top_view_has_one_scale_on_both_axes_and_hulls_of_true_length()
+    {
+        RetrieveResult result = MadeUpRetrieve.Result();
+        Chart chart = TopView.Build(result);
+        ChartRenderer.Svg(chart);
+        Assert.Equal(chart.Model.Axes[0].Scale, -chart.Model.Axes[1].Scale, 6);
+        PolygonAnnotation[] hulls = [.. chart.Model.Annotations.OfType<PolygonAnnotation>()];
+        Assert.Equal(7, hulls.Length);
+        Assert.All(hulls, hull => Assert.Equal(result.Hull.LengthM, Span(hull), 6));
+
+        // Outline runs tail, left side, nose, then back: the nose sits in the middle of the list.
+        static double Span(PolygonAnnotation hull)
+        {
+            OxyPlot.DataPoint tail = hull.Points[0], nose = hull.Points[(hull.Points.Count / 2) - 1];
+            return Math.Sqrt(Math.Pow(nose.X - tail.X, 2) + Math.Pow(nose.Y - tail.Y, 2));
+        }
+    }
+
+    [Fact]
+    public void Nose_of_a_hull_at_zero_heading_points_at_the_rod()
+    {
+        OxyPlot.DataPoint nose = HullShape.Place(10, 0, Math.PI, 0.05, 0);
+        Assert.Equal(9.95, nose.X, 12);
     }
 }

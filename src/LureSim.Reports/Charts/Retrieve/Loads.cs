@@ -20,9 +20,9 @@ public static class Loads
         double[] time = s["time_s"], nose = s["nose_tension_N"], tip = s["tip_tension_N"], drag = s["line_drag_N"];
         RetrieveSummary sum = result.Summary;
         PlotModel model = ChartStyle.NewModel("Loads over the run",
-            $"Line drag {sum.LineDragMeanN:F2} N on average, at most {sum.LineDragPeakN:F2} N; nose pull up to "
-            + $"{sum.NoseTensionPeakN:F2} N = {Trade.Digits(Trade.OunceForce(sum.NoseTensionPeakN))} oz-force");
-        var panels = new Panels(model, Height, 1,
+            $"Line drag {Trade.Fixed(sum.LineDragMeanN, 2)} N on average, at most {Trade.Fixed(sum.LineDragPeakN, 2)} N; nose pull up to "
+            + $"{Trade.Fixed(sum.NoseTensionPeakN, 2)} N = {Trade.Digits(Trade.OunceForce(sum.NoseTensionPeakN))} oz-force");
+        var panels = new Panels(model, Height,
         [
             ChartStyle.NewAxis(AxisPosition.Left, "Tension, N", 0, Top(nose, tip)),
             ChartStyle.NewAxis(AxisPosition.Left, "Line drag, N", 0, Top(drag)),

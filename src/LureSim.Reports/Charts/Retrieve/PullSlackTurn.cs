@@ -27,11 +27,11 @@ public static class PullSlackTurn
         double[] rigid = Centimetres(s["rigid_stroke_m"]), tip = Centimetres(s["tip_travel_m"]), slack = Centimetres(s["slack_m"]);
         double share = Spans.TurnInSlack(heading, tension, window.From, window.To);
         PlotModel model = ChartStyle.NewModel(
-            Title(window), $"{100 * share:F0} % of the turning happens while the line is slack (under 0.02 N at the nose)");
-        var panels = new Panels(model, Height, 1,
+            Title(window), $"{Trade.Fixed(100 * share, 0)} % of the turning happens while the line is slack (under 0.02 N at the nose)");
+        var panels = new Panels(model, Height,
         [
-            Axis("Tip, slack, cm", window, 0.06, rigid, tip, slack),
-            Axis("Nose pull, N", window, 0.12, [.. tension, 0]),
+            Axis("Tip, slack, cm", window, 0.06, 0.06, rigid, tip, slack),
+            Axis("Nose pull, N", window, 0.05, 0.18, tension),
             HeadingAxis(window, heading),
         ]);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Time, s", time[window.From], time[window.To - 1]));
@@ -65,7 +65,7 @@ public static class PullSlackTurn
         }
 
         double share = 100.0 * taut / window.Length;
-        return share < 0.5 ? "Lure's nose: no pull arrives" : $"Lure's nose: pulled {share:F0} % of the time, up to {peak:F2} N ({Trade.Digits(Trade.OunceForce(peak))} oz-force)";
+        return share < 0.5 ? "Lure's nose: no pull arrives" : $"Lure's nose: pulled {Trade.Fixed(share, 0)} % of the time, up to {Trade.Fixed(peak, 2)} N ({Trade.Digits(Trade.OunceForce(peak))} oz-force)";
     }
 
     private static string TurnWords(RetrieveResult result, double[] heading, TwitchWindow window)
@@ -77,7 +77,7 @@ public static class PullSlackTurn
             high = Math.Max(high, heading[i]);
         }
 
-        string range = $"heading runs over {high - low:F0}°";
+        string range = $"heading runs over {Trade.Fixed(high - low, 0)}°";
         return result.Summary.Pattern == WalkPattern.Alternating
             ? $"Lure: each pull turns it to the other side; {range}"
             : $"Lure: {range}";
@@ -116,7 +116,7 @@ public static class PullSlackTurn
     private static void NameSlack(Panels panels, TwitchWindow window, double[] time, double[] tension, double[] heading)
     {
         const string name = "line slack";
-        double wide = (time[window.To - 1] - time[window.From]) * TextLayout.Measure(TurnsOn, ChartStyle.TextSize, 400).Width / PanelWidth;
+        double wide = (time[window.To - 1] - time[window.From]) * TextLayout.Measure(TurnsOn + " 180° ", ChartStyle.TextSize, 400).Width / PanelWidth;
         foreach ((int from, int to) in Spans.Where(window.From, window.To, i => tension[i] < Spans.SlackBelowN))
         {
             if (time[to] - time[from] < wide)
@@ -131,7 +131,7 @@ public static class PullSlackTurn
                 top = Math.Max(top, tension[i]);
             }
 
-            string words = turn < 20 ? name : $"{name}:\n{TurnsOn} {turn:F0}°";
+            string words = turn < 20 ? name : $"{name}:\n{TurnsOn} {Trade.Fixed(turn, 0)}°";
             panels.Words(1, 0.5 * (time[from] + time[to]), 0.5 * top, words);
         }
     }
@@ -145,7 +145,7 @@ public static class PullSlackTurn
         }
     }
 
-    private static LinearAxis Axis(string title, TwitchWindow w, double headroom, params ReadOnlySpan<double[]> channels)
+    private static LinearAxis Axis(string title, TwitchWindow w, double below, double above, params ReadOnlySpan<double[]> channels)
     {
         double low = 0, high = 0;
         foreach (double[] values in channels)
@@ -158,12 +158,12 @@ public static class PullSlackTurn
         }
 
         double range = Math.Max(high - low, 1e-3);
-        return ChartStyle.NewAxis(AxisPosition.Left, title, low - (headroom * range), high + (headroom * range));
+        return ChartStyle.NewAxis(AxisPosition.Left, title, low - (below * range), high + (above * range));
     }
 
     private static LinearAxis HeadingAxis(TwitchWindow w, double[] heading)
     {
-        LinearAxis axis = Axis("Heading, deg", w, 0.08, heading);
+        LinearAxis axis = Axis("Heading, deg", w, 0.08, 0.18, heading);
         double range = axis.Maximum - axis.Minimum;
         axis.MajorStep = range < 150 ? 30 : range < 500 ? 90 : 360;
         return axis;

@@ -1,5 +1,6 @@
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Drawing;
+using LureSim.Reports.Text;
 using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;
@@ -20,7 +21,7 @@ public static class SideView
         PlotModel model = ChartStyle.NewModel("Rod, line and lure from the side", string.Empty);
         LinearAxis[] axes = [.. shots.Select(_ => ChartStyle.NewAxis(AxisPosition.Left, "Height, m", low, high))];
         LinearAxis xAxis = ChartStyle.NewAxis(AxisPosition.Bottom, "Distance from the resting rod tip, m", left, right);
-        var panels = new Panels(model, Height, 1, axes);
+        var panels = new Panels(model, Height, axes);
         model.Axes.Add(xAxis);
         for (int i = 0; i < shots.Count; i++)
         {
@@ -60,19 +61,19 @@ public static class SideView
         HeaderEntry[] legend =
         [
             new("rod", ChartStyle.Vermilion), new("line", ChartStyle.Blue),
-            new("line at other instants", OxyColor.FromRgb(190, 190, 190)), new("lure, not to scale", ChartStyle.Ink, Swatch.Dot),
+            new("other instants", OxyColor.FromRgb(190, 190, 190)), new("lure (not to scale)", ChartStyle.Ink, Swatch.Dot),
         ];
         panels.Model.Annotations.Add(new ScaleHeader(Panels.Key(i), Words(shot), i == 0 ? legend : []));
     }
 
     private static string Words(Snapshot shot) =>
-        $"{char.ToUpperInvariant(shot.Label[0])}{shot.Label[1..]}, {shot.TimeS:F2} s";
+        $"{char.ToUpperInvariant(shot.Label[0])}{shot.Label[1..]}, {Trade.Fixed(shot.TimeS, 2)} s";
 
     /// <summary>Header that says how much taller heights are drawn: panel sizes are known only when drawn.</summary>
     private sealed class ScaleHeader(string key, string text, IReadOnlyList<HeaderEntry> entries)
         : PanelHeader(key, text, entries)
     {
         protected override string Words(Axis xAxis, Axis yAxis) =>
-            $"{base.Words(xAxis, yAxis)} (heights drawn {Math.Abs(yAxis.Scale / xAxis.Scale):F1} times)";
+            $"{base.Words(xAxis, yAxis)} (heights drawn {Trade.Fixed(Math.Abs(yAxis.Scale / xAxis.Scale), 1)} times)";
     }
 }

@@ -22,7 +22,7 @@ public static class TopView
         // One scale on both axes: a turn of 90 degrees must look like one.
         model.PlotType = PlotType.Cartesian;
         Frame frame = Frame.Around(x, y, window, result.Hull.LengthM);
-        var panels = new Panels(model, Height, 1, [ChartStyle.NewAxis(AxisPosition.Left, "To angler's left, m", frame.Bottom, frame.Top)]);
+        var panels = new Panels(model, Height, [ChartStyle.NewAxis(AxisPosition.Left, "To angler's left, m", frame.Bottom, frame.Top)]);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "From the resting rod tip, m", frame.Left, frame.Right));
         panels.Line(0, x.AsSpan(window.From, window.Length), y.AsSpan(window.From, window.Length), ChartStyle.Grey, 3);
         for (int k = 0; k < window.Count; k++)
@@ -52,7 +52,7 @@ public static class TopView
     private static string Subtitle(RetrieveResult result)
     {
         RetrieveSummary s = result.Summary;
-        return $"{SummaryNames.Sentence(s.Pattern)}: swings {s.HeadingSwingDeg:F0}°, glides {Trade.Length(s.GlideWidthM)} sideways, "
+        return $"{SummaryNames.Sentence(s.Pattern)}: swings {Trade.Fixed(s.HeadingSwingDeg, 0)}°, glides {Trade.Length(s.GlideWidthM)} sideways, "
             + $"comes {Trade.Length(s.AdvancePerTwitchM)} a twitch";
     }
 
@@ -114,7 +114,7 @@ public static class TopView
         bar.Points.Add(new DataPoint(right - length, y));
         bar.Points.Add(new DataPoint(right, y));
         model.Annotations.Add(bar);
-        string text = $"{100 * length:F0} cm = {Trade.Digits(Trade.Inches(length))} in ";
+        string text = $"{Trade.Fixed(100 * length, 0)} cm = {Trade.Digits(Trade.Inches(length))} in ";
         model.Annotations.Add(Words(text, new DataPoint(right - length, y), HorizontalAlignment.Right));
     }
 

@@ -1,0 +1,114 @@
+using LureSim.Reports.Files;
+using LureSim.Reports.Tests.Support;
+
+namespace LureSim.Reports.Tests.Files;
+
+public sealed class OutputFolderTests : IDisposable
+{
+    private readonly string _root = Directory.CreateTempSubdirectory("luresim-test-").FullName;
+
+    public void Dispose() => Directory.Delete(_root, recursive: true);
+
+    [Fact]
+    public void A_committed_set_is_there_and_nothing_else()
+    {
+        string path = Path.Combine(_root, "a", "b");
+        using (var folder = new OutputFolder(path))
+        {
+            folder.Add("x.txt", "one"u8.ToArray());
+            folder.Add("y.txt", "two"u8.ToArray());
+            Assert.Empty(Directory.EnumerateFiles(path));
+            folder.Commit();
+        }
+
+        Assert.Equal(["x.txt", "y.txt"], Names(path));
+        Assert.Equal("two", File.ReadAllText(Path.Combine(path, "y.txt")));
+    }
+
+    [Fact]
+    public void An_uncommitted_set_leaves_no_trace()
+    {
+        string path = Path.Combine(_root, "new");
+        using (var folder = new OutputFolder(path))
+        {
+            folder.Add("x.txt", "one"u8.ToArray());
+        }
+
+        Assert.False(Directory.Exists(path));
+        File.WriteAllText(Path.Combine(_root, "x.txt"), "old");
+        using (var folder = new OutputFolder(_root))
+        {
+            folder.Add("x.txt", "new"u8.ToArray());
+        }
+
+        Assert.Equal(["x.txt"], Names(_root));
+        Assert.Equal("old", File.ReadAllText(Path.Combine(_root, "x.txt")));
+    }
+
+    [Fact]
+    public void Files_of_the_same_name_are_replaced() => Assert.Equal("new", Rewrite("x.txt"));
+
+    [Fact]
+    public void A_set_that_cannot_be_moved_whole_puts_the_old_files_back()
+    {
+        File.WriteAllText(Path.Combine(_root, "x.txt"), "old");
+        // A folder of the name of the second file makes its move fail after the first has been made.
+        Directory.CreateDirectory(Path.Combine(_root, "y.txt"));
+        using (var folder = new OutputFolder(_root))
+        {
+            folder.Add("x.txt", "new"u8.ToArray());
+            folder.Add("y.txt", "new"u8.ToArray());
+            var error = Assert.Throws<OutputException>(folder.Commit);
+            Assert.StartsWith($"cannot write to '{Path.Combine(_root, "y.txt")}': ", error.Message, StringComparison.Ordinal);
+        }
+
+        Assert.Equal("old", File.ReadAllText(Path.Combine(_root, "x.txt")));
+        Assert.Equal(["x.txt", "y.txt"], Names(_root));
+    }
+
+    [Fact]
+    public void A_place_that_cannot_be_written_is_one_clear_line()
+    {
+        string file = Path.Combine(_root, "file");
+        File.WriteAllText(file, "not a folder");
+        var error = Assert.Throws<OutputException>(() => new OutputFolder(Path.Combine(file, "sub")));
+        Assert.StartsWith("cannot write to '", error.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain('\n', error.Message);
+    }
+
+    [Fact]
+    public void A_writer_that_breaks_leaves_no_file_behind()
+    {
+        string path = Path.Combine(_root, "new");
+        Assert.Throws<OutputException>(() =>
+        {
+            using var folder = new OutputFolder(path);
+            folder.Add("a.txt", "fine"u8.ToArray());
+            folder.Add("b.txt", _ => throw new IOException("disk full\nsecond line"));
+            folder.Commit();
+        });
+        Assert.False(Directory.Exists(path));
+    }
+
+    [Fact]
+    public void A_retrieve_writes_its_whole_set()
+    {
+        RetrieveFiles.Write(_root, MadeUpRetrieve.Result(), "[rod]\n", RunNotes.None, LureSim.Reports.Drawing.PlotFormat.Svg);
+        Assert.Equal(
+            ["effective.toml", "loads.svg", "path_top.svg", "pull_slack_turn.svg", "series.csv", "side_view.svg", "summary.json"],
+            Names(_root));
+    }
+
+    private string Rewrite(string name)
+    {
+        string target = Path.Combine(_root, name);
+        File.WriteAllText(target, "old");
+        using var folder = new OutputFolder(_root);
+        folder.Add(name, "new"u8.ToArray());
+        folder.Commit();
+        return File.ReadAllText(target);
+    }
+
+    private static IEnumerable<string> Names(string path) =>
+        Directory.EnumerateFileSystemEntries(path).Select(p => Path.GetFileName(p)).Order(StringComparer.Ordinal);
+}

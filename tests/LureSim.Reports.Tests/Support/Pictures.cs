@@ -1,0 +1,19 @@
+using LureSim.Reports.Drawing;
+
+namespace LureSim.Reports.Tests.Support;
+
+/// <summary>Renders both formats; LURESIM_PICTURES=folder keeps them for the eye.</summary>
+internal static class Pictures
+{
+    public static void Render(Chart chart)
+    {
+        byte[] svg = ChartRenderer.Svg(chart), png = ChartRenderer.Png(chart);
+        Assert.True(svg.Length > 2000, chart.Name);
+        Assert.Equal([0x89, (byte)'P', (byte)'N', (byte)'G'], png[..4]);
+        if (Environment.GetEnvironmentVariable("LURESIM_PICTURES") is { Length: > 0 } folder)
+        {
+            File.WriteAllBytes(Path.Combine(folder, chart.Name + ".svg"), svg);
+            File.WriteAllBytes(Path.Combine(folder, chart.Name + ".png"), png);
+        }
+    }
+}
