@@ -94,6 +94,7 @@ public static class ChartStyle
             MajorGridlineStyle = LineStyle.Solid,
             MajorGridlineColor = Grid,
             MajorGridlineThickness = 1.5,
+            CropGridlines = true,
             MinorTickSize = 0,
             MajorTickSize = 8,
             TicklineColor = Grey,

@@ -32,6 +32,7 @@ public sealed class Panels
             double share = free * (weights?[i] ?? 1) / sum;
             top -= gap;
             axes[i].Key = Key(i);
+            axes[i].IntervalLength = axes.Length == 1 ? 80 : 45;
             axes[i].EndPosition = top;
             axes[i].StartPosition = Math.Max(0, top - share);
             top -= share;
@@ -45,6 +46,10 @@ public sealed class Panels
     /// <summary>Key of a panel's y axis.</summary>
     /// <param name="panel">Panel from the top.</param>
     public static string Key(int panel) => "y" + panel;
+
+    /// <summary>Upper end of a panel, as a share of the plot's height from below.</summary>
+    /// <param name="panel">Panel from the top.</param>
+    public double Top(int panel) => _axes[panel].EndPosition;
 
     /// <summary>Adds the strip of words and legend over a panel.</summary>
     /// <param name="panel">Panel from the top.</param>
@@ -108,12 +113,13 @@ public sealed class Panels
     /// <param name="x">Middle of the words.</param>
     /// <param name="y">Middle of the words.</param>
     /// <param name="text">One or more lines.</param>
-    public void Words(int panel, double x, double y, string text) =>
+    /// <param name="ground">Colour behind the words; none = see-through.</param>
+    public void Words(int panel, double x, double y, string text, OxyColor? ground = null) =>
         Model.Annotations.Add(new TextAnnotation
         {
             YAxisKey = Key(panel), Text = text, TextPosition = new DataPoint(x, y), Stroke = OxyColors.Undefined,
             FontSize = ChartStyle.TextSize, TextHorizontalAlignment = HorizontalAlignment.Center,
-            TextVerticalAlignment = VerticalAlignment.Middle,
+            TextVerticalAlignment = VerticalAlignment.Middle, Background = ground ?? OxyColors.Undefined,
         });
 
     /// <summary>Draws a level across a panel.</summary>
