@@ -1,0 +1,79 @@
+using LureSim.Model;
+using LureSim.Scenarios.Keys;
+using LureSim.Scenarios.Mapping;
+using LureSim.Scenarios.Quantities;
+using LureSim.Scenarios.Reading;
+
+namespace LureSim.Scenarios.Effective;
+
+/// <summary>A scenario with every default spelled out.</summary>
+public sealed class EffectiveScenario
+{
+    private readonly RunSpec _spec;
+    private readonly ScenarioValues _values;
+    private readonly IReadOnlyList<RangedKey> _ranges;
+
+    internal EffectiveScenario(RunSpec spec, ScenarioValues values, IReadOnlyList<RangedKey> ranges)
+    {
+        (_spec, _values, _ranges) = (spec, values, ranges);
+        var all = new List<EffectiveValue>();
+        foreach (KeySpec key in ScenarioSchema.Keys)
+        {
+            if (key.Table != LeaderKeys.Length.Table || spec.Leader is not null || key == LeaderKeys.Set.Material)
+            {
+                Add(all, key);
+            }
+        }
+
+        Values = all;
+    }
+
+    /// <summary>All values, in the order of the schema.</summary>
+    public IReadOnlyList<EffectiveValue> Values { get; }
+
+    /// <summary>The guesses with their ranges.</summary>
+    public IReadOnlyList<GuessedKey> Guesses =>
+        [.. Values.Where(v => v.Mark == ValueMark.Guess).Select(v => new GuessedKey(v.Key, v.Si, v.Low, v.High))];
+
+    /// <summary>The whole as a scenario file that reads back to the same run.</summary>
+    public string ToToml() => EffectiveToml.Write(this);
+
+    private void Add(List<EffectiveValue> all, KeySpec key)
+    {
+        double si = key.FromSpec?.Invoke(_spec) ?? double.NaN;
+        if (_values.Given(key) is Entry given)
+        {
+            si = key.FromSpec is null ? given.Value.Si : si;
+            Choice? word = ValueReader.FindChoice(key, given.Text);
+            bool guess = word is not null && !double.IsNaN(word.Low) && key.Kind != QuantityKind.Choice;
+            all.Add(new(
+                key, TomlText.Of(given), si, guess ? ValueMark.Guess : ValueMark.Given, guess ? word!.Low : double.NaN, guess ? word!.High : double.NaN, true));
+        }
+        else if (key.Default is not null && !GroupHasAnother(key))
+        {
+            si = key.FromSpec is null ? key.DefaultReading.Si : si;
+            all.Add(new(
+                key, TomlText.OfDefault(key), si, key.IsGuess ? ValueMark.Guess : ValueMark.Default, key.GuessLow, key.GuessHigh, true));
+        }
+        else if (!double.IsNaN(si))
+        {
+            RangedKey? range = _ranges.FirstOrDefault(r => r.Key == key);
+            string text = key.Choices.FirstOrDefault(c => c.Value == si && key.Kind == QuantityKind.Choice)?.Name ?? Quantity.Show(si, key.Kind, key.Unit);
+            all.Add(new(
+                key, TomlText.Quote(text), si, range is null ? ValueMark.Derived : ValueMark.Guess, range?.Low ?? double.NaN, range?.High ?? double.NaN, false));
+        }
+    }
+
+    private bool GroupHasAnother(KeySpec key)
+    {
+        foreach (KeySpec other in ScenarioSchema.Keys)
+        {
+            if (key.Group.Length > 0 && other != key && other.Group == key.Group && _values.Has(other))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

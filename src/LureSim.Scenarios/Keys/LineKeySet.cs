@@ -1,0 +1,122 @@
+using LureSim.Model;
+using LureSim.Model.Lines;
+using LureSim.Scenarios.Quantities;
+
+namespace LureSim.Scenarios.Keys;
+
+/// <summary>The keys that main line and leader share.</summary>
+public sealed class LineKeySet
+{
+    internal LineKeySet(string table, bool mayBeAbsent, Func<RunSpec, LineSpec?> line)
+    {
+        double Of(RunSpec s, Func<LineSpec, double> value) => line(s) is LineSpec l ? value(l) : double.NaN;
+        string group = $"{table} size";
+        Material = new($"{table}.material", QuantityKind.Choice, "", mayBeAbsent ? "Leader material; \"none\" takes an inherited leader off." : "Line material.")
+        {
+            Required = !mayBeAbsent, Choices = Materials(mayBeAbsent), FromSpec = s => Of(s, l => (int)l.Material),
+        };
+        Label = new($"{table}.label", QuantityKind.Force, "lb", "Strength printed on the spool; not the break.") { Low = 2, High = 2000, Group = group };
+        Number = new($"{table}.number", QuantityKind.LineNumber, "", "Line number: \"PE 3\" for braid (by mass), \"no. 3\" for single strands (by diameter).")
+        {
+            Low = 0.1,
+            High = 60,
+            Group = group,
+            FromSpec = s => Of(s, l => l.Material == LineMaterial.Braid ? TextileUnits.ToBraidNumber(l.LinearDensityKgM) : double.NaN),
+        };
+        Diameter = new($"{table}.diameter", QuantityKind.Length, "mm", "Outer diameter; without it label or number decide.")
+        {
+            Low = 5e-5, High = 2e-3, Group = group, FromSpec = s => Of(s, l => l.DiameterM),
+        };
+        Film = new($"{table}.film", QuantityKind.Choice, "", "Skin at the water surface: dry is carried by the surface film, wetted is not.")
+        {
+            Default = "dry",
+            Choices = [new("dry", (int)SurfaceFilm.Dry), new("wetted", (int)SurfaceFilm.Wetted)],
+            FromSpec = s => Of(s, l => (int)l.Film),
+        };
+        Density = new($"{table}.density", QuantityKind.Density, "kg/m3", "Density of the solid; the material decides.")
+        {
+            Low = 500, High = 3000, FromSpec = s => Of(s, l => l.DensityKgM3),
+        };
+        Packing = new($"{table}.packing", QuantityKind.Ratio, "", "Solid share of a braid's outer circle.")
+        {
+            Low = 0.3, High = 0.907, FromSpec = s => Of(s, Packed),
+        };
+        Modulus = new($"{table}.modulus", QuantityKind.Modulus, "GPa", "Modulus on the solid area; material and film decide.")
+        {
+            Low = 1e7, High = 3e11, FromSpec = s => Of(s, l => l.AxialStiffnessN * l.DensityKgM3 / l.LinearDensityKgM),
+        };
+        DampingTime = new($"{table}.damping_time", QuantityKind.Time, "ms", "Kelvin-Voigt time of the stretch; the material decides.")
+        {
+            Low = 0, High = 0.1, FromSpec = s => Of(s, l => l.DampingTimeS),
+        };
+        Strength = new($"{table}.strength", QuantityKind.Force, "lb", "Breaking load, wet, without knot; label and material decide.")
+        {
+            Low = 0.1, High = 1e5, FromSpec = s => Of(s, l => l.BreakN),
+        };
+        DragFactor = new($"{table}.drag_factor", QuantityKind.Ratio, "", "Factor on the Cd(Re) of a smooth cylinder.")
+        {
+            Default = "1", Low = 0, High = 5, FromSpec = s => Of(s, l => l.NormalDragFactor),
+        };
+        TangentialDrag = new($"{table}.tangential_drag", QuantityKind.Ratio, "", "Ct on the wetted skin, for flow along the line.")
+        {
+            Low = 0, High = 0.1, FromSpec = s => Of(s, l => l.TangentialDragCoefficient),
+        };
+        All =
+        [
+            Material, Label, Number, Diameter, Film, Density, Packing, Modulus, DampingTime, Strength, DragFactor, TangentialDrag,
+        ];
+    }
+
+    /// <summary>Material.</summary>
+    public KeySpec Material { get; }
+
+    /// <summary>Label strength.</summary>
+    public KeySpec Label { get; }
+
+    /// <summary>Line number.</summary>
+    public KeySpec Number { get; }
+
+    /// <summary>Outer diameter.</summary>
+    public KeySpec Diameter { get; }
+
+    /// <summary>Surface film.</summary>
+    public KeySpec Film { get; }
+
+    /// <summary>Density of the solid.</summary>
+    public KeySpec Density { get; }
+
+    /// <summary>Solid share of a braid.</summary>
+    public KeySpec Packing { get; }
+
+    /// <summary>Modulus.</summary>
+    public KeySpec Modulus { get; }
+
+    /// <summary>Damping time.</summary>
+    public KeySpec DampingTime { get; }
+
+    /// <summary>Breaking load.</summary>
+    public KeySpec Strength { get; }
+
+    /// <summary>Factor on the normal drag.</summary>
+    public KeySpec DragFactor { get; }
+
+    /// <summary>Tangential drag coefficient.</summary>
+    public KeySpec TangentialDrag { get; }
+
+    /// <summary>Rows of the set.</summary>
+    public IReadOnlyList<KeySpec> All { get; }
+
+    /// <summary>The word for "no leader".</summary>
+    internal const double NoMaterial = -1.0;
+
+    private static double Packed(LineSpec l) => l.Material == LineMaterial.Braid
+        ? l.LinearDensityKgM / (l.DensityKgM3 * Math.PI * l.DiameterM * l.DiameterM / 4.0)
+        : double.NaN;
+
+    private static Choice[] Materials(bool mayBeAbsent)
+    {
+        Choice braid = new("braid", (int)LineMaterial.Braid), nylon = new("nylon", (int)LineMaterial.Nylon);
+        Choice fluorocarbon = new("fluorocarbon", (int)LineMaterial.Fluorocarbon);
+        return mayBeAbsent ? [braid, nylon, fluorocarbon, new("none", NoMaterial)] : [braid, nylon, fluorocarbon];
+    }
+}

@@ -1,0 +1,70 @@
+using LureSim.Scenarios.Quantities;
+
+namespace LureSim.Scenarios.Keys;
+
+/// <summary>Columns of the lists in <c>[lure]</c>.</summary>
+public static class LureItemKeys
+{
+    /// <summary>Ballast mass.</summary>
+    public static readonly KeySpec BallastMass = new("lure.ballast.mass", QuantityKind.Mass, "g", "Mass of the weight; counted in lure.mass.") { Required = true, Low = 0, High = 0.5 };
+
+    /// <summary>Ballast x.</summary>
+    public static readonly KeySpec BallastX = new("lure.ballast.x", QuantityKind.Length, "mm", "From the middle toward the nose.") { Required = true, Low = -0.2, High = 0.2 };
+
+    /// <summary>Ballast z.</summary>
+    public static readonly KeySpec BallastZ = new("lure.ballast.z", QuantityKind.Length, "mm", "Above the axis.") { Default = "0 m", Low = -0.1, High = 0.1 };
+
+    /// <summary>Hook type.</summary>
+    public static readonly KeySpec HookType = new("lure.hooks.type", QuantityKind.Choice, "", "Points of the hook; used with size.")
+    {
+        Default = "treble", Choices = [new("single", 1), new("double", 2), new("treble", 3)],
+    };
+
+    /// <summary>Hook size.</summary>
+    public static readonly KeySpec HookSize = new("lure.hooks.size", QuantityKind.Choice, "", "Hook size; gives mass and drag area from a table of guesses.")
+    {
+        Choices = HookTable.Choices,
+    };
+
+    /// <summary>Hook mass.</summary>
+    public static readonly KeySpec HookMass = new("lure.hooks.mass", QuantityKind.Mass, "g", "Mass; overrides the size's.") { Low = 0, High = 0.2 };
+
+    /// <summary>Hook drag area.</summary>
+    public static readonly KeySpec HookDragArea = new("lure.hooks.drag_area", QuantityKind.Area, "cm2", "Drag area CdA in water; overrides the size's.") { Low = 0, High = 0.01 };
+
+    /// <summary>Feather.</summary>
+    public static readonly KeySpec HookFeather = new("lure.hooks.feather_area", QuantityKind.Area, "cm2", "Drag area CdA of feather or skirt, added.") { Default = "0 m2", Low = 0, High = 0.01 };
+
+    /// <summary>Density.</summary>
+    public static readonly KeySpec HookDensity = new("lure.hooks.density", QuantityKind.Density, "kg/m3", "Density, for buoyancy: steel unless given (a silicone skirt about 1100).")
+    {
+        Default = "7850 kg/m3", Low = 100, High = 20000,
+    };
+
+    /// <summary>Hook x.</summary>
+    public static readonly KeySpec HookX = new("lure.hooks.x", QuantityKind.Length, "mm", "Hanger from the middle toward the nose.") { Required = true, Low = -0.25, High = 0.25 };
+
+    /// <summary>Hook z.</summary>
+    public static readonly KeySpec HookZ = new("lure.hooks.z", QuantityKind.Length, "mm", "Hanger above the axis.") { Default = "0 m", Low = -0.1, High = 0.1 };
+
+    /// <summary>Station x.</summary>
+    public static readonly KeySpec StationX = new("lure.stations.x", QuantityKind.Length, "mm", "From the middle toward the nose; rising.") { Required = true, Low = -0.2, High = 0.2 };
+
+    /// <summary>Station breadth.</summary>
+    public static readonly KeySpec StationBreadth = new("lure.stations.breadth", QuantityKind.Length, "mm", "Full breadth of the section.") { Required = true, Low = 0, High = 0.2 };
+
+    /// <summary>Station height.</summary>
+    public static readonly KeySpec StationHeight = new("lure.stations.height", QuantityKind.Length, "mm", "Full height of the section.") { Required = true, Low = 0, High = 0.2 };
+
+    /// <summary>Station centre.</summary>
+    public static readonly KeySpec StationCentre = new("lure.stations.centre", QuantityKind.Length, "mm", "Height of the section's centre over the axis.") { Default = "0 m", Low = -0.1, High = 0.1 };
+
+    /// <summary>Columns of <c>lure.ballast</c>.</summary>
+    public static readonly KeySpec[] BallastItems = [BallastMass, BallastX, BallastZ];
+
+    /// <summary>Columns of <c>lure.hooks</c>.</summary>
+    public static readonly KeySpec[] HookItems = [HookType, HookSize, HookX, HookZ, HookMass, HookDragArea, HookFeather, HookDensity];
+
+    /// <summary>Columns of <c>lure.stations</c>.</summary>
+    public static readonly KeySpec[] StationItems = [StationX, StationBreadth, StationHeight, StationCentre];
+}

@@ -1,0 +1,116 @@
+using LureSim.Model.Lures;
+using LureSim.Scenarios.Quantities;
+
+namespace LureSim.Scenarios.Keys;
+
+/// <summary>Table <c>[lure]</c>. Places: x from the middle of the lure toward the nose, z up from its axis.</summary>
+public static class LureKeys
+{
+    private const string MassGroup = "lure mass";
+    private const string TieGroup = "lure tie";
+
+    /// <summary>Body shape.</summary>
+    public static readonly KeySpec Shape = new("lure.shape", QuantityKind.Choice, "", "Body shape; \"stations\" for sections given one by one.")
+    {
+        Required = true,
+        Choices =
+        [
+            new("cigar", (int)LureShape.Cigar), new("pencil", (int)LureShape.Pencil), new("drop", (int)LureShape.Drop),
+            new("spheroid", (int)LureShape.Spheroid), new("hollow", (int)LureShape.Hollow), new("stations", (int)LureShape.Stations),
+        ],
+        FromSpec = s => (int)s.Lure.Shape,
+    };
+
+    /// <summary>Length.</summary>
+    public static readonly KeySpec Length = new("lure.length", QuantityKind.Length, "mm", "Length of the body; due unless stations give it.")
+    {
+        Low = 0.02, High = 0.4, FromSpec = s => s.Lure.LengthM,
+    };
+
+    /// <summary>Largest breadth.</summary>
+    public static readonly KeySpec Diameter = new("lure.diameter", QuantityKind.Length, "mm", "Largest breadth of the body; due unless stations give it.")
+    {
+        Low = 0.002, High = 0.2, FromSpec = s => s.Lure.DiameterM,
+    };
+
+    /// <summary>Largest height.</summary>
+    public static readonly KeySpec Height = new("lure.height", QuantityKind.Length, "mm", "Largest height of the body; without it, the breadth.")
+    {
+        Low = 0.002, High = 0.2, FromSpec = s => s.Lure.HeightM,
+    };
+
+    /// <summary>Mass without hooks.</summary>
+    public static readonly KeySpec Mass = new("lure.mass", QuantityKind.Mass, "g", "Mass of the body with its ballast, without hooks.")
+    {
+        Low = 5e-4, High = 1, Group = MassGroup, FromSpec = s => s.Lure.MassKg,
+    };
+
+    /// <summary>Mass with hooks.</summary>
+    public static readonly KeySpec MassWithHooks = new("lure.mass_with_hooks", QuantityKind.Mass, "g", "Mass as sold, hooks included; instead of lure.mass.")
+    {
+        Low = 5e-4, High = 1, Group = MassGroup, FromSpec = s => s.Lure.MassKg + s.Lure.Hooks.Sum(h => h.MassKg),
+    };
+
+    /// <summary>Line tie by word.</summary>
+    public static readonly KeySpec Tie = new("lure.tie", QuantityKind.Choice, "", "Line tie: \"nose\", or a table with x and z.")
+    {
+        Default = "nose", Choices = [new("nose", 0)], Group = TieGroup,
+    };
+
+    /// <summary>Line tie along the lure.</summary>
+    public static readonly KeySpec TieX = new("lure.tie.x", QuantityKind.Length, "mm", "Line tie from the middle toward the nose.")
+    {
+        Low = -0.2, High = 0.25, Group = TieGroup, FromSpec = s => s.Lure.TieXM,
+    };
+
+    /// <summary>Line tie over the axis.</summary>
+    public static readonly KeySpec TieZ = new("lure.tie.z", QuantityKind.Length, "mm", "Line tie above the axis.")
+    {
+        Low = -0.1, High = 0.1, Group = TieGroup, FromSpec = s => s.Lure.TieZM,
+    };
+
+    /// <summary>Ballast.</summary>
+    public static readonly KeySpec Ballast = new("lure.ballast", QuantityKind.List, "", "Weights in the body: list of { mass, x, z }.") { Items = LureItemKeys.BallastItems };
+
+    /// <summary>Hooks.</summary>
+    public static readonly KeySpec Hooks = new("lure.hooks", QuantityKind.List, "", "Hooks, skirts, feathers: list of { type, size, x, z, ... } or { mass, drag_area, x, z }.")
+    {
+        Items = LureItemKeys.HookItems,
+    };
+
+    /// <summary>Sections.</summary>
+    public static readonly KeySpec Stations = new("lure.stations", QuantityKind.List, "", "Sections from tail to nose: list of { x, breadth, height, centre }, or a CSV file.")
+    {
+        Items = LureItemKeys.StationItems, MayBeCsv = true,
+    };
+
+    /// <summary>Surface added mass.</summary>
+    public static readonly KeySpec AddedMassFactor = new("lure.added_mass_factor", QuantityKind.Ratio, "", "Sway added mass at the surface over its rigid-lid value.")
+    {
+        Default = "0.70", Low = 0, High = 1.5, GuessLow = 0.405, GuessHigh = 1, FromSpec = s => s.Lure.AddedMassFactor,
+    };
+
+    /// <summary>Cross-flow drag.</summary>
+    public static readonly KeySpec CrossFlowCd = new("lure.cross_flow_cd", QuantityKind.Ratio, "", "Cd in cross-flow before the finite-length factor.")
+    {
+        Default = "1.1", Low = 0, High = 5, GuessLow = 0.7, GuessHigh = 1.2, FromSpec = s => s.Lure.CrossFlowCd,
+    };
+
+    /// <summary>Axial drag.</summary>
+    public static readonly KeySpec AxialDragFactor = new("lure.axial_drag_factor", QuantityKind.Ratio, "", "Factor on friction and form drag along the axis (bracket for wave drag).")
+    {
+        Default = "1", Low = 0, High = 10, GuessLow = 0.5, GuessHigh = 2, FromSpec = s => s.Lure.AxialDragFactor,
+    };
+
+    /// <summary>Form drag.</summary>
+    public static readonly KeySpec FormDrag = new("lure.form_drag", QuantityKind.Ratio, "", "Form drag coefficient on the largest immersed section.")
+    {
+        Default = "0.20", Low = 0, High = 2, GuessLow = 0.1, GuessHigh = 0.35, FromSpec = s => s.Lure.FormDragCd,
+    };
+
+    /// <summary>Rows of the table.</summary>
+    public static readonly KeySpec[] All =
+    [
+        Shape, Length, Diameter, Height, Mass, MassWithHooks, Tie, TieX, TieZ, Ballast, Hooks, Stations, AddedMassFactor, CrossFlowCd, AxialDragFactor, FormDrag,
+    ];
+}

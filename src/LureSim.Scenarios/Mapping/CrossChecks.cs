@@ -1,0 +1,71 @@
+using LureSim.Model.Lines;
+using LureSim.Model.Lures;
+using LureSim.Model.Retrieve;
+using LureSim.Model.Rods;
+using LureSim.Scenarios.Keys;
+
+namespace LureSim.Scenarios.Mapping;
+
+/// <summary>What no single key can know. Values that were refused are NaN here and fail no comparison.</summary>
+internal static class CrossChecks
+{
+    private const double MostRows = 200_000;
+
+    /// <summary>Runs all of them.</summary>
+    public static void Run(MapContext c, RodSpec? rod, LeaderSpec? leader, LureSpec? lure, RetrieveSpec retrieve)
+    {
+        if (rod is not null)
+        {
+            TipAboveWater(c, rod);
+        }
+
+        if (leader is not null && leader.LengthM >= retrieve.DistanceM)
+        {
+            c.Fault(LeaderKeys.Length, string.Concat(
+                $"{MapContext.Show(LeaderKeys.Length, leader.LengthM)} is longer than the line that is out; it must be shorter than ",
+                $"retrieve.distance, {MapContext.Show(RetrieveKeys.Distance, retrieve.DistanceM)}"));
+        }
+
+        if (retrieve.SlackM >= retrieve.DistanceM)
+        {
+            c.Fault(RetrieveKeys.Slack, $"more slack than distance; less than {MapContext.Show(RetrieveKeys.Slack, retrieve.DistanceM)} is due");
+        }
+
+        if (lure is not null)
+        {
+            LureChecks.Run(c, lure);
+        }
+
+        Solver(c, retrieve);
+    }
+
+    private static void TipAboveWater(MapContext c, RodSpec rod)
+    {
+        double hand = c[AnglerKeys.HandHeight], elevation = c[AnglerKeys.RodElevation];
+        double tip = hand + (rod.FreeLengthM * Math.Sin(elevation));
+        if (tip <= 0.0)
+        {
+            double least = Math.Asin(Math.Max(-1.0, -hand / rod.FreeLengthM));
+            c.Fault(AnglerKeys.RodElevation, string.Concat(
+                $"the rod tip would be {MapContext.Show(AnglerKeys.HandHeight, -tip)} under water (hand {MapContext.Show(AnglerKeys.HandHeight, hand)} ",
+                $"up, {MapContext.Show(AnglerKeys.HandHeight, rod.FreeLengthM)} of rod beyond it); with this rod and hand height more than ",
+                $"{MapContext.Show(AnglerKeys.RodElevation, least)} is due"));
+        }
+    }
+
+    private static void Solver(MapContext c, RetrieveSpec retrieve)
+    {
+        double output = c[SolverKeys.OutputStep];
+        if (output < c[SolverKeys.Step])
+        {
+            c.Fault(SolverKeys.OutputStep, $"finer than solver.step; at least {MapContext.Show(SolverKeys.Step, c[SolverKeys.Step])}");
+        }
+
+        if (retrieve.DurationS / output > MostRows)
+        {
+            c.Fault(SolverKeys.OutputStep, string.Concat(
+                $"more than {MostRows:F0} rows in {MapContext.Show(RetrieveKeys.Duration, retrieve.DurationS)}; ",
+                $"at least {MapContext.Show(SolverKeys.OutputStep, retrieve.DurationS / MostRows)} for this duration"));
+        }
+    }
+}

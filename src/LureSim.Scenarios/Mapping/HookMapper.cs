@@ -1,0 +1,61 @@
+using LureSim.Model.Lures;
+using LureSim.Scenarios.Keys;
+using LureSim.Scenarios.Reading;
+
+namespace LureSim.Scenarios.Mapping;
+
+/// <summary>Items of <c>lure.hooks</c> and <c>lure.ballast</c>.</summary>
+internal static class HookMapper
+{
+    /// <summary>Hooks; null when one is incomplete.</summary>
+    public static List<HookSpec>? Hooks(MapContext c)
+    {
+        var hooks = new List<HookSpec>();
+        bool complete = true;
+        foreach ((ScenarioValues item, Place place) in c.Values.Items(LureKeys.Hooks))
+        {
+            HookSpec? hook = Hook(item);
+            if (hook is null && !Sized(item))
+            {
+                c.FaultAt(place, EntryReader.ItemName(LureKeys.Hooks, hooks.Count + 1), "incomplete; size, or mass and drag_area are due");
+            }
+
+            complete &= hook is not null;
+            hooks.Add(hook ?? new(0, 0, 0, 0, 0));
+        }
+
+        return complete ? hooks : null;
+    }
+
+    /// <summary>Ballast; null when an item is incomplete.</summary>
+    public static List<BallastSpec>? Ballast(MapContext c)
+    {
+        var ballast = new List<BallastSpec>();
+        foreach ((ScenarioValues item, _) in c.Values.Items(LureKeys.Ballast))
+        {
+            ballast.Add(new(item.Number(LureItemKeys.BallastMass), item.Number(LureItemKeys.BallastX), item.Number(LureItemKeys.BallastZ)));
+        }
+
+        return ballast.TrueForAll(b => !double.IsNaN(b.MassKg + b.XM + b.ZM)) ? ballast : null;
+    }
+
+    private static bool Sized(ScenarioValues item) => item.Has(LureItemKeys.HookSize)
+        || (item.Has(LureItemKeys.HookMass) && item.Has(LureItemKeys.HookDragArea));
+
+    private static HookSpec? Hook(ScenarioValues item)
+    {
+        double mass = item.Number(LureItemKeys.HookMass), area = item.Number(LureItemKeys.HookDragArea);
+        double row = item.Number(LureItemKeys.HookSize), points = item.Number(LureItemKeys.HookType);
+        if (!double.IsNaN(row + points))
+        {
+            mass = item.Has(LureItemKeys.HookMass) ? mass : HookTable.MassKg((int)row, points);
+            area = item.Has(LureItemKeys.HookDragArea) ? area : HookTable.DragAreaM2((int)row, points);
+        }
+
+        double x = item.Number(LureItemKeys.HookX), z = item.Number(LureItemKeys.HookZ);
+        double feather = item.Number(LureItemKeys.HookFeather), density = item.Number(LureItemKeys.HookDensity);
+        return double.IsNaN(mass + area + x + z + feather + density)
+            ? null
+            : new(mass, x, z, area + feather, mass / density);
+    }
+}

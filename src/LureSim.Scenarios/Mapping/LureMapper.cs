@@ -1,0 +1,96 @@
+using LureSim.Model.Lures;
+using LureSim.Scenarios.Keys;
+using LureSim.Scenarios.Quantities;
+
+namespace LureSim.Scenarios.Mapping;
+
+/// <summary>Table <c>[lure]</c> to <see cref="LureSpec"/>.</summary>
+internal static class LureMapper
+{
+    /// <summary>Maps; null when something is missing or refused.</summary>
+    public static LureSpec? Map(MapContext c)
+    {
+        double shape = c[LureKeys.Shape];
+        bool byStations = shape == (int)LureShape.Stations;
+        List<HullStation>? stations = byStations ? StationMapper.Map(c) : null;
+        LureBox? box = byStations ? StationMapper.Box(stations) : Box(c);
+        List<HookSpec>? hooks = HookMapper.Hooks(c);
+        List<BallastSpec>? ballast = HookMapper.Ballast(c);
+        double mass = Mass(c, hooks);
+        if (double.IsNaN(shape + mass) || box is null || hooks is null || ballast is null)
+        {
+            return null;
+        }
+
+        bool ownTie = c.Values.Has(LureKeys.TieX) || c.Values.Has(LureKeys.TieZ);
+        return new(
+            (LureShape)(int)shape,
+            box.LengthM,
+            box.BreadthM,
+            box.HeightM,
+            mass,
+            ownTie ? c.Values.Optional(LureKeys.TieX) ?? (0.5 * box.LengthM) : 0.5 * box.LengthM,
+            ownTie ? c.Values.Optional(LureKeys.TieZ) ?? 0.0 : 0.0,
+            ballast,
+            hooks,
+            stations,
+            c[LureKeys.AddedMassFactor],
+            c[LureKeys.CrossFlowCd],
+            c[LureKeys.AxialDragFactor],
+            c[LureKeys.FormDrag]);
+    }
+
+    private static LureBox? Box(MapContext c)
+    {
+        if (c.Values.Has(LureKeys.Stations) && !double.IsNaN(c[LureKeys.Shape]))
+        {
+            c.Fault(LureKeys.Stations, $"lure.shape is \"{c.Values.Text(LureKeys.Shape)}\"; stations need shape = \"stations\"");
+        }
+
+        Demand(c, LureKeys.Length);
+        Demand(c, LureKeys.Diameter);
+        double length = c[LureKeys.Length], breadth = c[LureKeys.Diameter];
+        double height = c.Values.Has(LureKeys.Height) ? c[LureKeys.Height] : breadth;
+        if (Math.Max(breadth, height) > length)
+        {
+            c.Fault(LureKeys.Length, $"shorter than the body is wide; at least {MapContext.Show(LureKeys.Length, Math.Max(breadth, height))}");
+            return null;
+        }
+
+        return double.IsNaN(length + breadth + height) ? null : new(length, breadth, height);
+    }
+
+    private static double Mass(MapContext c, List<HookSpec>? hooks)
+    {
+        bool bare = c.Values.Has(LureKeys.Mass), whole = c.Values.Has(LureKeys.MassWithHooks);
+        if (bare && whole)
+        {
+            c.Fault(LureKeys.MassWithHooks, "given beside lure.mass; give one of the two");
+        }
+
+        if (bare || !whole)
+        {
+            Demand(c, LureKeys.Mass);
+            return c[LureKeys.Mass];
+        }
+
+        double mass = c[LureKeys.MassWithHooks] - (hooks?.Sum(h => h.MassKg) ?? double.NaN);
+        if (mass < LureKeys.Mass.Low)
+        {
+            c.Fault(LureKeys.MassWithHooks, "the hooks alone weigh as much; it is the mass of body, ballast and hooks together");
+        }
+
+        return mass;
+    }
+
+    private static void Demand(MapContext c, KeySpec key)
+    {
+        if (!c.Values.Has(key))
+        {
+            c.Fault(key, $"missing; {Units.Due(key.Kind)}");
+        }
+    }
+}
+
+/// <summary>Outer measures of a body, m.</summary>
+internal sealed record LureBox(double LengthM, double BreadthM, double HeightM);

@@ -1,0 +1,32 @@
+using LureSim.Scenarios.Keys;
+using LureSim.Scenarios.Quantities;
+using LureSim.Scenarios.Reading;
+
+namespace LureSim.Scenarios.Mapping;
+
+/// <summary>The range of a value that follows from others and is a guess.</summary>
+/// <param name="Key">Key.</param>
+/// <param name="Low">Lower end, SI.</param>
+/// <param name="High">Upper end, SI.</param>
+internal sealed record RangedKey(KeySpec Key, double Low, double High);
+
+/// <summary>What mappers share: values in, faults and ranges of derived guesses out.</summary>
+internal sealed class MapContext(ScenarioValues values, Places places, FaultList faults, List<RangedKey> ranges)
+{
+    public ScenarioValues Values { get; } = values;
+
+    public int FaultCount => faults.Count;
+
+    public double this[KeySpec key] => Values.Number(key);
+
+    /// <summary>Notes a fault where the key stands.</summary>
+    public void Fault(KeySpec key, string message) => faults.Add(places.Of(key), key.Path, message);
+
+    /// <summary>Notes a fault at a place inside a list.</summary>
+    public void FaultAt(Place place, string name, string message) => faults.Add(place, name, message);
+
+    public void Range(KeySpec key, double low, double high) => ranges.Add(new(key, low, high));
+
+    /// <summary>The value in the key's own unit.</summary>
+    public static string Show(KeySpec key, double si) => Quantity.Show(si, key.Kind, key.Unit);
+}

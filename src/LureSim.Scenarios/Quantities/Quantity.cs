@@ -1,0 +1,101 @@
+using System.Globalization;
+
+namespace LureSim.Scenarios.Quantities;
+
+/// <summary>One value read from text.</summary>
+/// <param name="Si">Value in the kind's SI unit.</param>
+/// <param name="Error">What is wrong, or null.</param>
+/// <param name="Note">What the writer should know though it was accepted, or null.</param>
+/// <param name="Kind">Kind it was read as.</param>
+public sealed record QuantityValue(double Si, string? Error, string? Note, QuantityKind Kind)
+{
+    /// <summary>Nothing was read.</summary>
+    public static readonly QuantityValue None = new(double.NaN, null, null, QuantityKind.Text);
+}
+
+/// <summary>
+/// The one strict reader of quantities: a number (decimal, fraction, mixed; invariant culture), then a unit of an exact list.
+/// Feet and inches are read in the trade's spellings. Thread-safe; holds no state.
+/// </summary>
+public static class Quantity
+{
+    /// <summary>Reads a text as a quantity of a kind.</summary>
+    /// <param name="text">For example <c>7 ft 6 in</c>, <c>5/8 oz</c>, <c>120 /min</c>.</param>
+    /// <param name="kind">What it must be; not choice, flag, text or list.</param>
+    /// <returns>The value in SI, or the error.</returns>
+    public static QuantityValue Read(string text, QuantityKind kind)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        string plain = QuoteMarks.Straighten(text.Trim());
+        if (kind == QuantityKind.LineNumber)
+        {
+            return LineNumberReader.Read(text, plain);
+        }
+
+        if (kind == QuantityKind.Length && FeetInches.TryRead(plain, out double metres, out string? feetError))
+        {
+            return feetError is null ? new(metres, null, null, kind) : Fail(text, feetError, kind);
+        }
+
+        if (NumberReader.Take(plain, out double number, out int used) is string error)
+        {
+            return Fail(text, error, kind);
+        }
+
+        string unit = plain[used..].Trim();
+        if (unit.Length == 0 && Units.NeedUnit(kind))
+        {
+            return Fail(text, "it has no unit", kind);
+        }
+
+        double si = Units.ToSi(kind, unit, number);
+        return double.IsFinite(si)
+            ? new(si, null, FeetInches.DecimalFeetNote(text, number, unit, kind), kind)
+            : Fail(text, UnknownUnit(unit), kind);
+    }
+
+    /// <summary>Writes a value so that <see cref="Read"/> returns the same bits: SI unit, shortest round-trip digits.</summary>
+    /// <param name="si">Value in SI.</param>
+    /// <param name="kind">Its kind.</param>
+    public static string Format(double si, QuantityKind kind)
+    {
+        string number = si.ToString("R", CultureInfo.InvariantCulture);
+        string unit = Units.SiName(kind);
+        if (kind == QuantityKind.LineNumber)
+        {
+            return $"no. {number}";
+        }
+
+        return unit.Length == 0 ? number : $"{number} {unit}";
+    }
+
+    /// <summary>Writes a value for people: in the given unit, four digits.</summary>
+    /// <param name="si">Value in SI.</param>
+    /// <param name="kind">Its kind.</param>
+    /// <param name="unit">A unit of the kind's list.</param>
+    public static string Show(double si, QuantityKind kind, string unit)
+    {
+        string number = Units.FromSi(kind, unit, si).ToString("G4", CultureInfo.InvariantCulture);
+        if (number.Contains('E', StringComparison.Ordinal))
+        {
+            number = Units.FromSi(kind, unit, si).ToString("0.####E0", CultureInfo.InvariantCulture);
+        }
+
+        return unit.Length == 0 ? number : $"{number} {unit}";
+    }
+
+    internal static QuantityValue Fail(string text, string what, QuantityKind kind) =>
+        new(double.NaN, $"\"{text}\": {what}; {Units.Due(kind)}", null, kind);
+
+    private static string UnknownUnit(string unit)
+    {
+        if (unit.Length == 0)
+        {
+            return "it is not a finite number";
+        }
+
+        return char.IsAsciiDigit(unit[0])
+            ? "there are two numbers in a row (thousands marks are not allowed)"
+            : $"\"{unit}\" is not one of its units";
+    }
+}

@@ -1,0 +1,142 @@
+using System.Globalization;
+using LureSim.Scenarios.Keys;
+using LureSim.Scenarios.Quantities;
+
+namespace LureSim.Scenarios.Reading;
+
+/// <summary>Reads one key's value from a node; faults and notes go to their lists.</summary>
+internal sealed class EntryReader(FaultList faults, FaultList notes)
+{
+    /// <summary>Reads a value.</summary>
+    /// <param name="key">Key.</param>
+    /// <param name="node">Value.</param>
+    /// <param name="layer">Layer it comes from.</param>
+    /// <param name="name">Full key as printed; differs from the path inside lists.</param>
+    /// <param name="directory">Where CSV files are looked for.</param>
+    public Entry Read(KeySpec key, Node node, int layer, string name, string directory)
+    {
+        if (key.Kind == QuantityKind.List)
+        {
+            return ReadList(key, node, layer, directory);
+        }
+
+        if (WrongKind(key, node) is string wrong)
+        {
+            faults.Add(node.Place, name, wrong);
+            return new() { Key = key, Place = node.Place, Layer = layer, Bad = true };
+        }
+
+       QuantityValue value = ValueReader.ReadText(key, node.Text);
+        if (value.Error is not null)
+        {
+            faults.Add(node.Place, name, value.Error);
+        }
+
+        if (value.Note is not null)
+        {
+            notes.Add(node.Place, name, value.Note);
+        }
+
+        return new() { Key = key, Text = node.Text, Place = node.Place, Layer = layer, Value = value, Bad = value.Error is not null };
+    }
+
+    /// <summary>Reads one item of a list.</summary>
+    public Item ReadItem(KeySpec list, Node node, int layer, int number, string directory)
+    {
+        var columns = new Entry?[list.Items.Count];
+        string prefix = ItemName(list, number);
+        if (node.Kind != NodeKind.Table)
+        {
+            faults.Add(node.Place, prefix, $"{node.Words}; a table is due: {{ {string.Join(", ", list.Items.Select(i => i.Name))} }}");
+            return new(node.Place, columns);
+        }
+
+        foreach ((string name, Place place, Node value) in node.Members)
+        {
+            KeySpec? column = Column(list, name);
+            if (column is null)
+            {
+                faults.Add(place, $"{prefix}.{name}", UnknownColumn(list, name));
+                continue;
+            }
+
+            columns[column.Index] = Read(column, value, layer, $"{prefix}.{name}", directory);
+        }
+
+        foreach (KeySpec column in list.Items)
+        {
+            if (column.Required && columns[column.Index] is null)
+            {
+                faults.Add(node.Place, $"{prefix}.{column.Name}", $"missing; {ShortMeaning(column)}");
+            }
+        }
+
+        return new(node.Place, columns);
+    }
+
+    /// <summary>Column of a list by name.</summary>
+    public static KeySpec? Column(KeySpec list, string name) => list.Items.FirstOrDefault(c => c.Name == name);
+
+    /// <summary>Name of an item as printed; items count from 1.</summary>
+    public static string ItemName(KeySpec list, int number) => string.Create(CultureInfo.InvariantCulture, $"{list.Path}[{number}]");
+
+    /// <summary>Message for a name that is no column.</summary>
+    public static string UnknownColumn(KeySpec list, string name)
+    {
+        string known = string.Join(", ", list.Items.Select(i => i.Name));
+        return Nearest.Of(name, list.Items.Select(i => i.Name)) is string near
+            ? $"unknown key; allowed: {known}; nearest known key: {near}"
+            : $"unknown key; allowed: {known}";
+    }
+
+    /// <summary>What a missing key is.</summary>
+    public static string ShortMeaning(KeySpec key) => key.Kind == QuantityKind.Choice
+        ? $"allowed: {string.Join(", ", key.Choices.Select(c => c.Name))}"
+        : Units.Due(key.Kind);
+
+    private Entry ReadList(KeySpec key, Node node, int layer, string directory)
+    {
+        Node list = node;
+        if (node.Kind == NodeKind.Text && key.MayBeCsv)
+        {
+            list = CsvList.Read(key, node, directory, faults);
+        }
+        else if (node.Kind != NodeKind.List)
+        {
+            faults.Add(node.Place, key.Path, $"{node.Words}; a list of tables is due{(key.MayBeCsv ? ", or the name of a CSV file" : "")}");
+            return new() { Key = key, Place = node.Place, Layer = layer, Bad = true };
+        }
+
+        var items = new List<Item>();
+        foreach (Node item in list.Items)
+        {
+            items.Add(ReadItem(key, item, layer, items.Count + 1, directory));
+        }
+
+        return new() { Key = key, Place = node.Place, Layer = layer, Items = items };
+    }
+
+    private static string? WrongKind(KeySpec key, Node node)
+    {
+        bool plain = key.Kind is QuantityKind.Ratio or QuantityKind.WholeNumber;
+        bool fits = node.Kind switch
+        {
+            NodeKind.Text => key.Kind != QuantityKind.Flag || node.Place.Source.IsOverride,
+            NodeKind.Number => plain,
+            NodeKind.Flag => key.Kind == QuantityKind.Flag,
+            _ => false,
+        };
+        if (fits)
+        {
+            return null;
+        }
+
+        string due = key.Kind switch
+        {
+            QuantityKind.Flag => "true or false is due, without quotes",
+            QuantityKind.Text => "a text in quotes is due",
+            _ => ShortMeaning(key),
+        };
+        return node.Kind == NodeKind.Number ? $"the bare number {node.Text}; {due}" : $"{node.Words}; {due}";
+    }
+}

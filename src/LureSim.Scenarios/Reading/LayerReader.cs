@@ -1,0 +1,205 @@
+using LureSim.Scenarios.Keys;
+
+namespace LureSim.Scenarios.Reading;
+
+/// <summary>
+/// Lays files over each other: a file's base first, then its parts, then its own keys. Every value is read and checked once,
+/// also where a later layer replaces it.
+/// </summary>
+internal sealed class LayerReader
+{
+    private readonly FaultList _faults;
+    private readonly FaultList _notes;
+    private readonly EntryReader _reader;
+    private readonly List<string> _chain = [];
+    private int _sources;
+    private int _layers;
+
+    public LayerReader(FaultList faults, FaultList notes, int firstOrder = 0)
+    {
+        (_faults, _notes, _sources) = (faults, notes, firstOrder);
+        _layers = firstOrder;
+        _reader = new(faults, notes);
+    }
+
+    /// <summary>Values by index of their key.</summary>
+    public Entry?[] Entries { get; init; } = new Entry?[ScenarioSchema.Keys.Count];
+
+    /// <summary>Place of the header of every table that was seen, for keys that are missing in it.</summary>
+    public Dictionary<string, Place> TablePlaces { get; init; } = [];
+
+    /// <summary>True when a file could not be read at all: keys that seem to be missing may stand there.</summary>
+    public bool Broken { get; private set; }
+
+    /// <summary>Reads a file with all it builds on.</summary>
+    public void ReadFile(string path, string shownName, string prefix, Place? from, string fromKey)
+    {
+        string full = Path.GetFullPath(path);
+        if (_chain.Contains(full))
+        {
+            _faults.Add(from!.Value, fromKey, $"\"{shownName}\" builds on itself; a chain of files must end");
+            return;
+        }
+
+        if (FileText.TryRead(path, out string text) is string failure)
+        {
+            Broken = true;
+            if (from is Place place)
+            {
+                _faults.Add(place, fromKey, $"\"{shownName}\": {failure}; files are looked for beside the one that names them");
+            }
+            else
+            {
+                _faults.Add(new(NewSource(shownName)), "", failure);
+            }
+
+            return;
+        }
+
+        _chain.Add(full);
+        ReadText(text, shownName, prefix, Path.GetDirectoryName(full)!);
+        _chain.RemoveAt(_chain.Count - 1);
+    }
+
+    /// <summary>Reads a text as a file of that name.</summary>
+    public void ReadText(string text, string shownName, string prefix, string directory)
+    {
+        if (TomlTree.Read(text, NewSource(shownName), _faults) is Node root)
+        {
+            ApplyTable(root, prefix, directory, ++_layers);
+        }
+        else
+        {
+            Broken = true;
+        }
+    }
+
+    /// <summary>Applies one override.</summary>
+    public void ApplyOverride(string path, Node value, int layer)
+    {
+        if (ItemPath.TrySplit(path, out KeySpec? list, out int number, out string column))
+        {
+            ApplyItem(list!, number, column, path, value, layer);
+        }
+        else
+        {
+            ApplyMember(path, value.Place, value, Directory.GetCurrentDirectory(), layer);
+        }
+    }
+
+    public Source NewSource(string name, bool isOverride = false) => new(name, _sources++, isOverride);
+
+    private void ApplyTable(Node table, string prefix, string directory, int layer)
+    {
+        if (prefix.Length > 0)
+        {
+            TablePlaces.TryAdd(prefix, table.Place);
+        }
+
+        bool mayBuildOn = prefix.Length == 0 || ScenarioSchema.Tables.Contains(prefix);
+        Node? below = mayBuildOn ? table.Find(ScenarioSchema.BaseName) : null;
+        if (below is not null)
+        {
+            ReadPart(below, prefix, Join(prefix, ScenarioSchema.BaseName), directory);
+        }
+
+        foreach ((string name, Place place, Node value) in table.Members)
+        {
+            if (value != below)
+            {
+                ApplyMember(Join(prefix, name), place, value, directory, layer);
+            }
+        }
+    }
+
+    private void ApplyMember(string path, Place place, Node value, string directory, int layer)
+    {
+        KeySpec? key = ScenarioSchema.Find(path);
+        if (key is not null && !(value.Kind == NodeKind.Table && ScenarioSchema.HasKeysBelow(path)))
+        {
+            Set(_reader.Read(key, value, layer, path, directory));
+        }
+        else if (value.Kind == NodeKind.Table && (key is not null || ScenarioSchema.Tables.Contains(path)))
+        {
+            ApplyTable(value, path, directory, layer);
+        }
+        else if (ScenarioSchema.Tables.Contains(path))
+        {
+            ReadPart(value, path, path, directory);
+        }
+        else if (ScenarioSchema.NotYetRead.Contains(path.Split('.')[0]))
+        {
+            _notes.Add(place, path, "this version does not read this table yet");
+        }
+        else
+        {
+            _faults.Add(place, path, UnknownKey(path));
+        }
+    }
+
+    private void ReadPart(Node name, string prefix, string key, string directory)
+    {
+        if (name.Kind != NodeKind.Text)
+        {
+            _faults.Add(name.Place, key, prefix.Length == 0 || key != prefix
+                ? $"{name.Words}; the name of a file in quotes is due"
+                : $"{name.Words}; a table [{key}] is due, or the name of a parts file in quotes");
+            return;
+        }
+
+        ReadFile(Path.Combine(directory, name.Text), name.Text, prefix, name.Place, key);
+    }
+
+    private void ApplyItem(KeySpec list, int number, string column, string path, Node value, int layer)
+    {
+        Entry? known = Entries[list.Index];
+        if (known is null || known.Bad || number < 1 || number > known.Items.Count)
+        {
+            _faults.Add(value.Place, path, $"there is no such item; {list.Path} has {known?.Items.Count ?? 0}, counted from 1");
+            return;
+        }
+
+        if (EntryReader.Column(list, column) is not KeySpec spec)
+        {
+            _faults.Add(value.Place, path, EntryReader.UnknownColumn(list, column));
+            return;
+        }
+
+        Item item = known.Items[number - 1];
+        var columns = (Entry?[])item.Columns.Clone();
+        columns[spec.Index] = _reader.Read(spec, value, layer, path, "");
+        var items = known.Items.ToArray();
+        items[number - 1] = item with { Columns = columns };
+        Entries[list.Index] = new() { Key = list, Place = known.Place, Layer = layer, Items = items };
+    }
+
+    private void Set(Entry entry)
+    {
+        Entries[entry.Key.Index] = entry;
+        if (entry.Key.Group.Length == 0)
+        {
+            return;
+        }
+
+        for (int i = 0; i < Entries.Length; i++)
+        {
+            if (Entries[i] is Entry other && other.Layer != entry.Layer && other.Key.Group == entry.Key.Group)
+            {
+                Entries[i] = null;
+            }
+        }
+    }
+
+    private static string UnknownKey(string path)
+    {
+        string table = path.Split('.')[0];
+        string allowed = ScenarioSchema.Tables.Contains(table) && table != path
+            ? $"keys of {table}: {string.Join(", ", ScenarioSchema.Keys.Where(k => k.Table == table).Select(k => k.Path[(table.Length + 1)..]))}"
+            : $"tables: {string.Join(", ", ScenarioSchema.Tables)}";
+        return ScenarioSchema.NearestTo(path) is string near
+            ? $"unknown key; {allowed}; nearest known key: {near}"
+            : $"unknown key; {allowed}";
+    }
+
+    private static string Join(string prefix, string name) => prefix.Length == 0 ? name : $"{prefix}.{name}";
+}

@@ -1,0 +1,212 @@
+using System.Globalization;
+using Tomlyn.Parsing;
+using Tomlyn.Syntax;
+
+namespace LureSim.Scenarios.Reading;
+
+/// <summary>Turns TOML text into <see cref="Node"/>s through Tomlyn's syntax tree, so that every value keeps its place.</summary>
+internal sealed class TomlTree
+{
+    private readonly Source _source;
+    private readonly FaultList _faults;
+
+    private TomlTree(Source source, FaultList faults) => (_source, _faults) = (source, faults);
+
+    /// <summary>Reads a text; null, with one fault per broken line, when it is not TOML.</summary>
+    public static Node? Read(string text, Source source, FaultList faults)
+    {
+        var tree = new TomlTree(source, faults);
+        var root = new Node(NodeKind.Table, new Place(source, 1, 1));
+        DocumentSyntax document = SyntaxParser.Parse(text, source.Name, validate: false);
+        if (document.HasErrors)
+        {
+            tree.ReportSyntax(document);
+            return null;
+        }
+
+        tree.AddAll(root, document.KeyValues);
+        foreach (TableSyntaxBase table in document.Tables)
+        {
+            if (tree.Open(root, table) is Node opened)
+            {
+                tree.AddAll(opened, table.Items);
+            }
+        }
+
+        return root;
+    }
+
+    private void ReportSyntax(DocumentSyntax document)
+    {
+        int lastLine = -1;
+        foreach (DiagnosticMessage message in document.Diagnostics)
+        {
+            // One broken spot makes the parser stumble several times on its line; the first word is the useful one.
+            int line = message.Span.Start.Line;
+            if (line != lastLine && message.Kind == DiagnosticMessageKind.Error)
+            {
+                string what = message.Message.ReplaceLineEndings(" ").Replace("\u2424", "end of line", StringComparison.Ordinal);
+                _faults.Add(Of(message.Span), "", $"not TOML: {what}; values with units need quotes, for example length = \"7 ft 6 in\"");
+                lastLine = line;
+            }
+        }
+    }
+
+    private Node? Open(Node root, TableSyntaxBase table)
+    {
+        List<string> path = Parts(table.Name!);
+        Place place = Of(table.Name!.Span);
+        Node? parent = Descend(root, path, place);
+        string last = path[^1];
+        if (parent is null)
+        {
+            return null;
+        }
+
+        Node? known = parent.Find(last);
+        if (table is TableArraySyntax)
+        {
+            return OpenItem(parent, known, path, place);
+        }
+
+        if (known is null)
+        {
+            known = new Node(NodeKind.Table, place);
+            parent.Members.Add((last, place, known));
+        }
+        else if (known.Kind != NodeKind.Table || known.Defined)
+        {
+            Twice(place, path, known);
+            return null;
+        }
+
+        known.Defined = true;
+        return known;
+    }
+
+    private Node? OpenItem(Node parent, Node? known, List<string> path, Place place)
+    {
+        if (known is null)
+        {
+            known = new Node(NodeKind.List, place);
+            parent.Members.Add((path[^1], place, known));
+        }
+        else if (known.Kind != NodeKind.List || known.Defined)
+        {
+            Twice(place, path, known);
+            return null;
+        }
+
+        var item = new Node(NodeKind.Table, place) { Defined = true };
+        known.Items.Add(item);
+        return item;
+    }
+
+    // All but the last part of a dotted path; tables on the way come into being.
+    private Node? Descend(Node table, List<string> path, Place place)
+    {
+        Node at = table;
+        for (int i = 0; i < path.Count - 1; i++)
+        {
+            Node? next = at.Find(path[i]);
+            if (next is null)
+            {
+                next = new Node(NodeKind.Table, place);
+                at.Members.Add((path[i], place, next));
+            }
+
+            if (next.Kind == NodeKind.List && next.Items.Count > 0)
+            {
+                next = next.Items[^1];
+            }
+
+            if (next.Kind != NodeKind.Table)
+            {
+                Twice(place, path, next);
+                return null;
+            }
+
+            at = next;
+        }
+
+        return at;
+    }
+
+    private void AddAll(Node table, SyntaxList<KeyValueSyntax> items)
+    {
+        foreach (KeyValueSyntax item in items)
+        {
+            Add(table, item);
+        }
+    }
+
+    private void Add(Node table, KeyValueSyntax item)
+    {
+        List<string> path = Parts(item.Key!);
+        Place place = Of(item.Key!.Span);
+        Node? parent = Descend(table, path, place);
+        if (parent?.Find(path[^1]) is Node known)
+        {
+            Twice(place, path, known);
+        }
+        else
+        {
+            parent?.Members.Add((path[^1], place, Convert(item.Value!)));
+        }
+    }
+
+    private Node Convert(ValueSyntax value)
+    {
+        Place place = Of(value.Span);
+        switch (value)
+        {
+            case StringValueSyntax text:
+                return new(NodeKind.Text, place, text.Value ?? "");
+            case IntegerValueSyntax whole:
+                return new(NodeKind.Number, place, whole.Value.ToString(CultureInfo.InvariantCulture));
+            case FloatValueSyntax number:
+                return new(NodeKind.Number, place, number.Value.ToString("R", CultureInfo.InvariantCulture));
+            case BooleanValueSyntax flag:
+                return new(NodeKind.Flag, place, flag.Value ? "true" : "false");
+            case InlineTableSyntax table:
+                var members = new Node(NodeKind.Table, place) { Defined = true };
+                foreach (InlineTableItemSyntax item in table.Items)
+                {
+                    Add(members, item.KeyValue!);
+                }
+
+                return members;
+            case ArraySyntax array:
+                var list = new Node(NodeKind.List, place) { Defined = true };
+                foreach (ArrayItemSyntax item in array.Items)
+                {
+                    list.Items.Add(Convert(item.Value!));
+                }
+
+                return list;
+            default:
+                return new(NodeKind.Date, place);
+        }
+    }
+
+    private void Twice(Place place, List<string> path, Node first) =>
+        _faults.Add(place, string.Join('.', path), string.Create(
+            CultureInfo.InvariantCulture, $"given twice; first in line {first.Place.Line}; a key may stand once"));
+
+    private static List<string> Parts(KeySyntax key)
+    {
+        List<string> parts = [Part(key.Key!)];
+        foreach (DottedKeyItemSyntax dotted in key.DotKeys)
+        {
+            parts.Add(Part(dotted.Key!));
+        }
+
+        return parts;
+    }
+
+    private static string Part(BareKeyOrStringValueSyntax key) => key is StringValueSyntax text
+        ? text.Value ?? ""
+        : ((BareKeySyntax)key).Key!.Text ?? "";
+
+    private Place Of(SourceSpan span) => new(_source, span.Start.Line + 1, span.Start.Column + 1);
+}
