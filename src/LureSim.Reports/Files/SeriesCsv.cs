@@ -14,14 +14,15 @@ public static class SeriesCsv
     {
         using var text = new StreamWriter(stream, leaveOpen: true) { NewLine = "\n" };
         using SepWriter writer = Sep.New(',').Writer(o => o with { CultureInfo = CultureInfo.InvariantCulture }).To(text);
+        writer.Header.Add([.. series.Channels.Select(c => c.Name)]);
         Span<char> digits = stackalloc char[32];
         for (int i = 0; i < series.Count; i++)
         {
             using SepWriter.Row row = writer.NewRow();
-            foreach (Channel channel in series.Channels)
+            for (int c = 0; c < series.Channels.Count; c++)
             {
-                channel.Values[i].TryFormat(digits, out int length, "G9", CultureInfo.InvariantCulture);
-                row[channel.Name].Set(digits[..length]);
+                series.Channels[c].Values[i].TryFormat(digits, out int length, "G9", CultureInfo.InvariantCulture);
+                row[c].Set(digits[..length]);
             }
         }
     }
