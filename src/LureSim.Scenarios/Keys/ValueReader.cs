@@ -34,7 +34,7 @@ internal static class ValueReader
 
         if (reading.Error is not null && key.Choices.Count > 0)
         {
-            reading = reading with { Error = $"{reading.Error}; or a word: {Names(key)}" };
+            reading = reading with { Error = $"{reading.Error}; or a word: {Names(key)}{NearestText(key, text)}" };
         }
 
         return reading.Error is null ? InRange(key, reading, text) : reading;

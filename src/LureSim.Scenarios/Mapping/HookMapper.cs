@@ -15,7 +15,7 @@ internal static class HookMapper
         foreach ((ScenarioValues item, Place place) in c.Values.Items(LureKeys.Hooks))
         {
             HookSpec? hook = Hook(item);
-            if (hook is null && !Sized(item))
+            if (hook is null && item.Has(LureItemKeys.HookX) && !Sized(item))
             {
                 c.FaultAt(place, EntryReader.ItemName(LureKeys.Hooks, hooks.Count + 1), "incomplete; size, or mass and drag_area are due");
             }

@@ -75,7 +75,8 @@ public static class Quantity
     /// <param name="unit">A unit of the kind's list.</param>
     public static string Show(double si, QuantityKind kind, string unit)
     {
-        string number = Units.FromSi(kind, unit, si).ToString("G4", CultureInfo.InvariantCulture);
+        string digits = kind == QuantityKind.WholeNumber ? "F0" : "G4";
+        string number = Units.FromSi(kind, unit, si).ToString(digits, CultureInfo.InvariantCulture);
         if (number.Contains('E', StringComparison.Ordinal))
         {
             number = Units.FromSi(kind, unit, si).ToString("0.####E0", CultureInfo.InvariantCulture);

@@ -137,6 +137,11 @@ internal sealed class EntryReader(FaultList faults, FaultList notes)
             QuantityKind.Text => "a text in quotes is due",
             _ => ShortMeaning(key),
         };
-        return node.Kind == NodeKind.Number ? $"the bare number {node.Text}; {due}" : $"{node.Words}; {due}";
+        if (node.Kind != NodeKind.Number)
+        {
+            return $"{node.Words}; {due}";
+        }
+
+        return char.IsAsciiDigit(node.Text[^1]) ? $"the bare number {node.Text}; {due}" : $"not a finite number; {due}";
     }
 }

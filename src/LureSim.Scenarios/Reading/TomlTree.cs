@@ -24,12 +24,12 @@ internal sealed class TomlTree
             return null;
         }
 
-        tree.AddAll(root, document.KeyValues);
+        tree.AddAll(root, document.KeyValues, []);
         foreach (TableSyntaxBase table in document.Tables)
         {
             if (tree.Open(root, table) is Node opened)
             {
-                tree.AddAll(opened, table.Items);
+                tree.AddAll(opened, table.Items, Parts(table.Name!));
             }
         }
 
@@ -132,30 +132,32 @@ internal sealed class TomlTree
         return at;
     }
 
-    private void AddAll(Node table, SyntaxList<KeyValueSyntax> items)
+    private void AddAll(Node table, SyntaxList<KeyValueSyntax> items, List<string> prefix)
     {
         foreach (KeyValueSyntax item in items)
         {
-            Add(table, item);
+            Add(table, item, prefix);
         }
     }
 
-    private void Add(Node table, KeyValueSyntax item)
+    // The prefix, the table's own path, serves messages only.
+    private void Add(Node table, KeyValueSyntax item, List<string> prefix)
     {
         List<string> path = Parts(item.Key!);
         Place place = Of(item.Key!.Span);
+        List<string> full = [.. prefix, .. path];
         Node? parent = Descend(table, path, place);
         if (parent?.Find(path[^1]) is Node known)
         {
-            Twice(place, path, known);
+            Twice(place, full, known);
         }
         else
         {
-            parent?.Members.Add((path[^1], place, Convert(item.Value!)));
+            parent?.Members.Add((path[^1], place, Convert(item.Value!, full)));
         }
     }
 
-    private Node Convert(ValueSyntax value)
+    private Node Convert(ValueSyntax value, List<string> path)
     {
         Place place = Of(value.Span);
         switch (value)
@@ -172,7 +174,7 @@ internal sealed class TomlTree
                 var members = new Node(NodeKind.Table, place) { Defined = true };
                 foreach (InlineTableItemSyntax item in table.Items)
                 {
-                    Add(members, item.KeyValue!);
+                    Add(members, item.KeyValue!, path);
                 }
 
                 return members;
@@ -180,7 +182,7 @@ internal sealed class TomlTree
                 var list = new Node(NodeKind.List, place) { Defined = true };
                 foreach (ArrayItemSyntax item in array.Items)
                 {
-                    list.Items.Add(Convert(item.Value!));
+                    list.Items.Add(Convert(item.Value!, path));
                 }
 
                 return list;

@@ -1,0 +1,113 @@
+using LureSim.Model.Anglers;
+using LureSim.Model.Media;
+using LureSim.Model.Retrieve;
+using LureSim.Model.Rods;
+using LureSim.Scenarios.Keys;
+using LureSim.Scenarios.Quantities;
+
+namespace LureSim.Scenarios.Tests.Keys;
+
+public class SchemaTests
+{
+    [Fact]
+    public void Every_default_is_readable_and_in_range()
+    {
+        foreach (KeySpec key in ScenarioSchema.Keys.SelectMany(k => k.Items.Prepend(k)).Where(k => k.Default is not null))
+        {
+            Assert.Null(ValueReader.ReadText(key, key.Default!).Error);
+        }
+    }
+
+    [Fact]
+    public void Every_guess_range_holds_its_default_and_is_allowed()
+    {
+        foreach (KeySpec key in ScenarioSchema.Keys.Where(k => k.IsGuess))
+        {
+            Assert.InRange(key.DefaultReading.Si, key.GuessLow, key.GuessHigh);
+            Assert.True(key.Low <= key.GuessLow && key.GuessHigh <= key.High, key.Path);
+        }
+    }
+
+    [Fact]
+    public void Every_unit_of_a_key_is_one_of_its_kind()
+    {
+        foreach (KeySpec key in ScenarioSchema.Keys.SelectMany(k => k.Items.Prepend(k)).Where(k => Units.NeedUnit(k.Kind)))
+        {
+            Assert.True(double.IsFinite(Units.ToSi(key.Kind, key.Unit, 1.0)), key.Path);
+        }
+    }
+
+    [Fact]
+    public void Every_example_in_a_message_is_readable()
+    {
+        foreach (QuantityKind kind in Enum.GetValues<QuantityKind>())
+        {
+            foreach (string example in Units.Due(kind).Split('"').Where((_, i) => i % 2 == 1))
+            {
+                Assert.Null(Quantity.Read(example, kind).Error);
+            }
+        }
+    }
+
+    // The defaults of the records in the model and of the files must be one set of numbers.
+    [Fact]
+    public void Defaults_are_those_of_the_model()
+    {
+        var spec = Texts.Read(Texts.Least).Spec!;
+        Assert.Equal(new AnglerSpec(), spec.Angler);
+        Assert.Equal(new WaterSpec(), spec.Water);
+        Assert.Equal(new AirSpec(), spec.Air);
+        Assert.Equal(new RetrieveSpec(), spec.Retrieve);
+        Assert.Equal(new SolverSpec(), spec.Solver);
+        RodSpec rod = spec.Rod;
+        Assert.Equal(new RodSpec(rod.LengthM, rod.GripM, rod.ThirdLoadN, rod.MassKg), rod);
+        var lure = spec.Lure;
+        Assert.Equal(new(lure.Shape, lure.LengthM, lure.DiameterM, lure.HeightM, lure.MassKg, lure.TieXM, lure.TieZM, lure.Ballast, lure.Hooks), lure);
+    }
+
+    // Another allowed value of every scalar key must change the run: no key is read in vain.
+    [Fact]
+    public void Every_key_reaches_the_run()
+    {
+        string text = Texts.Least.Replace("material = \"braid\"\nlabel = \"50 lb\"", "material = \"braid\"\nnumber = \"no. 4\"", StringComparison.Ordinal)
+            + "\n[leader]\nmaterial = \"braid\"\nlength = \"15 in\"\nnumber = \"no. 4\"\n";
+        var source = ScenarioSource.FromText(text);
+        string plain = SpecText.Of(source.Resolve().Spec!);
+        foreach (KeySpec key in ScenarioSchema.Keys.Where(k => k.Kind != QuantityKind.List && k.Path != "lure.tie"))
+        {
+            ScenarioResult changed = source.Resolve([$"{key.Path}={Other(key)}"]);
+            Assert.True(changed.IsValid, $"{key.Path}={Other(key)}: {string.Join('\n', changed.Errors)}");
+            Assert.True(plain != SpecText.Of(changed.Spec!), key.Path);
+        }
+    }
+
+    private static string Other(KeySpec key) => key.Path switch
+    {
+        "title" => "other",
+        "seed" => "7",
+        "line.label" or "leader.label" => "40 lb",
+        "line.strength" or "leader.strength" => "40 lb",
+        "line.number" or "leader.number" => "PE 3",
+        "line.diameter" or "leader.diameter" => "0.37 mm",
+        "lure.shape" => "pencil",
+        "lure.length" => "120 mm",
+        "lure.tie.x" or "lure.tie.z" => "5 mm",
+        "lure.diameter" => "22 mm",
+        "lure.height" => "22 mm",
+        "lure.mass" or "lure.mass_with_hooks" => "19 g",
+        "retrieve.hold_distance" => "true",
+        "reel.drag" => "10 lb",
+        "reel.take_up" => "31 in/turn",
+        "air.roughness" => "1 mm",
+        _ when key.Kind == QuantityKind.Choice => key.Choices[^1].Name == "none" ? "nylon" : key.Choices[^1].Name == key.Default ? key.Choices[0].Name : key.Choices[^1].Name,
+        _ => Shifted(key),
+    };
+
+    private static string Shifted(KeySpec key)
+    {
+        double at = Texts.Read(Texts.Least).Values.Number(key);
+        double start = double.IsNaN(at) ? (0.9 * key.Low) + (0.1 * key.High) : at;
+        double shifted = key.Kind == QuantityKind.WholeNumber ? start + 1 : (0.98 * start) + (0.02 * (start < 0.5 * (key.Low + key.High) ? key.High : key.Low));
+        return Quantity.Format(shifted, key.Kind);
+    }
+}

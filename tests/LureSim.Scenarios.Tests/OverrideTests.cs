@@ -1,0 +1,60 @@
+namespace LureSim.Scenarios.Tests;
+
+public class OverrideTests
+{
+    private const string Hooked = Texts.Least + "\nhooks = [{ size = \"no. 4\", x = \"20 mm\" }, { size = \"no. 4\", x = \"-50 mm\" }]";
+
+    [Fact]
+    public void An_override_counts_like_the_file()
+    {
+        Assert.Equal(SpecText.Of(Texts.Read(Texts.With("7 ft", "6 ft 6 in")).Spec!), SpecText.Of(Texts.Read(Texts.Least, "rod.length=6 ft 6 in").Spec!));
+        Assert.True(Texts.Read(Texts.Least, "retrieve.hold_distance=true").Spec!.Retrieve.HoldDistance);
+        Assert.Equal(20, Texts.Read(Texts.Least, "solver.nodes=20").Spec!.Solver.Nodes);
+        Assert.Equal(0.8, Texts.Read(Texts.Least, "lure.added_mass_factor=0.8").Spec!.Lure.AddedMassFactor);
+    }
+
+    [Fact]
+    public void The_last_of_two_overrides_wins() =>
+        Assert.Equal(3.0, Texts.Read(Texts.Least, "retrieve.cadence=1 /s", "retrieve.cadence=3 /s").Spec!.Retrieve.CadencePerS);
+
+    [Fact]
+    public void An_override_mends_a_missing_key() =>
+        Assert.True(Texts.Read(Texts.With("mass = \"18 g\"", ""), "lure.mass=18 g").IsValid);
+
+    [Fact]
+    public void Items_of_lists_count_from_1()
+    {
+        ScenarioSource source = ScenarioSource.FromText(Hooked);
+        Assert.Equal(-0.04, source.Resolve(["lure.hooks[2].x=-40 mm"]).Spec!.Lure.Hooks[1].XM, 1e-17);
+        Assert.Equal(-0.05, source.Resolve().Spec!.Lure.Hooks[1].XM, 1e-17);
+    }
+
+    [Fact]
+    public void Lists_may_be_written_as_TOML() =>
+        Assert.Single(Texts.Read(Hooked, "lure.hooks=[{ size = \"no. 2\", x = \"0 mm\" }]").Spec!.Lure.Hooks);
+
+    [Theory]
+    [InlineData("rod.length", "--set rod.length: key=value is due, for example --set retrieve.cadence=\"2 /s\"")]
+    [InlineData("solver.nodes=4.5", "--set solver.nodes=4.5: solver.nodes: \"4.5\" is not a whole number; allowed: 1 to 400")]
+    [InlineData("lure.hooks[3].x=1 mm", "--set lure.hooks[3].x=1 mm: lure.hooks[3].x: there is no such item; lure.hooks has 2, counted from 1")]
+    [InlineData("lure.hooks[1].y=1 mm", "--set lure.hooks[1].y=1 mm: lure.hooks[1].y: unknown key; allowed: type, size, x, z, mass, drag_area, feather_area, density")]
+    [InlineData("lure.hooks=[{", "--set lure.hooks=[{: the value is not TOML; a list is written [{ x = \"1 mm\" }], a text in quotes")]
+    [InlineData("retrieve.cadence=9 /s", "--set retrieve.cadence=9 /s: retrieve.cadence: \"9 /s\" is out of range; allowed: 0.3 to 6 /s")]
+    [InlineData("rod=none.toml", "--set rod=none.toml: rod: \"none.toml\": there is no such file; files are looked for beside the one that names them")]
+    public void A_bad_override_is_named(string given, string expected)
+    {
+        string[] errors = Texts.Errors(Hooked, given);
+        Assert.Equal(expected, string.Join('\n', errors));
+    }
+
+    [Fact]
+    public void Variants_do_not_disturb_each_other()
+    {
+        ScenarioSource source = ScenarioSource.FromText(Hooked);
+        string plain = SpecText.Of(source.Resolve().Spec!);
+        string[] variants = new string[64];
+        Parallel.For(0, variants.Length, i => variants[i] = SpecText.Of(source.Resolve([$"rod.length={2 + (i % 8 * 0.01)} m"]).Spec!));
+        Assert.Equal(8, variants.Distinct().Count());
+        Assert.Equal(plain, SpecText.Of(source.Resolve().Spec!));
+    }
+}

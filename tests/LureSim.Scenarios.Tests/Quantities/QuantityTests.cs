@@ -1,0 +1,150 @@
+using LureSim.Scenarios.Quantities;
+
+namespace LureSim.Scenarios.Tests.Quantities;
+
+public class QuantityTests
+{
+    // Exact definitions: inch 0.0254 m (1959), pound 0.45359237 kg (1959), standard gravity 9.80665 m/s2 (1901).
+    private const double Inch = 0.0254;
+    private const double Pound = 0.45359237;
+    private const double PoundForce = Pound * 9.80665;
+
+    [Theory]
+    [InlineData("7 ft 6 in", 90)]
+    [InlineData("7ft 6in", 90)]
+    [InlineData("7'6\"", 90)]
+    [InlineData("7' 6\"", 90)]
+    [InlineData("7' 6", 90)]
+    [InlineData("7'-6\"", 90)]
+    [InlineData("7'6''", 90)]
+    [InlineData("7\u20196\u201D", 90)]
+    [InlineData("7\u20326\u2033", 90)]
+    [InlineData("7 1/2'", 90)]
+    [InlineData("7' 6 1/2\"", 90.5)]
+    [InlineData("7 feet 6 inches", 90)]
+    [InlineData("7.5 ft", 90)]
+    [InlineData("15 in", 15)]
+    [InlineData("15\"", 15)]
+    [InlineData("1 3/8 in", 1.375)]
+    [InlineData("1-3/8 in", 1.375)]
+    [InlineData("-2 in", -2)]
+    [InlineData("\u22122 in", -2)]
+    [InlineData("10 yd", 360)]
+    [InlineData("0.29 mm", 0.29 / 25.4)]
+    [InlineData("2.54 cm", 1)]
+    [InlineData("  2.54e-2   m ", 1)]
+    public void Lengths_in_the_spellings_of_the_trade(string text, double inches)
+    {
+        QuantityValue value = Quantity.Read(text, QuantityKind.Length);
+        Assert.Null(value.Error);
+        Near(inches * Inch, value.Si);
+    }
+
+    [Theory]
+    [InlineData("5/8 oz", QuantityKind.Mass, 0.625 * Pound / 16)]
+    [InlineData("1 3/8 oz", QuantityKind.Mass, 1.375 * Pound / 16)]
+    [InlineData(".5 oz", QuantityKind.Mass, 0.5 * Pound / 16)]
+    [InlineData("18 g", QuantityKind.Mass, 0.018)]
+    [InlineData("30 lb", QuantityKind.Force, 30 * PoundForce)]
+    [InlineData("4 kg", QuantityKind.Force, 4 * 9.80665)]
+    [InlineData("100 g", QuantityKind.Force, 0.1 * 9.80665)]
+    [InlineData("8 oz", QuantityKind.Force, 0.5 * PoundForce)]
+    [InlineData("35 N", QuantityKind.Force, 35)]
+    [InlineData("180 deg", QuantityKind.Angle, Math.PI)]
+    [InlineData("1 rad", QuantityKind.Angle, 1)]
+    [InlineData("100 ms", QuantityKind.Time, 0.1)]
+    [InlineData("2 /s", QuantityKind.Frequency, 2)]
+    [InlineData("120 /min", QuantityKind.Frequency, 2)]
+    [InlineData("2 Hz", QuantityKind.Frequency, 2)]
+    [InlineData("36 km/h", QuantityKind.Speed, 10)]
+    [InlineData("22 in/turn", QuantityKind.TakeUp, 22 * Inch)]
+    [InlineData("56 cm/turn", QuantityKind.TakeUp, 0.56)]
+    [InlineData("72 F", QuantityKind.Temperature, (72 - 32) / 1.8)]
+    [InlineData("22 \u00B0C", QuantityKind.Temperature, 22)]
+    [InlineData("295.15 K", QuantityKind.Temperature, 22)]
+    [InlineData("1.14 g/cm3", QuantityKind.Density, 1140)]
+    [InlineData("2.2 GPa", QuantityKind.Modulus, 2.2e9)]
+    [InlineData("3 N m", QuantityKind.Torque, 3)]
+    [InlineData("1 lb ft", QuantityKind.Torque, PoundForce * 12 * Inch)]
+    [InlineData("1 cm2", QuantityKind.Area, 1e-4)]
+    [InlineData("35 g/kg", QuantityKind.Salinity, 35)]
+    [InlineData("7.1:1", QuantityKind.Ratio, 7.1)]
+    [InlineData("7.1", QuantityKind.Ratio, 7.1)]
+    [InlineData("25 %", QuantityKind.Ratio, 0.25)]
+    [InlineData("40", QuantityKind.WholeNumber, 40)]
+    [InlineData("PE 3", QuantityKind.LineNumber, 3)]
+    [InlineData("PE0.8", QuantityKind.LineNumber, 0.8)]
+    [InlineData("no. 3", QuantityKind.LineNumber, 3)]
+    [InlineData("#1.5", QuantityKind.LineNumber, 1.5)]
+    public void Other_quantities(string text, QuantityKind kind, double si)
+    {
+        QuantityValue value = Quantity.Read(text, kind);
+        Assert.Null(value.Error);
+        Near(si, value.Si);
+    }
+
+    [Theory]
+    [InlineData("0,5 m", "it has a comma")]
+    [InlineData("1,000 mm", "it has a comma")]
+    [InlineData("1 000 mm", "two numbers in a row")]
+    [InlineData("1'000 mm", "feet and inches are written")]
+    [InlineData("1'000", "inches after feet must lie between 0 and 12")]
+    [InlineData("7'13\"", "inches after feet must lie between 0 and 12")]
+    [InlineData("7-6", "feet and inches are written")]
+    [InlineData("7 ft 6", "feet and inches are written")]
+    [InlineData("7.5 ft 6 in", "feet in front of inches must be a whole number")]
+    [InlineData("-7 ft 6 in", "feet in front of inches must be a whole number")]
+    [InlineData("7", "it has no unit")]
+    [InlineData("", "it does not start with a number")]
+    [InlineData("m", "it does not start with a number")]
+    [InlineData("nan m", "it is not a finite number")]
+    [InlineData("-inf m", "it is not a finite number")]
+    [InlineData("1e999 m", "it is not a finite number")]
+    [InlineData("1/0 in", "the fraction divides by zero")]
+    [InlineData("1.5/8 in", "a fraction is two whole numbers")]
+    [InlineData("1/2/3 in", "a fraction is two whole numbers")]
+    [InlineData("5. m", "digits are missing after the decimal point")]
+    [InlineData("1.2.3 m", "stray '.'")]
+    [InlineData("1_000 m", "stray '_'")]
+    [InlineData("3 kg", "\"kg\" is not one of its units")]
+    [InlineData("3 M", "\"M\" is not one of its units")]
+    [InlineData("3 m extra", "\"m extra\" is not one of its units")]
+    public void Refused_lengths_say_why_and_what_is_due(string text, string why)
+    {
+        QuantityValue value = Quantity.Read(text, QuantityKind.Length);
+        Assert.NotNull(value.Error);
+        Assert.StartsWith($"\"{text}\": ", value.Error, StringComparison.Ordinal);
+        Assert.Contains(why, value.Error, StringComparison.Ordinal);
+        Assert.EndsWith(Units.Due(QuantityKind.Length), value.Error, StringComparison.Ordinal);
+        Assert.True(double.IsNaN(value.Si));
+    }
+
+    [Theory]
+    [InlineData("3", QuantityKind.LineNumber)]
+    [InlineData("PE x", QuantityKind.LineNumber)]
+    [InlineData("PE 3 lb", QuantityKind.LineNumber)]
+    [InlineData("22 in", QuantityKind.TakeUp)]
+    [InlineData("22 \"/turn", QuantityKind.TakeUp)]
+    [InlineData("120", QuantityKind.Frequency)]
+    [InlineData("0.5 kg", QuantityKind.Ratio)]
+    [InlineData("1.5/8 oz", QuantityKind.Mass)]
+    [InlineData("40 /s", QuantityKind.WholeNumber)]
+    public void Refused_others(string text, QuantityKind kind) => Assert.NotNull(Quantity.Read(text, kind).Error);
+
+    [Fact]
+    public void Decimal_feet_are_accepted_with_a_note()
+    {
+        QuantityValue value = Quantity.Read("9.6 ft", QuantityKind.Length);
+        Near(9.6 * 12 * Inch, value.Si);
+        Assert.Equal("\"9.6 ft\" is read as decimal feet, 9 ft 7.2 in; 9 ft 6 in would be written 9'6\"", value.Note);
+        Assert.Null(Quantity.Read("9 ft", QuantityKind.Length).Note);
+        Assert.Null(Quantity.Read("9.6 m", QuantityKind.Length).Note);
+    }
+
+    // Five roundings of a double (half a unit in the last place each).
+    private static void Near(double expected, double actual)
+    {
+        double tolerance = 5.0 * 1.2e-16 * Math.Abs(expected);
+        Assert.Equal(expected, actual, Math.Max(tolerance, double.Epsilon));
+    }
+}
