@@ -1,5 +1,4 @@
 using System.Globalization;
-using UnitsNet;
 
 namespace LureSim.Scenarios.Quantities;
 
@@ -47,7 +46,7 @@ internal static class FeetInches
             error = "feet in front of inches must be a whole number";
         }
 
-        metres = error is null ? Length.FromFeet(feet).Meters + Length.FromInches(inches).Meters : 0.0;
+        metres = error is null ? Units.ToSi(QuantityKind.Length, "ft", feet) + Units.ToSi(QuantityKind.Length, "in", inches) : 0.0;
         return true;
     }
 

@@ -3,7 +3,8 @@ using UnitsNet;
 namespace LureSim.Scenarios.Quantities;
 
 /// <summary>The exact list of units of every kind. UnitsNet's typed conversions do the arithmetic; its parser is never asked.</summary>
-/// <remarks>SI units pass through untouched, so that a file in SI (and every default) costs no start-up of a quantity type.</remarks>
+/// <remarks>SI units pass through untouched, so that a file in SI (and every default) costs no start-up of a quantity type. Each
+/// quantity has a method of its own for the same reason: compiling a method loads every type that it names.</remarks>
 internal static class Units
 {
     /// <summary>Converts a number with its unit; NaN when the unit is not in the list.</summary>
@@ -12,15 +13,15 @@ internal static class Units
         QuantityKind.Length => LengthToSi(unit, x),
         QuantityKind.Mass => MassToSi(unit, x),
         QuantityKind.Force => ForceToSi(unit, x),
-        QuantityKind.Angle => unit is "deg" or "\u00B0" ? Angle.FromDegrees(x).Radians : double.NaN,
-        QuantityKind.Time => unit is "ms" ? Duration.FromMilliseconds(x).Seconds : unit is "min" ? Duration.FromMinutes(x).Seconds : double.NaN,
+        QuantityKind.Angle => AngleToSi(unit, x),
+        QuantityKind.Time => TimeToSi(unit, x),
         QuantityKind.Frequency => FrequencyToSi(unit, x),
         QuantityKind.Speed => SpeedToSi(unit, x),
         QuantityKind.TakeUp => unit.EndsWith("/turn", StringComparison.Ordinal) ? TakeUpToSi(unit[..^5].TrimEnd(), x) : double.NaN,
         QuantityKind.Temperature => TemperatureToSi(unit, x),
-        QuantityKind.Density => unit is "kg/m\u00B3" ? x : unit is "g/cm3" or "g/cm\u00B3" ? Density.FromGramsPerCubicCentimeter(x).KilogramsPerCubicMeter : double.NaN,
+        QuantityKind.Density => DensityToSi(unit, x),
         QuantityKind.Torque => TorqueToSi(unit, x),
-        QuantityKind.Modulus => unit is "GPa" ? Pressure.FromGigapascals(x).Pascals : unit is "MPa" ? Pressure.FromMegapascals(x).Pascals : double.NaN,
+        QuantityKind.Modulus => ModulusToSi(unit, x),
         QuantityKind.Area => AreaToSi(unit, x),
         QuantityKind.Salinity => unit is "ppt" ? x : double.NaN,
         QuantityKind.Ratio => unit is ":1" or ": 1" ? x : unit is "%" ? x / 100.0 : double.NaN,
@@ -77,6 +78,29 @@ internal static class Units
         QuantityKind.LineNumber => "a line number is due, for example \"PE 3\" (braid) or \"no. 3\"",
         QuantityKind.WholeNumber => "a whole number is due",
         _ => "a plain number is due, for example 0.7",
+    };
+
+    private static double AngleToSi(string unit, double x) => unit is "deg" or "\u00B0" ? Angle.FromDegrees(x).Radians : double.NaN;
+
+    private static double TimeToSi(string unit, double x) => unit switch
+    {
+        "ms" => Duration.FromMilliseconds(x).Seconds,
+        "min" => Duration.FromMinutes(x).Seconds,
+        _ => double.NaN,
+    };
+
+    private static double DensityToSi(string unit, double x) => unit switch
+    {
+        "kg/m\u00B3" => x,
+        "g/cm3" or "g/cm\u00B3" => Density.FromGramsPerCubicCentimeter(x).KilogramsPerCubicMeter,
+        _ => double.NaN,
+    };
+
+    private static double ModulusToSi(string unit, double x) => unit switch
+    {
+        "GPa" => Pressure.FromGigapascals(x).Pascals,
+        "MPa" => Pressure.FromMegapascals(x).Pascals,
+        _ => double.NaN,
     };
 
     private static double LengthToSi(string unit, double x) => unit switch
