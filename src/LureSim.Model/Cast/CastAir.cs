@@ -1,0 +1,44 @@
+using LureSim.Model.Lines;
+using LureSim.Model.Media;
+
+namespace LureSim.Model.Cast;
+
+/// <summary>Air forces on lure and line in a cast, as secant coefficients: force = -coefficient x velocity.</summary>
+internal sealed class CastAir
+{
+    // Thread-drawing skin friction cf = 0.37 Re_d^-0.61 (from memory): force per length 1/2 rho pi d cf v^2.
+    private const double FrictionLead = 0.37;
+    private const double FrictionExponent = 0.61;
+
+    private readonly double _axial, _normal, _perNu;
+    private readonly WindProfile _wind;
+
+    public CastAir(AirSpec air, LineSpec line, double frictionFactor, double lureCdAM2)
+    {
+        AirState state = AirModel.Evaluate(air);
+        _wind = new WindProfile(air);
+        DensityKgM3 = state.DensityKgM3;
+        _perNu = line.DiameterM / state.KinematicViscosityM2S;
+        _axial = 0.5 * state.DensityKgM3 * Math.PI * line.DiameterM * frictionFactor * FrictionLead * Math.Pow(_perNu, -FrictionExponent);
+        _normal = 0.5 * state.DensityKgM3 * line.DiameterM * line.NormalDragFactor;
+        LureKgM = 0.5 * state.DensityKgM3 * lureCdAM2;
+    }
+
+    public double DensityKgM3 { get; }
+
+    /// <summary>1/2 rho CdA of the lure, kg/m.</summary>
+    public double LureKgM { get; }
+
+    /// <summary>Wind along the cast at a height, m/s.</summary>
+    public double Wind(double heightM) => _wind.IsCalm ? 0.0 : _wind.Speed(Math.Max(heightM, 0.0)) * _wind.DirectionX;
+
+    /// <summary>Secant of skin friction per length at a speed along the line, kg/(m s).</summary>
+    public double Along(double speedMS) => speedMS > 1e-6 ? _axial * Math.Pow(speedMS, 1.0 - FrictionExponent) : 0.0;
+
+    /// <summary>Secant of drag per length at a speed across the line, kg/(m s); Cd of the cylinder at its Reynolds number.</summary>
+    public double Across(double speedMS)
+    {
+        double v = Math.Max(speedMS, 1e-3);
+        return _normal * CylinderDrag.Cd(v * _perNu) * v;
+    }
+}

@@ -1,0 +1,56 @@
+namespace LureSim.Model.Cast;
+
+/// <summary>The least magnetic brake that keeps a revolving spool from throwing loops.</summary>
+public static class CastBrakes
+{
+    private const double Most = 2e-5;
+    private const int Halvings = 9;
+
+    /// <summary>Searches the magnetic coefficient between none and 2e-5 N m s, the release kept.</summary>
+    /// <param name="spec">The cast.</param>
+    /// <param name="loops">Loops that the line still takes up by itself, guess 5 (about half a metre).</param>
+    /// <exception cref="ArgumentException">A value is out of range, or the reel's spool is fixed.</exception>
+    /// <exception cref="ModelException">Even the strongest brake throws loops.</exception>
+    public static LeastBrake Least(CastRunSpec spec, double loops = 5.0)
+    {
+        ArgumentNullException.ThrowIfNull(spec);
+        Require.Positive(loops);
+        if (spec.Run.Reel.Kind != Reels.ReelKind.Revolving)
+        {
+            throw new ArgumentException("a fixed spool has no brake", nameof(spec));
+        }
+
+        CastResult free = CastRunner.Run(With(spec, 0.0));
+        CastRunSpec held = spec with { Cast = spec.Cast with { Release = new ReleaseSpec(ReleaseMode.AtTime, free.ReleaseTimeS) } };
+        if (free.LoopsThrown <= loops)
+        {
+            return new LeastBrake(0.0, free.DistanceM, free.DistanceM, free.LoopsThrown);
+        }
+
+        double low = 0.0, high = Most;
+        CastResult best = CastRunner.Run(With(held, high));
+        if (best.LoopsThrown > loops)
+        {
+            throw new ModelException($"Even a brake of {Most} N m s leaves {best.LoopsThrown:F1} loops.", 0.0);
+        }
+
+        for (int i = 0; i < Halvings; i++)
+        {
+            double mid = low == 0.0 ? 0.1 * high : 0.5 * (low + high);
+            CastResult trial = CastRunner.Run(With(held, mid));
+            (low, high, best) = trial.LoopsThrown > loops ? (mid, high, best) : (low, mid, trial);
+        }
+
+        return new LeastBrake(high, best.DistanceM, free.DistanceM, free.LoopsThrown);
+    }
+
+    private static CastRunSpec With(CastRunSpec spec, double magnetic) =>
+        spec with { Cast = spec.Cast with { Spool = spec.Cast.Spool with { MagneticNms = magnetic } } };
+}
+
+/// <summary>What keeping the loops down costs.</summary>
+/// <param name="MagneticNms">Least coefficient, N m s.</param>
+/// <param name="DistanceM">Distance with it, m.</param>
+/// <param name="UnbrakedDistanceM">Distance without a magnetic brake, thumb as given, m.</param>
+/// <param name="UnbrakedLoops">Loops thrown without it.</param>
+public sealed record LeastBrake(double MagneticNms, double DistanceM, double UnbrakedDistanceM, double UnbrakedLoops);

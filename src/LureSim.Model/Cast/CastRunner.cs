@@ -1,0 +1,162 @@
+using MathNet.Numerics.Distributions;
+
+namespace LureSim.Model.Cast;
+
+/// <summary>Runs one cast from the back-swing to the splash.</summary>
+public static class CastRunner
+{
+    private const double LongestS = 30.0;
+    private const double BacklashLoops = 10.0;
+
+    // Release errors at which the straight-line estimate is taken, s, besides those of the search.
+    private static readonly double[] Delays = [-0.010, -0.005, 0.005, 0.010];
+
+    /// <summary>Finds the release, then runs the reported cast with the line curved in the air.</summary>
+    /// <param name="spec">The cast.</param>
+    /// <exception cref="ArgumentException">A value is out of range, or the lure hangs in the water at the start.</exception>
+    /// <exception cref="ModelException">The cast cannot be finished.</exception>
+    public static CastResult Run(CastRunSpec spec)
+    {
+        var setup = new CastSetup(spec);
+        var search = new ReleaseSearch(setup);
+        ReleaseSpec release = spec.Cast.Release;
+        int step = release.Mode switch
+        {
+            ReleaseMode.Best => search.Best(),
+            ReleaseMode.AtTime => search.StepAt(release.Value),
+            _ => search.StepAtAngle(release.Value),
+        };
+        double h = spec.Cast.Numerics.SwingStepS;
+        step = Math.Clamp(step + (int)Math.Round(release.ErrorS / h), 0, search.LastStep);
+        return Report(setup, search, step);
+    }
+
+    /// <summary>Distance of the best release, quickly: straight line, no series. Good for comparing, up to 7 % too far.</summary>
+    /// <param name="spec">The cast.</param>
+    /// <exception cref="ArgumentException">A value is out of range, or the lure hangs in the water at the start.</exception>
+    /// <exception cref="ModelException">The cast cannot be finished.</exception>
+    public static double QuickDistance(CastRunSpec spec)
+    {
+        var search = new ReleaseSearch(new CastSetup(spec));
+        return search.Distance(search.Best());
+    }
+
+    private static CastResult Report(CastSetup setup, ReleaseSearch search, int releaseStep)
+    {
+        CastSolverSpec solver = setup.Spec.Cast.Numerics;
+        var recorder = new CastRecorder(setup.Chain, solver.OutputStepS);
+        CastStepper cast = setup.Start(solver.NodeSpacingM);
+        double startBendJ = cast.Rod.SpringJ();
+        recorder.Look(cast, double.NaN);
+        for (int i = 0; i < releaseStep && cast.Line.Z[0] > 0.0; i++)
+        {
+            cast.Step(solver.SwingStepS);
+            recorder.Look(cast, double.NaN);
+        }
+
+        (double releasedS, double angle) = (cast.TimeS, cast.Rod.Q[1]);
+        bool hitsWater = cast.Line.Z[0] <= 0.0 || (releaseStep == search.LastStep && search.EndsInWater);
+        cast.Release();
+        Splash splash = Fly(cast, recorder, solver, releasedS);
+        List<ReleasePoint> curve = Curve(setup, search, releaseStep);
+        (double p10, double p90) = Band(setup.Spec.Cast.Hands, splash.X, curve);
+        CastRemarks remarks = (splash.X < 0.0 ? CastRemarks.LandsBehind : 0) | (hitsWater ? CastRemarks.HitsWaterInSwing : 0)
+            | (recorder.PeakTension > setup.Spec.Run.Line.BreakN ? CastRemarks.AboveBreakingLoad : 0)
+            | (recorder.PeakLoops > BacklashLoops ? CastRemarks.Backlash : 0);
+        return new CastResult
+        {
+            Spec = setup.Spec,
+            DistanceM = splash.X,
+            DistanceP10M = p10,
+            DistanceP90M = p90,
+            LineOutM = setup.Spec.Cast.OverhangM + cast.Reel.PaidM,
+            LaunchSpeedMS = recorder.LaunchSpeed,
+            LaunchAngleRad = recorder.LaunchAngle,
+            FlightTimeS = splash.TimeS - releasedS,
+            ApexM = recorder.Apex,
+            ReleaseTimeS = releasedS,
+            ReleaseAngleRad = angle,
+            ReleaseCurve = curve,
+            PeakBendShare = recorder.PeakBend,
+            PeakBendEnergyJ = recorder.PeakBendJ,
+            PeakHandTorqueNm = recorder.PeakTorque,
+            PeakTensionN = recorder.PeakTension,
+            SpoolPeakRpm = recorder.PeakSpin * 30.0 / Math.PI,
+            LaunchLoops = recorder.LaunchLoops,
+            LoopsThrown = recorder.PeakLoops,
+            Energy = Account(cast, startBendJ),
+            Series = recorder.Series(),
+            Remarks = remarks,
+        };
+    }
+
+    private static Splash Fly(CastStepper cast, CastRecorder recorder, CastSolverSpec solver, double releasedS)
+    {
+        CastLine line = cast.Line;
+        (double x, double z, double t) = (line.X[0], line.Z[0], cast.TimeS);
+        while (line.Z[0] > 0.0)
+        {
+            if (cast.TimeS - releasedS > LongestS)
+            {
+                throw new ModelException($"The lure is still in the air after {LongestS} s.", cast.TimeS);
+            }
+
+            if (!cast.RodAtRest && cast.TimeS - releasedS >= solver.RodAfterReleaseS)
+            {
+                cast.RestRod();
+            }
+
+            (x, z, t) = (line.X[0], line.Z[0], cast.TimeS);
+            cast.Step(cast.RodAtRest ? solver.FlightStepS : solver.SwingStepS);
+            recorder.Look(cast, releasedS);
+        }
+
+        double share = z > line.Z[0] ? Math.Clamp(z / (z - line.Z[0]), 0.0, 1.0) : 0.0;
+        return new Splash(x + (share * (line.X[0] - x)), t + (share * (cast.TimeS - t)));
+    }
+
+    private static List<ReleasePoint> Curve(CastSetup setup, ReleaseSearch search, int step)
+    {
+        CastSpec cast = setup.Spec.Cast;
+        double h = cast.Numerics.SwingStepS, wide = 2.0 * cast.Hands.ReleaseErrorS;
+        foreach (double delay in (double[])[.. Delays, -wide, wide])
+        {
+            search.Distance(Math.Clamp(step + (int)Math.Round(delay / h), 0, search.LastStep));
+        }
+
+        double chosen = search.Distance(step);
+        return [.. search.Known.OrderBy(pair => pair.Key).Select(pair => new ReleasePoint((pair.Key - step) * h, pair.Value - chosen))];
+    }
+
+    // Distances over a grid of equally likely release errors and cast-to-cast factors.
+    private static (double P10, double P90) Band(HandsSpec hands, double distance, List<ReleasePoint> curve)
+    {
+        const int count = 41;
+        var all = new List<double>(count * count);
+        for (int i = 0; i < count; i++)
+        {
+            double delay = hands.ReleaseErrorS * Normal.InvCDF(0.0, 1.0, (i + 0.5) / count);
+            double there = distance + ReleasePoint.Interpolate(curve, delay);
+            for (int j = 0; j < count; j++)
+            {
+                all.Add(there * (1.0 + (hands.Scatter * Normal.InvCDF(0.0, 1.0, (j + 0.5) / count))));
+            }
+        }
+
+        all.Sort();
+        return (all[all.Count / 10], all[all.Count * 9 / 10]);
+    }
+
+    private static CastEnergy Account(CastStepper cast, double startBendJ)
+    {
+        (double lure, double line) = cast.Line.KineticJ();
+        LineWork air = cast.Line.Work;
+        RodWork rod = cast.Rod.Work;
+        ReelFeed reel = cast.Reel;
+        return new CastEnergy(
+            rod.HandsJ, cast.Rod.KineticJ() + cast.Rod.SpringJ() - startBendJ + rod.RaisedJ, rod.DampingJ, rod.AirJ, lure + air.RaisedJ, air.LureAirJ,
+            line + air.StretchJ, air.LineAirJ, reel.KineticJ, reel.LossJ, reel.GivenJ - air.FedJ);
+    }
+
+    private readonly record struct Splash(double X, double TimeS);
+}

@@ -1,0 +1,100 @@
+using LureSim.Model.Reels;
+using LureSim.Model.Rods;
+
+namespace LureSim.Model.Cast;
+
+/// <summary>Everything of a cast that does not change with time: checked input, the rod's chain, start of the swing.</summary>
+internal sealed class CastSetup
+{
+    // Carrier of the line speed on a fixed spool over the lure's mass: small enough to cost 0.2 % of the launch speed.
+    private const double PseudoMassShare = 0.002;
+
+    private readonly CastAir _air;
+    private readonly RodChain _chain;
+    private readonly double _beta, _hold, _lureKg, _lineKgM;
+    private readonly double[] _startAngle;
+
+    public CastSetup(CastRunSpec spec)
+    {
+        CastSpecCheck.Demand(spec);
+        Spec = spec;
+        (RunSpec run, CastSpec cast) = spec;
+        _lureKg = LureDrag.MassKg(run.Lure);
+        _lineKgM = run.Line.LinearDensityKgM * cast.Flight.WetFactor;
+        _air = new CastAir(run.Air, run.Line, cast.Flight.FrictionFactor, LureDrag.AreaM2(run.Lure, cast.Flight));
+        _chain = RodChain.Build(run.Rod);
+        _beta = 2.0 * cast.RodDampingRatio / RodModes.Compute(_chain, 0.0).AngularFrequency(0);
+        HandHeightM = run.Angler.HandHeightM + cast.Hands.RaiseM;
+        RodShape start = RodStatics.Solve(
+            _chain, (0.5 * Math.PI) - cast.Hands.StartRad, 0.0, -_lureKg * Physics.GravityMS2, Physics.GravityMS2);
+        _startAngle = [.. start.AngleRad.Select(angle => (0.5 * Math.PI) - angle)];
+        _hold = -start.ButtMomentNm;
+    }
+
+    public CastRunSpec Spec { get; }
+
+    /// <summary>Height of the turning point over the water, m.</summary>
+    public double HandHeightM { get; }
+
+    public RodChain Chain => _chain;
+
+    /// <summary>A cast at the start of its swing: rod bent by its load, lure hanging at rest.</summary>
+    /// <param name="spacingM">Node spacing of the line, m; infinity for a straight line. A straight line knows no bow that takes
+    /// up loose line, so the thumb rests there.</param>
+    public CastStepper Start(double spacingM)
+    {
+        CastSpec cast = Spec.Cast;
+        var stepper = new CastStepper(
+            Swing(), new CastLine(Spec.Run.Line, _air, new CastLineMass(_lureKg, _lineKgM), _chain.FreeLengthM, Physics.GravityMS2, spacingM), Reel(double.IsFinite(spacingM)));
+        _startAngle.CopyTo(stepper.Rod.Q, 1);
+        (double x, double z, _, _) = stepper.Rod.Tip();
+        double stretch = _lureKg * Physics.GravityMS2 * (cast.OverhangM + _chain.FreeLengthM) / Spec.Run.Line.AxialStiffnessN;
+        stepper.Line.X[0] = x;
+        stepper.Line.Z[0] = z - cast.OverhangM - stretch;
+        stepper.Line.RestM[0] = cast.OverhangM;
+        if (stepper.Line.Z[0] <= 0.0)
+        {
+            throw new ArgumentException("The lure hangs in the water at the start: raise the hand or the rod, or shorten the overhang.");
+        }
+
+        return stepper;
+    }
+
+    private RodSwing Swing()
+    {
+        HandsSpec hands = Spec.Cast.Hands;
+        double about = hands.InertiaKgM2 + RodInertia();
+        var turning = new HandDrive(
+            hands.Effort * hands.TorqueNm, hands.SpeedRadS, hands.RampS, new Stop(hands.StopRad, 0.1, about, hands.BrakeShare * hands.Effort * hands.TorqueNm), _hold);
+        var pushing = new HandDrive(
+            hands.Effort * hands.PushN, hands.PushSpeedMS, hands.RampS,
+            new Stop(hands.TravelM, 0.05, hands.PushedMassKg + _chain.MassKg, hands.BrakeShare * hands.Effort * hands.PushN), 0.0);
+        return new RodSwing(
+            _chain, _beta, turning, pushing, new HandInertia(hands.InertiaKgM2, hands.PushedMassKg),
+            new RodAir(_air.DensityKgM3, Spec.Run.Rod.AirDragCoefficient, _air.Wind(HandHeightM)), Physics.GravityMS2)
+        {
+            HandHeightM = HandHeightM,
+        };
+    }
+
+    private ReelFeed Reel(bool thumb)
+    {
+        SpoolSpec spool = thumb ? Spec.Cast.Spool : Spec.Cast.Spool with { ThumbNm = 0.0 };
+        ReelSpec reel = Spec.Run.Reel;
+        double radius = 0.5 * reel.SpoolDiameterM;
+        return reel.Kind == ReelKind.Revolving
+            ? new RevolvingReel(spool, radius, _lineKgM, Spec.Run.Line.DiameterM)
+            : new FixedReel(Spec.Cast.FixedSpool, _lineKgM, PseudoMassShare * _lureKg, radius);
+    }
+
+    private double RodInertia()
+    {
+        double sum = 0.0;
+        foreach (double a in _chain.InertiaKgM2)
+        {
+            sum += a;
+        }
+
+        return sum;
+    }
+}

@@ -1,0 +1,233 @@
+using LureSim.Model.Cast;
+using LureSim.Model.Reels;
+
+namespace LureSim.Model.Tests.Cast;
+
+/// <summary>Whole casts.</summary>
+public sealed class CastTests
+{
+    private static readonly CastResult Fixed = CastRunner.Run(CastCases.Default(ReelKind.Fixed));
+    private static readonly CastResult Revolving = CastRunner.Run(CastCases.Default());
+
+    [Fact]
+    public void Energy_account_closes()
+    {
+        // 6e-5 was measured at twice these steps and falls with them.
+        Assert.InRange(Math.Abs(Fixed.Energy.Residual), 0.0, 1e-4);
+        Assert.InRange(Math.Abs(Revolving.Energy.Residual), 0.0, 1e-4);
+    }
+
+    [Fact]
+    public void Launch_stays_inside_the_bounds_of_measured_people()
+    {
+        Assert.InRange(Fixed.LaunchSpeedMS, 20.0, 45.0);
+        Assert.InRange(Fixed.PeakHandTorqueNm, 5.0, 60.0);
+    }
+
+    [Theory]
+    [InlineData(ReelKind.Fixed)]
+    [InlineData(ReelKind.Revolving)]
+    public void Halving_the_steps_moves_the_distance_by_less_than_half_a_per_cent(ReelKind kind)
+    {
+        CastRunSpec spec = At(CastCases.Default(kind), 0.26);
+        double coarse = CastRunner.Run(spec).DistanceM;
+        double fine = CastRunner.Run(With(spec, new CastSolverSpec(2.5e-4, 5e-4))).DistanceM;
+        double finer = CastRunner.Run(With(spec, new CastSolverSpec(1.25e-4, 2.5e-4))).DistanceM;
+        Assert.InRange(Math.Abs(coarse - fine) / fine, 0.0, 0.005);
+        Assert.True(Math.Abs(fine - finer) < Math.Abs(coarse - fine) + 1e-3);
+    }
+
+    [Fact]
+    public void Links_and_line_nodes_move_the_distance_by_less_than_a_per_cent_each()
+    {
+        CastRunSpec spec = At(CastCases.Default(ReelKind.Fixed), 0.26);
+        double usual = CastRunner.Run(spec).DistanceM;
+        double links = CastRunner.Run(spec with { Run = spec.Run with { Rod = spec.Run.Rod with { Links = 20 } } }).DistanceM;
+        double nodes = CastRunner.Run(With(spec, new CastSolverSpec(NodeSpacingM: 1.0))).DistanceM;
+        Assert.InRange(Math.Abs(links / usual - 1.0), 0.0, 0.01);
+        Assert.InRange(Math.Abs(nodes / usual - 1.0), 0.0, 0.01);
+    }
+
+    [Fact]
+    public void A_forked_release_and_one_run_through_land_at_the_same_place_to_the_bit()
+    {
+        var setup = new CastSetup(CastCases.Default());
+        var search = new ReleaseSearch(setup);
+        int step = search.StepAt(0.2615);
+        double forked = search.Distance(step);
+        var other = new ReleaseSearch(setup);
+        other.Distance(search.StepAt(0.1));
+        Assert.Equal(forked, other.Distance(step));
+        Assert.Equal(forked, RunThrough(setup, step));
+    }
+
+    [Fact]
+    public void Twice_the_same_cast_gives_the_same_bits()
+    {
+        CastResult again = CastRunner.Run(CastCases.Default());
+        Assert.Equal(Revolving.DistanceM, again.DistanceM);
+        Assert.Equal(Revolving.Series.TensionN, again.Series.TensionN);
+    }
+
+    [Fact]
+    public void Straight_and_curved_line_agree_when_the_line_weighs_nothing_and_feels_no_air()
+    {
+        CastRunSpec spec = At(CastCases.Default(ReelKind.Fixed), 0.26);
+        spec = spec with
+        {
+            Run = spec.Run with { Line = spec.Run.Line with { LinearDensityKgM = 1e-7, NormalDragFactor = 0.0 } },
+            Cast = spec.Cast with { Flight = spec.Cast.Flight with { FrictionFactor = 0.0 }, FixedSpool = new FixedSpoolSpec(0.0, 0.0, 1.0) },
+        };
+        double curved = CastRunner.Run(spec).DistanceM;
+        double straight = CastRunner.Run(With(spec, new CastSolverSpec(NodeSpacingM: double.PositiveInfinity))).DistanceM;
+        Assert.InRange(Math.Abs(curved / straight - 1.0), 0.0, 1e-3);
+    }
+
+    [Fact]
+    public void The_best_release_is_no_worse_than_its_neighbours_and_errors_cost_distance()
+    {
+        Assert.All(Fixed.ReleaseCurve, p => Assert.True(p.ChangeM <= 1e-9));
+        Assert.True(Fixed.DistanceChangeM(-0.01) < -0.5);
+        Assert.True(Fixed.DistanceChangeM(0.01) < -0.5);
+        Assert.True(Fixed.DistanceP10M < Fixed.DistanceM && Fixed.DistanceP10M < Fixed.DistanceP90M);
+    }
+
+    [Fact]
+    public void No_tension_where_line_is_loose()
+    {
+        CastSeries s = Revolving.Series;
+        Assert.Contains(s.LooseM, loose => loose > 0.05);
+        for (int i = 0; i < s.TimeS.Length; i++)
+        {
+            Assert.True(s.LooseM[i] < 1e-3 || s.TensionN[i] == 0.0);
+        }
+    }
+
+    [Fact]
+    public void Line_out_exceeds_ground_distance()
+    {
+        Assert.InRange(Fixed.LineOutM / Fixed.DistanceM, 1.0, 1.2);
+    }
+
+    [Fact]
+    public void More_effort_less_drag_and_wind_from_behind_go_farther()
+    {
+        CastRunSpec spec = CastCases.Default(ReelKind.Fixed);
+        double usual = CastRunner.QuickDistance(spec);
+        Assert.True(CastRunner.QuickDistance(spec with { Cast = spec.Cast with { Hands = HandsSpec.Beginner } }) < usual);
+        Assert.True(CastRunner.QuickDistance(spec with { Cast = spec.Cast with { Hands = HandsSpec.Expert } }) > usual);
+        Assert.True(CastRunner.QuickDistance(spec with { Cast = spec.Cast with { Flight = spec.Cast.Flight with { LureCdAM2 = 0.0 } } }) > usual);
+        Assert.True(CastRunner.QuickDistance(Wind(spec, 8.0, Math.PI)) > usual);
+        Assert.True(CastRunner.QuickDistance(Wind(spec, 8.0, 0.0)) < usual);
+    }
+
+    [Fact]
+    public void A_gale_in_the_face_blows_a_bulky_lure_behind_the_angler_and_the_result_says_so()
+    {
+        CastRunSpec spec = Wind(At(CastCases.Default(ReelKind.Fixed), 0.20), 25.0, 0.0);
+        CastResult result = CastRunner.Run(spec with { Cast = spec.Cast with { Flight = spec.Cast.Flight with { LureCdAM2 = 0.02 } } });
+        Assert.True(result.DistanceM < 0.0);
+        Assert.True(result.Remarks.HasFlag(CastRemarks.LandsBehind));
+    }
+
+    [Fact]
+    public void A_release_before_the_swing_drops_the_lure_where_it_hangs()
+    {
+        CastResult result = CastRunner.Run(At(CastCases.Default(ReelKind.Fixed), 0.0));
+        Assert.InRange(result.DistanceM, -2.5, 0.0);
+        Assert.True(result.Remarks.HasFlag(CastRemarks.LandsBehind));
+    }
+
+    [Fact]
+    public void A_rod_lighter_than_its_lure_still_casts()
+    {
+        CastRunSpec spec = CastCases.Default(ReelKind.Fixed);
+        CastResult result = CastRunner.Run(spec with
+        {
+            Run = spec.Run with { Rod = spec.Run.Rod with { MassKg = 0.012 }, Angler = spec.Run.Angler with { HandHeightM = 2.5 } },
+        });
+        Assert.InRange(result.DistanceM, 10.0, 100.0);
+    }
+
+    [Fact]
+    public void Without_any_brake_the_spool_throws_more_loops_than_with_one()
+    {
+        CastRunSpec spec = At(CastCases.Default(), 0.256);
+        CastResult none = CastRunner.Run(spec with { Cast = spec.Cast with { Spool = spec.Cast.Spool with { MagneticNms = 0.0, FrictionNm = 0.0, ThumbNm = 0.0 } } });
+        CastResult some = CastRunner.Run(spec with { Cast = spec.Cast with { Spool = spec.Cast.Spool with { MagneticNms = 2e-6 } } });
+        Assert.True(none.LoopsThrown > some.LoopsThrown);
+        Assert.True(none.Remarks.HasFlag(CastRemarks.Backlash));
+        Assert.True(some.SpoolPeakRpm > 5000.0);
+    }
+
+    [Fact]
+    public void The_least_brake_keeps_the_loops_down()
+    {
+        CastRunSpec spec = CastCases.Default();
+        LeastBrake least = CastBrakes.Least(spec);
+        CastResult free = CastRunner.Run(spec with { Cast = spec.Cast with { Spool = spec.Cast.Spool with { MagneticNms = 0.0 } } });
+        CastResult held = CastRunner.Run(At(spec, free.ReleaseTimeS) with
+        {
+            Cast = At(spec, free.ReleaseTimeS).Cast with { Spool = spec.Cast.Spool with { MagneticNms = least.MagneticNms } },
+        });
+        Assert.InRange(held.LoopsThrown, 0.0, 5.0);
+        Assert.Equal(free.LoopsThrown, least.UnbrakedLoops);
+        Assert.True(least.DistanceM <= least.UnbrakedDistanceM);
+        Assert.ThrowsAny<ArgumentException>(() => CastBrakes.Least(CastCases.Default(ReelKind.Fixed)));
+    }
+
+    [Fact]
+    public void The_matched_effort_casts_as_far_as_measured()
+    {
+        CastRunSpec spec = CastCases.Default(ReelKind.Fixed);
+        double effort = CastMatch.Effort(spec, 31.0);
+        CastResult result = CastRunner.Run(spec with { Cast = spec.Cast with { Hands = spec.Cast.Hands with { Effort = effort } } });
+        Assert.Equal(31.0, result.DistanceM, 0.2);
+        Assert.Throws<ModelException>(() => CastMatch.Effort(spec, 500.0));
+    }
+
+    [Fact]
+    public void Bad_casts_are_refused()
+    {
+        CastRunSpec spec = CastCases.Default();
+        void Refused(CastRunSpec bad) => Assert.ThrowsAny<ArgumentException>(() => CastRunner.Run(bad));
+        Refused(spec with { Cast = spec.Cast with { OverhangM = double.NaN } });
+        Refused(spec with { Cast = spec.Cast with { OverhangM = 3.0 } });
+        Refused(spec with { Cast = spec.Cast with { Hands = HandsSpec.Practised with { Effort = 0.0 } } });
+        Refused(spec with { Cast = spec.Cast with { Spool = spec.Cast.Spool with { MagneticNms = -1e-6 } } });
+        Refused(spec with { Run = spec.Run with { Lure = spec.Run.Lure with { MassKg = -0.01 } } });
+    }
+
+    private static double RunThrough(CastSetup setup, int step)
+    {
+        CastSolverSpec solver = setup.Spec.Cast.Numerics;
+        CastStepper cast = setup.Start(double.PositiveInfinity);
+        for (int i = 0; i < step; i++)
+        {
+            cast.Step(solver.SwingStepS);
+        }
+
+        cast.Release();
+        double start = cast.TimeS, x = 0.0, z = 0.0;
+        while (cast.Line.Z[0] > 0.0)
+        {
+            if (!cast.RodAtRest && cast.TimeS - start >= 0.080)
+            {
+                cast.RestRod();
+            }
+
+            (x, z) = (cast.Line.X[0], cast.Line.Z[0]);
+            cast.Step(cast.RodAtRest ? solver.FlightStepS : solver.SwingStepS);
+        }
+
+        return x + ((cast.Line.X[0] - x) * z / (z - cast.Line.Z[0]));
+    }
+
+    private static CastRunSpec At(CastRunSpec spec, double time) =>
+        spec with { Cast = spec.Cast with { Release = new ReleaseSpec(ReleaseMode.AtTime, time) } };
+
+    private static CastRunSpec With(CastRunSpec spec, CastSolverSpec solver) => spec with { Cast = spec.Cast with { Solver = solver } };
+
+    private static CastRunSpec Wind(CastRunSpec spec, double speed, double from) =>
+        spec with { Run = spec.Run with { Air = spec.Run.Air with { WindSpeedMS = speed, WindFromRad = from } } };
+}

@@ -1,0 +1,131 @@
+using LureSim.Model.Cast;
+using LureSim.Model.Rods;
+
+namespace LureSim.Model.Tests.Cast;
+
+/// <summary>Hands and rod alone: closed forms.</summary>
+public sealed class SwingTests
+{
+    private const double Length = 1.7;
+    private static readonly Stop Never = new(1e9, 1.0, 1.0, 1.0);
+
+    [Theory]
+    [InlineData(1e-3)]
+    [InlineData(2.5e-4)]
+    public void Hands_spin_a_rigid_rod_up_as_the_closed_form_says(double h)
+    {
+        const double torque = 40.0, top = 13.0, hands = 0.15;
+        RodChain chain = Chain(1e6, 0.03);
+        RodSwing rod = Swing(chain, new HandDrive(torque, top, 1e-9, Never, 0.0), hands, 1e-4);
+        Steps(rod, h, 0.15);
+        double inertia = hands + RodModes.Compute(chain, 0.0).RigidInertiaKgM2;
+        double exact = top * (1.0 - Math.Exp(-torque * 0.15 / (inertia * top)));
+
+        // Second order in h; the rate torque/(I w0) is 16 per second. The rod is stiff, and damped so that the
+        // sudden start leaves no ringing.
+        Assert.Equal(1.0, rod.V[1] / exact, Math.Pow(16.0 * h, 2) + 1e-5);
+    }
+
+    [Fact]
+    public void Tip_of_a_suddenly_turned_one_mode_rod_reaches_twice_the_butt_speed()
+    {
+        // Heavy tip: one mode (1e-3 of the rod's mass is left in others); small turn, so that the exact chain is nearly linear.
+        RodChain chain = RodChain.Build(new RodTaper(Length, 20.0, 1e-3, 0.25, 3.0, 1.5, 0.0), 8, 0.5);
+        RodSwing rod = Swing(chain, new HandDrive(0.0, 1e9, 1.0, Never, 0.0), 1e9, 0.0);
+
+        // The second link turns back so that everything beyond the hand's own piece starts at rest.
+        rod.V[1] = 1e-3;
+        rod.V[2] = -1e-3 * chain.LengthM[0] / chain.LengthM[1];
+        double peak = 0.0;
+        for (int i = 0; i < 4000; i++)
+        {
+            Step(rod, 5e-4, i * 5e-4);
+            (_, _, double vx, _) = rod.Tip();
+            peak = Math.Max(peak, vx / (rod.V[1] * Length));
+        }
+
+        Assert.InRange(peak, 1.98, 2.005);
+    }
+
+    [Theory]
+    [InlineData(8)]
+    [InlineData(16)]
+    public void Free_swing_keeps_its_energy_and_the_error_falls_with_the_square_of_the_step(int links)
+    {
+        double coarse = EnergyDrift(links, 1e-3), fine = EnergyDrift(links, 5e-4);
+        Assert.InRange(Math.Abs(fine), 0.0, 1e-3);
+        Assert.InRange(Math.Abs(coarse / fine), 3.0, 6.0);
+    }
+
+    [Fact]
+    public void Rod_damping_is_the_ratio_asked_for()
+    {
+        const double zeta = 0.05;
+        RodChain chain = Chain(30.0, 0.05);
+        double omega = RodModes.Compute(chain, 0.0).AngularFrequency(0);
+        RodSwing rod = Swing(chain, new HandDrive(0.0, 1e9, 1.0, Never, 0.0), 1e9, 2.0 * zeta / omega);
+        RodShape bent = RodStatics.Solve(chain, 0.0, 0.0, -0.02);
+        for (int i = 0; i <= chain.Links; i++)
+        {
+            rod.Q[i + 1] = (0.5 * Math.PI) - bent.AngleRad[i];
+        }
+
+        // Envelope over three periods of the first mode; the static shape holds a few per cent of higher ones, which die sooner.
+        double period = 2.0 * Math.PI / (omega * Math.Sqrt(1.0 - (zeta * zeta))), h = period / 2000.0;
+        Steps(rod, h, period);
+        double first = rod.Tip().Z;
+        Steps(rod, h, 3.0 * period);
+        Assert.Equal(zeta, Math.Log(first / rod.Tip().Z) / (2.0 * Math.PI * 3.0), 0.002);
+    }
+
+    [Fact]
+    public void Rod_of_many_links_does_not_limit_the_step()
+    {
+        // The fastest link mode here decays at 1e6 per second and more; an explicit step would have to be below 2e-6 s.
+        RodSwing rod = Swing(Chain(30.0, 0.05, 24), new HandDrive(40.0, 13.0, 0.06, Never, 0.0), 0.15, 2e-3);
+        Steps(rod, 1e-3, 0.25);
+        Assert.InRange(rod.V[1], 5.0, 13.0);
+        Assert.InRange(rod.KineticJ() + rod.SpringJ() + rod.Work.DampingJ, 0.99 * rod.Work.HandsJ, 1.01 * rod.Work.HandsJ);
+    }
+
+    private static double EnergyDrift(int links, double h)
+    {
+        // Violent: a bent rod thrown round by its own speed, no losses.
+        RodSwing rod = Swing(Chain(30.0, 0.05, links), new HandDrive(0.0, 1e9, 1.0, Never, 0.0), 0.15, 0.0);
+        RodShape bent = RodStatics.Solve(Chain(30.0, 0.05, links), 0.0, 0.0, -6.0);
+        for (int i = 0; i <= links; i++)
+        {
+            rod.Q[i + 1] = (0.5 * Math.PI) - bent.AngleRad[i];
+            rod.V[i + 1] = -4.0;
+        }
+
+        double start = rod.KineticJ() + rod.SpringJ();
+        Steps(rod, h, 0.1);
+        return ((rod.KineticJ() + rod.SpringJ()) / start) - 1.0;
+    }
+
+    private static void Steps(RodSwing rod, double h, double until)
+    {
+        for (int i = 0; i < (int)Math.Round(until / h); i++)
+        {
+            Step(rod, h, i * h);
+        }
+    }
+
+    private static void Step(RodSwing rod, double h, double time)
+    {
+        for (int pass = 0; pass < 2; pass++)
+        {
+            rod.Free(h, time);
+            rod.Pull(0.0, 0.0);
+        }
+
+        rod.Advance(h);
+    }
+
+    private static RodChain Chain(double stiffness, double massPerLength, int links = 8) =>
+        RodChain.Build(new RodTaper(Length, stiffness, massPerLength, 0.25, 3.0, 1.5, 0.0), links);
+
+    private static RodSwing Swing(RodChain chain, HandDrive turning, double handInertia, double beta) => new(
+        chain, beta, turning, new HandDrive(0.0, 1e9, 1.0, Never, 0.0), new HandInertia(handInertia, 1e9), new RodAir(0.0, 0.0, 0.0), 0.0);
+}
