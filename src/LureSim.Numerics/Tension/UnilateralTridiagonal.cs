@@ -1,0 +1,141 @@
+namespace LureSim.Numerics.Tension;
+
+/// <summary>
+/// Solves A T = b with T at least 0 for a symmetric positive definite tridiagonal A: where T is 0, A T - b must not be
+/// negative (a linear complementarity problem). Primal-dual active set: drop negative tensions, add rows that would
+/// overstretch, repeat; it starts from the set of the last solve. Inactive rows cut the matrix into blocks.
+/// Hintermueller, Ito, Kunisch 2003, SIAM J. Optim. 13:865 (from memory): for such matrices the set settles in finitely
+/// many rounds.
+/// </summary>
+public sealed class UnilateralTridiagonal
+{
+    private readonly double[] pivot;
+    private readonly double[] forward;
+    private readonly bool[] active;
+
+    /// <summary>Storage for <paramref name="count"/> unknowns, padded so that vector loops may write past the end.</summary>
+    /// <param name="count">Number of unknowns, at least 1.</param>
+    /// <param name="padding">Extra elements in the public arrays.</param>
+    public UnilateralTridiagonal(int count, int padding)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
+        Count = count;
+        Diagonal = new double[count + padding];
+        OffDiagonal = new double[count + padding];
+        RightSide = new double[count + padding];
+        Tension = new double[count + padding];
+        pivot = new double[count];
+        forward = new double[count];
+        active = new bool[count];
+        Array.Fill(active, true);
+    }
+
+    /// <summary>Most rounds of one solve.</summary>
+    public const int RoundLimit = 12;
+
+    /// <summary>Number of unknowns.</summary>
+    public int Count { get; }
+
+    /// <summary>A(j, j).</summary>
+    public double[] Diagonal { get; }
+
+    /// <summary>A(j, j+1) = A(j+1, j).</summary>
+    public double[] OffDiagonal { get; }
+
+    /// <summary>b.</summary>
+    public double[] RightSide { get; }
+
+    /// <summary>T, the solution.</summary>
+    public double[] Tension { get; }
+
+    /// <summary>Tridiagonal passes so far.</summary>
+    public long Passes { get; private set; }
+
+    /// <summary>Solves that were stopped by <see cref="RoundLimit"/>; their tensions are cut off at 0.</summary>
+    public int LimitHits { get; private set; }
+
+    /// <summary>Solves for <see cref="Tension"/>; allocates nothing.</summary>
+    public void Solve()
+    {
+        for (int round = 0; round < RoundLimit; round++)
+        {
+            SolveActive();
+            Passes++;
+            if (!UpdateActiveSet())
+            {
+                return;
+            }
+        }
+
+        LimitHits++;
+        for (int j = 0; j < Count; j++)
+        {
+            Tension[j] = Math.Max(0.0, Tension[j]);
+        }
+    }
+
+    private void SolveActive()
+    {
+        double previousPivot = 1.0;
+        double previousForward = 0.0;
+        bool previousActive = false;
+        for (int j = 0; j < Count; j++)
+        {
+            if (!active[j])
+            {
+                previousActive = false;
+                continue;
+            }
+
+            double d = Diagonal[j];
+            double f = RightSide[j];
+            if (previousActive)
+            {
+                double w = OffDiagonal[j - 1] / previousPivot;
+                d -= w * OffDiagonal[j - 1];
+                f -= w * previousForward;
+            }
+
+            pivot[j] = previousPivot = d;
+            forward[j] = previousForward = f;
+            previousActive = true;
+        }
+
+        double next = 0.0;
+        for (int j = Count - 1; j >= 0; j--)
+        {
+            next = active[j] ? (forward[j] - (OffDiagonal[j] * next)) / pivot[j] : 0.0;
+            Tension[j] = next;
+        }
+    }
+
+    private bool UpdateActiveSet()
+    {
+        bool changed = false;
+        double[] t = Tension;
+        for (int j = 0; j < Count; j++)
+        {
+            if (active[j])
+            {
+                if (t[j] < 0.0)
+                {
+                    active[j] = false;
+                    changed = true;
+                }
+
+                continue;
+            }
+
+            double slackness = -RightSide[j];
+            slackness += j > 0 ? OffDiagonal[j - 1] * t[j - 1] : 0.0;
+            slackness += j < Count - 1 ? OffDiagonal[j] * t[j + 1] : 0.0;
+            if (slackness < 0.0)
+            {
+                active[j] = true;
+                changed = true;
+            }
+        }
+
+        return changed;
+    }
+}
