@@ -1,0 +1,83 @@
+using LureSim.Numerics;
+
+namespace LureSim.Model.Lines.Chain;
+
+/// <summary>
+/// Bending of the leader (in the long segments of the main line it is far below the weight): energy EI |t(i) - t(i-1)|^2 / (2 l) at each node between two bending segments, so that
+/// a fine mesh gives the elastica (Bergou et al. 2008, Discrete elastic rods, from memory). The forces are explicit: their
+/// rates (under 100 per second for a leader) are harmless at the step of the line.
+/// </summary>
+public sealed class ChainBending
+{
+    private readonly LineMesh mesh;
+    private readonly bool fixedKnot;
+    private readonly int first;
+
+    /// <summary>Prepares the bending forces of a line.</summary>
+    /// <param name="mesh">The cut line.</param>
+    /// <param name="fixedKnot">True when the last piece is clamped to the lure's axis at the tie.</param>
+    public ChainBending(LineMesh mesh, bool fixedKnot)
+    {
+        ArgumentNullException.ThrowIfNull(mesh);
+        this.mesh = mesh;
+        this.fixedKnot = fixedKnot;
+        int leader = mesh.FirstLeaderSegment;
+        bool bends = leader < mesh.Segments && mesh.Piece(leader).BendingStiffnessNm2 > 0.0;
+        first = bends ? leader : mesh.Segments;
+    }
+
+    /// <summary>Writes the bending forces of the current directions into the pass.</summary>
+    /// <param name="pass">Pass with directions set.</param>
+    /// <param name="heading">psi of the lure, rad.</param>
+    /// <returns>Yaw moment of a fixed knot on the lure, N m; 0 for a loop.</returns>
+    public double Apply(LinePass pass, double heading)
+    {
+        ArgumentNullException.ThrowIfNull(pass);
+        int n = mesh.Segments;
+        if (first >= n)
+        {
+            return 0.0;
+        }
+
+        for (int i = first; i <= n; i++)
+        {
+            (pass.ForceX[i], pass.ForceY[i], pass.ForceZ[i]) = (0.0, 0.0, 0.0);
+        }
+
+        for (int i = Math.Max(1, first + 1); i < n; i++)
+        {
+            Vec3 a = pass.Direction(i - 1), b = pass.Direction(i);
+            double stiffness = mesh.Piece(i).BendingStiffnessNm2 * 2.0 / (mesh.Rest[i - 1] + mesh.Rest[i]);
+            Vec3 gradient = stiffness * (b - a);
+            Couple(pass, i, b, gradient);
+            Couple(pass, i - 1, a, -gradient);
+        }
+
+        return fixedKnot ? Knot(pass, heading) : 0.0;
+    }
+
+    /// <summary>A moment on a segment as a pair of forces: gradient is dE/dt of its direction.</summary>
+    private void Couple(LinePass pass, int segment, Vec3 t, Vec3 gradient)
+    {
+        Vec3 f = (1.0 / mesh.Rest[segment]) * (gradient - (Vec3.Dot(gradient, t) * t));
+        Add(pass, segment, f);
+        Add(pass, segment + 1, -f);
+    }
+
+    private double Knot(LinePass pass, double heading)
+    {
+        int last = mesh.Segments - 1;
+        Vec3 t = pass.Direction(last);
+        var axis = new Vec3(-Math.Cos(heading), -Math.Sin(heading), 0.0);
+        double stiffness = mesh.Piece(last).BendingStiffnessNm2 * 2.0 / mesh.Rest[last];
+        Couple(pass, last, t, stiffness * (t - axis));
+        return stiffness * Vec3.Cross(axis, t).Z;
+    }
+
+    private static void Add(LinePass pass, int node, Vec3 f)
+    {
+        pass.ForceX[node] += f.X;
+        pass.ForceY[node] += f.Y;
+        pass.ForceZ[node] += f.Z;
+    }
+}

@@ -1,0 +1,396 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+using LureSim.Numerics;
+using LureSim.Numerics.Tension;
+
+namespace LureSim.Model.Lines.Chain;
+
+/// <summary>
+/// One pass of the tension-implicit step: node masses, drag and film from the guess, one unknown tension per segment,
+/// T at least 0, then positions and velocities at the end of the step. Drag is a secant coefficient inverted node by node,
+/// so that it can only take energy; the film is a vertical secant spring inside the same inverse (Sherman-Morrison).
+/// Equations: docs/line-solver.md. Loops run over Vector&lt;double&gt;; only the drag table and the tridiagonal sweep are scalar.
+/// </summary>
+public sealed class LinePass
+{
+    private static readonly int Width = Vector<double>.Count;
+    private readonly LineMesh mesh;
+    private readonly LineMedium medium;
+    private readonly double[] tx, ty, tz;
+    private readonly double[] ux, uy, uz, wet, speedN, slipT, drag;
+    private readonly double[] v0x, v0y, v0z, px, py, pz, qx, qy, qz;
+    private readonly double filmStiffness;
+    private readonly double inverseCapillary;
+
+    /// <summary>Allocates the work arrays of one line.</summary>
+    /// <param name="mesh">The cut line.</param>
+    /// <param name="medium">Water, air, laws.</param>
+    public LinePass(LineMesh mesh, LineMedium medium)
+    {
+        ArgumentNullException.ThrowIfNull(mesh);
+        ArgumentNullException.ThrowIfNull(medium);
+        this.mesh = mesh;
+        this.medium = medium;
+        int size = mesh.Rest.Length;
+        double[] New() => new double[size];
+        (tx, ty, tz) = (New(), New(), New());
+        (ux, uy, uz, wet, speedN, slipT, drag) = (New(), New(), New(), New(), New(), New(), New());
+        (v0x, v0y, v0z) = (New(), New(), New());
+        (px, py, pz, qx, qy, qz) = (New(), New(), New(), New(), New(), New());
+        (ForceX, ForceY, ForceZ, WindX, WindY) = (New(), New(), New(), New(), New());
+        Film = New();
+        Array.Fill(Film, 1.0);
+        Solver = new UnilateralTridiagonal(mesh.Segments, size - mesh.Segments);
+        inverseCapillary = 1.0 / medium.CapillaryLengthM;
+        filmStiffness = 2.0 * medium.Water.SurfaceTensionNM * inverseCapillary;
+    }
+
+    /// <summary>The tension solve with its counters.</summary>
+    public UnilateralTridiagonal Solver { get; }
+
+    /// <summary>1 where the surface film under a node is intact, 0 where the node has been drawn through.</summary>
+    public double[] Film { get; }
+
+    /// <summary>Further forces on the nodes (leader bending), N.</summary>
+    public double[] ForceX { get; }
+
+    /// <summary>Further forces on the nodes, N.</summary>
+    public double[] ForceY { get; }
+
+    /// <summary>Further forces on the nodes, N.</summary>
+    public double[] ForceZ { get; }
+
+    /// <summary>Wind at each node, m/s.</summary>
+    public double[] WindX { get; }
+
+    /// <summary>Wind at each node, m/s.</summary>
+    public double[] WindY { get; }
+
+    /// <summary>Speed at which line comes in, m/s.</summary>
+    public double FeedMS { get; set; }
+
+    /// <summary>Unit directions of the segments at the last guess.</summary>
+    /// <param name="segment">0 to N-1.</param>
+    public Vec3 Direction(int segment) => new(tx[segment], ty[segment], tz[segment]);
+
+    /// <summary>Wet share of a node at the last guess.</summary>
+    /// <param name="node">1 to N-1.</param>
+    public double WetShare(int node) => wet[node];
+
+    /// <summary>Unit tangent of a node at the last guess.</summary>
+    /// <param name="node">1 to N-1.</param>
+    public Vec3 Tangent(int node) => new(ux[node], uy[node], uz[node]);
+
+    /// <summary>Secant drag coefficients (across, along) of a node at the last guess, kg/s.</summary>
+    /// <param name="node">1 to N-1.</param>
+    public (double Across, double Along) Drag(int node) => (drag[node], TangentialDrag(node));
+
+    /// <summary>
+    /// First half: segment directions at the guess, needed by the ends before they say how they yield.
+    /// </summary>
+    /// <param name="guess">Guess of the end-of-step state; its end nodes are set.</param>
+    public void SetDirections(LineState guess)
+    {
+        ref double x = ref First(guess.X), y = ref First(guess.Y), z = ref First(guess.Z);
+        ref double ox = ref First(tx), oy = ref First(ty), oz = ref First(tz);
+        for (nuint j = 0; j < (nuint)mesh.Segments; j += (nuint)Width)
+        {
+            Vector<double> dx = Load(ref x, j + 1) - Load(ref x, j);
+            Vector<double> dy = Load(ref y, j + 1) - Load(ref y, j);
+            Vector<double> dz = Load(ref z, j + 1) - Load(ref z, j);
+            Vector<double> length = Vector.SquareRoot((dx * dx) + (dy * dy) + (dz * dz));
+            Vector<double> inverse = Vector<double>.One / Vector.Max(length, new Vector<double>(1e-12));
+            Store(dx * inverse, ref ox, j);
+            Store(dy * inverse, ref oy, j);
+            Store(dz * inverse, ref oz, j);
+        }
+    }
+
+    /// <summary>Second half: solves the tensions and writes the end-of-step state.</summary>
+    /// <param name="step">Step coefficients.</param>
+    /// <param name="before">State at n-1.</param>
+    /// <param name="now">State at n.</param>
+    /// <param name="guess">On entry the guess, on return the end-of-step state.</param>
+    /// <param name="head">Rod tip.</param>
+    /// <param name="tail">Line tie.</param>
+    /// <param name="headForce">Force of the line on the rod tip, N.</param>
+    /// <param name="tailForce">Force of the line on the line tie, N.</param>
+    public void Solve(
+        Bdf2 step, LineState before, LineState now, LineState guess, in LineEnd head, in LineEnd tail, out Vec3 headForce, out Vec3 tailForce)
+    {
+        int n = mesh.Segments;
+        SetTangentsAndFlow(guess);
+        SetDrag();
+        SetFreeMotion(step, before, now, guess);
+        Vec3 first = Direction(0);
+        Vec3 last = Direction(n - 1);
+        SetEnd(0, head, first, px, py, pz);
+        SetEnd(n, tail, last, qx, qy, qz);
+        SetRows(step, before, now, head, tail);
+        Solver.Solve();
+        Advance(step, before, now, guess);
+        headForce = Solver.Tension[0] * first;
+        tailForce = -Solver.Tension[n - 1] * last;
+        PlaceEnd(0, step.Q, head, headForce, guess);
+        PlaceEnd(n, step.Q, tail, tailForce, guess);
+    }
+
+    private void SetTangentsAndFlow(LineState guess)
+    {
+        ref double vx = ref First(guess.VX), vy = ref First(guess.VY), vz = ref First(guess.VZ), z = ref First(guess.Z);
+        ref double ox = ref First(ux), oy = ref First(uy), oz = ref First(uz);
+        ref double ow = ref First(wet), os = ref First(speedN), ot = ref First(slipT);
+        ref double sx = ref First(tx), sy = ref First(ty), sz = ref First(tz);
+        ref double wx = ref First(WindX), wy = ref First(WindY), feed = ref First(mesh.FeedShare);
+        var inverseLayer = new Vector<double>(1.0 / medium.LayerM);
+        var half = new Vector<double>(0.5);
+        var two = new Vector<double>(2.0);
+        var three = new Vector<double>(3.0);
+        var feedSpeed = new Vector<double>(FeedMS);
+        for (nuint i = 1; i < (nuint)mesh.Segments; i += (nuint)Width)
+        {
+            Vector<double> x = Load(ref sx, i - 1) + Load(ref sx, i);
+            Vector<double> y = Load(ref sy, i - 1) + Load(ref sy, i);
+            Vector<double> w = Load(ref sz, i - 1) + Load(ref sz, i);
+            Vector<double> norm = Vector.Max((x * x) + (y * y) + (w * w), new Vector<double>(1e-18));
+            Vector<double> inverse = Vector<double>.One / Vector.SquareRoot(norm);
+            x *= inverse;
+            y *= inverse;
+            w *= inverse;
+            Vector<double> s = half - (Load(ref z, i) * inverseLayer);
+            s = Vector.Min(Vector.Max(s, Vector<double>.Zero), Vector<double>.One);
+            s = s * s * (three - (two * s));
+            Vector<double> dry = Vector<double>.One - s;
+            Vector<double> rx = Load(ref vx, i) - (dry * Load(ref wx, i));
+            Vector<double> ry = Load(ref vy, i) - (dry * Load(ref wy, i));
+            Vector<double> rz = Load(ref vz, i);
+            Vector<double> along = (rx * x) + (ry * y) + (rz * w);
+            Vector<double> across = (rx * rx) + (ry * ry) + (rz * rz) - (along * along);
+            Store(x, ref ox, i);
+            Store(y, ref oy, i);
+            Store(w, ref oz, i);
+            Store(s, ref ow, i);
+            Store(Vector.SquareRoot(Vector.Max(across, Vector<double>.Zero)), ref os, i);
+            Store(along - (feedSpeed * Load(ref feed, i)), ref ot, i);
+        }
+    }
+
+    private void SetDrag()
+    {
+        double rhoAir = medium.Air.DensityKgM3;
+        double rhoStep = medium.Water.DensityKgM3 - rhoAir;
+        double nuAir = medium.Air.KinematicViscosityM2S;
+        double nuStep = medium.Water.KinematicViscosityM2S - nuAir;
+        DragCurve curve = medium.NormalDrag;
+        for (int i = 1; i < mesh.Segments; i++)
+        {
+            double h = wet[i];
+            double re = speedN[i] * mesh.Diameter[i] / (nuAir + (nuStep * h));
+            drag[i] = 0.5 * (rhoAir + (rhoStep * h)) * mesh.DragArea[i] * curve.At(re) * speedN[i];
+        }
+    }
+
+    private double TangentialDrag(int i) =>
+        0.5 * (medium.Air.DensityKgM3 + ((medium.Water.DensityKgM3 - medium.Air.DensityKgM3) * wet[i]))
+        * mesh.TangentialArea[i] * Math.Abs(slipT[i]);
+
+    private void SetFreeMotion(Bdf2 step, LineState before, LineState now, LineState guess)
+    {
+        ref double x1 = ref First(now.VX), y1 = ref First(now.VY), w1 = ref First(now.VZ), h1 = ref First(now.Z);
+        ref double x0 = ref First(before.VX), y0 = ref First(before.VY), w0 = ref First(before.VZ), h0 = ref First(before.Z);
+        ref double z = ref First(guess.Z), mass = ref First(mesh.Mass), volume = ref First(mesh.Volume);
+        ref double tangential = ref First(mesh.TangentialArea), filmLength = ref First(mesh.FilmLength), film = ref First(Film);
+        ref double aux = ref First(ux), auy = ref First(uy), auz = ref First(uz), wetShare = ref First(wet);
+        ref double slip = ref First(slipT), cnr = ref First(drag), feed = ref First(mesh.FeedShare);
+        ref double fx = ref First(ForceX), fy = ref First(ForceY), fz = ref First(ForceZ);
+        ref double wx = ref First(WindX), wy = ref First(WindY);
+        ref double sx = ref First(tx), sy = ref First(ty), sz = ref First(tz);
+        ref double ovx = ref First(v0x), ovy = ref First(v0y), ovz = ref First(v0z);
+        ref double opx = ref First(px), opy = ref First(py), opz = ref First(pz);
+        ref double oqx = ref First(qx), oqy = ref First(qy), oqz = ref First(qz);
+        double rhoAir = medium.Air.DensityKgM3;
+        var halfRhoAir = new Vector<double>(0.5 * rhoAir);
+        var halfRhoStep = new Vector<double>(0.5 * (medium.Water.DensityKgM3 - rhoAir));
+        var rhoWater = new Vector<double>(medium.Water.DensityKgM3);
+        var added = new Vector<double>(medium.Water.DensityKgM3 * medium.AddedMassCoefficient);
+        var g = new Vector<double>(medium.GravityMS2);
+        var q = new Vector<double>(step.Q);
+        var a1 = new Vector<double>(step.HistoryNow);
+        var a0 = new Vector<double>(step.HistoryBefore);
+        var stiffness = new Vector<double>(filmStiffness);
+        var halfInverse = new Vector<double>(0.5 * inverseCapillary);
+        var feedSpeed = new Vector<double>(FeedMS);
+        Vector<double> one = Vector<double>.One, zero = Vector<double>.Zero;
+        for (nuint i = 1; i < (nuint)mesh.Segments; i += (nuint)Width)
+        {
+            Vector<double> h = Load(ref wetShare, i), m = Load(ref mass, i), vol = Load(ref volume, i);
+            Vector<double> x = Load(ref aux, i), y = Load(ref auy, i), w = Load(ref auz, i);
+            Vector<double> cn = Load(ref cnr, i);
+            Vector<double> ct = (halfRhoAir + (halfRhoStep * h)) * Load(ref tangential, i) * Vector.Abs(Load(ref slip, i));
+            Vector<double> mn = m + (added * vol * h);
+            Vector<double> a = one / (mn + (q * cn));
+            Vector<double> b = one / (m + (q * ct));
+            Vector<double> ba = b - a;
+
+            // Film: F(depth) = 2 sigma l (depth/lc) sqrt(1 - (depth/2lc)^2), as a spring through the guess.
+            Vector<double> depth = Vector.Max(-Load(ref z, i), zero);
+            Vector<double> ratio = depth * halfInverse;
+            Vector<double> arch = Vector.SquareRoot(Vector.Max(one - (ratio * ratio), zero));
+            Vector<double> held = Vector.ConditionalSelect(Vector.GreaterThan(depth, zero), one, zero);
+            Vector<double> kz = stiffness * Load(ref filmLength, i) * Load(ref film, i) * arch * held;
+
+            Vector<double> hx = (a1 * Load(ref x1, i)) + (a0 * Load(ref x0, i));
+            Vector<double> hy = (a1 * Load(ref y1, i)) + (a0 * Load(ref y0, i));
+            Vector<double> hw = (a1 * Load(ref w1, i)) + (a0 * Load(ref w0, i));
+            Vector<double> hz = (a1 * Load(ref h1, i)) + (a0 * Load(ref h0, i));
+            Vector<double> dry = one - h;
+            Vector<double> windX = dry * Load(ref wx, i), windY = dry * Load(ref wy, i);
+            Vector<double> windAlong = (windX * x) + (windY * y);
+            Vector<double> historyAlong = (hx * x) + (hy * y) + (hw * w);
+            Vector<double> along = ((m - mn) * historyAlong)
+                + (q * (((ct - cn) * windAlong) + (ct * feedSpeed * Load(ref feed, i))));
+            Vector<double> weight = (g * ((rhoWater * vol * h) - m)) - (kz * hz);
+            Vector<double> gx = (mn * hx) + (q * (Load(ref fx, i) + (cn * windX))) + (along * x);
+            Vector<double> gy = (mn * hy) + (q * (Load(ref fy, i) + (cn * windY))) + (along * y);
+            Vector<double> gz = (mn * hw) + (q * (Load(ref fz, i) + weight)) + (along * w);
+
+            Vector<double> eX = ba * w * x, eY = ba * w * y, eZ = a + (ba * w * w);
+            Vector<double> q2k = q * q * kz;
+            Vector<double> kappa = q2k / (one + (q2k * eZ));
+            Inverse(gx, gy, gz, a, ba, x, y, w, eX, eY, eZ, kappa, ref ovx, ref ovy, ref ovz, i);
+            Inverse(Load(ref sx, i), Load(ref sy, i), Load(ref sz, i), a, ba, x, y, w, eX, eY, eZ, kappa, ref opx, ref opy, ref opz, i);
+            Inverse(Load(ref sx, i - 1), Load(ref sy, i - 1), Load(ref sz, i - 1), a, ba, x, y, w, eX, eY, eZ, kappa, ref oqx, ref oqy, ref oqz, i);
+        }
+    }
+
+    private static void Inverse(
+        Vector<double> fx, Vector<double> fy, Vector<double> fz, Vector<double> a, Vector<double> ba,
+        Vector<double> x, Vector<double> y, Vector<double> z, Vector<double> eX, Vector<double> eY, Vector<double> eZ,
+        Vector<double> kappa, ref double ox, ref double oy, ref double oz, nuint i)
+    {
+        Vector<double> along = ba * ((fx * x) + (fy * y) + (fz * z));
+        Vector<double> rx = (a * fx) + (along * x);
+        Vector<double> ry = (a * fy) + (along * y);
+        Vector<double> rz = (a * fz) + (along * z);
+        Vector<double> held = kappa * rz;
+        Store(rx - (held * eX), ref ox, i);
+        Store(ry - (held * eY), ref oy, i);
+        Store(rz - (held * eZ), ref oz, i);
+    }
+
+    private void SetEnd(int node, in LineEnd end, Vec3 direction, double[] ox, double[] oy, double[] oz)
+    {
+        Vec3 yield = end.Yield(direction);
+        (ox[node], oy[node], oz[node]) = (yield.X, yield.Y, yield.Z);
+        (v0x[node], v0y[node], v0z[node]) = (end.FreeVelocity.X, end.FreeVelocity.Y, end.FreeVelocity.Z);
+    }
+
+    private void SetRows(Bdf2 step, LineState before, LineState now, in LineEnd head, in LineEnd tail)
+    {
+        int n = mesh.Segments;
+        var q = new Vector<double>(step.Q);
+        double shrink = -FeedMS * mesh.ShareOfFeed;
+        for (int j = 0; j < n; j += Width)
+        {
+            SetRowBlock(step, before, now, (nuint)j, q);
+        }
+
+        Solver.OffDiagonal[n - 1] = 0.0;
+        AddStretch(step, before, now, head, tail, shrink);
+    }
+
+    private void SetRowBlock(Bdf2 step, LineState before, LineState now, nuint j, Vector<double> q)
+    {
+        Vector<double> x = Load(ref First(tx), j), y = Load(ref First(ty), j), z = Load(ref First(tz), j);
+        Vector<double> px0 = Load(ref First(px), j), py0 = Load(ref First(py), j), pz0 = Load(ref First(pz), j);
+        Vector<double> px1 = Load(ref First(px), j + 1), py1 = Load(ref First(py), j + 1), pz1 = Load(ref First(pz), j + 1);
+        Vector<double> qx1 = Load(ref First(qx), j + 1), qy1 = Load(ref First(qy), j + 1), qz1 = Load(ref First(qz), j + 1);
+        Vector<double> dvx = Load(ref First(v0x), j + 1) - Load(ref First(v0x), j);
+        Vector<double> dvy = Load(ref First(v0y), j + 1) - Load(ref First(v0y), j);
+        Vector<double> dvz = Load(ref First(v0z), j + 1) - Load(ref First(v0z), j);
+        var a1 = new Vector<double>(step.HistoryNow);
+        var a0 = new Vector<double>(step.HistoryBefore);
+        Vector<double> sx = Span(ref First(now.X), ref First(before.X), j, a1, a0);
+        Vector<double> sy = Span(ref First(now.Y), ref First(before.Y), j, a1, a0);
+        Vector<double> sz = Span(ref First(now.Z), ref First(before.Z), j, a1, a0);
+        Vector<double> k = Load(ref First(mesh.Stiffness), j);
+        Vector<double> soft = Vector<double>.One / ((q * k) + Load(ref First(mesh.Damping), j));
+        Vector<double> yield = (x * (px0 + qx1)) + (y * (py0 + qy1)) + (z * (pz0 + qz1));
+        Vector<double> stretch = (x * sx) + (y * sy) + (z * sz) - Load(ref First(mesh.Rest), j);
+        Store(soft + (q * yield), ref First(Solver.Diagonal), j);
+        Store(-q * ((x * px1) + (y * py1) + (z * pz1)), ref First(Solver.OffDiagonal), j);
+        Store((x * dvx) + (y * dvy) + (z * dvz) + (k * stretch * soft), ref First(Solver.RightSide), j);
+    }
+
+    /// <summary>Corrects the end rows, whose nodes have no history of their own, and the shortening of reeled segments.</summary>
+    private void AddStretch(Bdf2 step, LineState before, LineState now, in LineEnd head, in LineEnd tail, double shrink)
+    {
+        int n = mesh.Segments;
+        AddEnd(step, before, now, head, 0, 0, -1.0);
+        AddEnd(step, before, now, tail, n, n - 1, 1.0);
+        if (shrink == 0.0)
+        {
+            return;
+        }
+
+        for (int j = 0; j < mesh.FirstLeaderSegment; j++)
+        {
+            Solver.RightSide[j] -= mesh.Damping[j] * shrink / ((step.Q * mesh.Stiffness[j]) + mesh.Damping[j]);
+        }
+    }
+
+    private void AddEnd(Bdf2 step, LineState before, LineState now, in LineEnd end, int node, int segment, double sign)
+    {
+        Vec3 base0 = new(
+            step.History(now.X[node], before.X[node]),
+            step.History(now.Y[node], before.Y[node]),
+            step.History(now.Z[node], before.Z[node]));
+        Vec3 shift = end.FreePosition - (step.Q * end.FreeVelocity) - base0;
+        double k = mesh.Stiffness[segment];
+        Solver.RightSide[segment] += sign * k * Vec3.Dot(Direction(segment), shift) / ((step.Q * k) + mesh.Damping[segment]);
+    }
+
+    private void Advance(Bdf2 step, LineState before, LineState now, LineState guess)
+    {
+        var q = new Vector<double>(step.Q);
+        var a1 = new Vector<double>(step.HistoryNow);
+        var a0 = new Vector<double>(step.HistoryBefore);
+        AdvanceComponent(q, a1, a0, v0x, px, qx, now.X, before.X, guess.VX, guess.X);
+        AdvanceComponent(q, a1, a0, v0y, py, qy, now.Y, before.Y, guess.VY, guess.Y);
+        AdvanceComponent(q, a1, a0, v0z, pz, qz, now.Z, before.Z, guess.VZ, guess.Z);
+    }
+
+    private void AdvanceComponent(
+        Vector<double> q, Vector<double> a1, Vector<double> a0, double[] free, double[] outgoing, double[] incoming,
+        double[] now, double[] before, double[] velocity, double[] position)
+    {
+        ref double t = ref First(Solver.Tension);
+        ref double f = ref First(free), o = ref First(outgoing), c = ref First(incoming);
+        ref double x1 = ref First(now), x0 = ref First(before), v = ref First(velocity), x = ref First(position);
+        for (nuint i = 1; i < (nuint)mesh.Segments; i += (nuint)Width)
+        {
+            Vector<double> push = (Load(ref o, i) * Load(ref t, i)) - (Load(ref c, i) * Load(ref t, i - 1));
+            Vector<double> speed = Load(ref f, i) + (q * push);
+            Store(speed, ref v, i);
+            Store((a1 * Load(ref x1, i)) + (a0 * Load(ref x0, i)) + (q * speed), ref x, i);
+        }
+    }
+
+    private static void PlaceEnd(int node, double q, in LineEnd end, Vec3 force, LineState state)
+    {
+        Vec3 change = q * end.Yield(force);
+        Vec3 v = end.FreeVelocity + change;
+        Vec3 x = end.FreePosition + (q * change);
+        (state.VX[node], state.VY[node], state.VZ[node]) = (v.X, v.Y, v.Z);
+        (state.X[node], state.Y[node], state.Z[node]) = (x.X, x.Y, x.Z);
+    }
+
+    private static Vector<double> Span(ref double now, ref double before, nuint j, Vector<double> a1, Vector<double> a0) =>
+        (a1 * (Load(ref now, j + 1) - Load(ref now, j))) + (a0 * (Load(ref before, j + 1) - Load(ref before, j)));
+
+    private static ref double First(double[] values) => ref MemoryMarshal.GetArrayDataReference(values);
+
+    private static Vector<double> Load(ref double first, nuint index) => Vector.LoadUnsafe(ref first, index);
+
+    private static void Store(Vector<double> value, ref double first, nuint index) => value.StoreUnsafe(ref first, index);
+}
