@@ -98,4 +98,8 @@ public sealed record RetrieveResult(
     RetrieveSummary Summary,
     SolverCounters Counters,
     string? Failure,
-    int WarmUpTwitches);
+    int WarmUpTwitches)
+{
+    /// <summary>How the lure floats; null in made-up results.</summary>
+    public FloatReport? Attitude { get; init; }
+}

@@ -26,6 +26,7 @@ public enum TakeUpMode
 /// become stationary (rhythm studies). False: line is reeled in.</param>
 /// <param name="StartHeadingRad">Angle of the nose from "pointing at the rod", counter-clockwise, rad.</param>
 /// <param name="StartSidewaysM">Sideways start offset of the lure, m.</param>
+/// <param name="WarmUpS">Time before twitches count, s, at most two thirds of the duration is used; 0 to 120.</param>
 public sealed record RetrieveSpec(
     double DistanceM = 15.0,
     double CadencePerS = 2.0,
@@ -37,7 +38,8 @@ public sealed record RetrieveSpec(
     double DurationS = 15.0,
     bool HoldDistance = false,
     double StartHeadingRad = 0.15,
-    double StartSidewaysM = 0.0);
+    double StartSidewaysM = 0.0,
+    double WarmUpS = 6.0);
 
 /// <summary>Numerical settings of a retrieve.</summary>
 /// <param name="Nodes">Line segments N, 1 to 400.</param>

@@ -1,0 +1,182 @@
+using LureSim.Model.Lines.Chain;
+using LureSim.Numerics;
+using LureSim.Numerics.Tension;
+
+namespace LureSim.Model.Retrieve;
+
+/// <summary>
+/// The time step of a retrieve. Two passes; in each the rod tip and the line tie say how they would move without tension
+/// and how they yield, the line solves its tensions, and rod and lure take the end forces. States at n-1 and n stay
+/// untouched until <see cref="Commit"/>, so a step can be thrown away.
+/// </summary>
+public sealed class CoupledStep
+{
+    private const int PassCount = 2;
+    private readonly LineMesh mesh;
+    private readonly LineMedium medium;
+    private readonly HullStep hull;
+    private readonly ChainBending bending;
+
+    /// <summary>Joins the parts.</summary>
+    /// <param name="mesh">Line.</param>
+    /// <param name="medium">Water, air, laws.</param>
+    /// <param name="rod">Rod tip.</param>
+    /// <param name="hull">Lure.</param>
+    /// <param name="fixedKnot">True for a tight knot at the line tie.</param>
+    public CoupledStep(LineMesh mesh, LineMedium medium, RodTip rod, HullStep hull, bool fixedKnot)
+    {
+        ArgumentNullException.ThrowIfNull(mesh);
+        ArgumentNullException.ThrowIfNull(medium);
+        ArgumentNullException.ThrowIfNull(rod);
+        ArgumentNullException.ThrowIfNull(hull);
+        (this.mesh, this.medium, Rod, this.hull) = (mesh, medium, rod, hull);
+        Pass = new LinePass(mesh, medium);
+        bending = new ChainBending(mesh, fixedKnot);
+        (Before, Now, Next) = (new LineState(mesh.Segments), new LineState(mesh.Segments), new LineState(mesh.Segments));
+    }
+
+    /// <summary>Line at n-1.</summary>
+    public LineState Before { get; private set; }
+
+    /// <summary>Line at n.</summary>
+    public LineState Now { get; private set; }
+
+    /// <summary>Line at n+1 after <see cref="Try"/>.</summary>
+    public LineState Next { get; private set; }
+
+    /// <summary>Lure at n-1.</summary>
+    public HullState HullBefore { get; private set; }
+
+    /// <summary>Lure at n.</summary>
+    public HullState HullNow { get; private set; }
+
+    /// <summary>Lure at n+1.</summary>
+    public HullState HullNext { get; private set; }
+
+    /// <summary>Rod.</summary>
+    public RodTip Rod { get; }
+
+    /// <summary>The line's pass, with tensions and work arrays of the last step.</summary>
+    public LinePass Pass { get; }
+
+    /// <summary>Force of the line on the rod tip in the last step, N.</summary>
+    public Vec3 TipForce { get; private set; }
+
+    /// <summary>Force of the line on the line tie in the last step, N.</summary>
+    public Vec3 TieForce { get; private set; }
+
+    /// <summary>Weight and buoyancy of the half segment at the tie in the last step, N (upward).</summary>
+    public double TieWeight { get; private set; }
+
+    /// <summary>Sets lure and rod tip and lays the line straight between them, at rest.</summary>
+    /// <param name="start">Lure.</param>
+    /// <param name="tip">Rod tip at the start.</param>
+    public void Start(HullState start, in TipFrame tip)
+    {
+        HullNow = HullBefore = start;
+        Vec3 tie = hull.Tie(start);
+        int n = mesh.Segments;
+        double run = 0.0;
+        for (int i = 0; i <= n; i++)
+        {
+            Vec3 p = tip.Position + (run / mesh.LengthM * (tie - tip.Position));
+            (Now.X[i], Now.Y[i], Now.Z[i]) = (Before.X[i], Before.Y[i], Before.Z[i]) = (p.X, p.Y, p.Z);
+            run += mesh.Rest[i];
+        }
+    }
+
+    /// <summary>Computes the state at the end of a step; nothing is taken over yet.</summary>
+    /// <param name="step">Step coefficients.</param>
+    /// <param name="tip">Rigid rod tip at the end of the step.</param>
+    public void Try(Bdf2 step, in TipFrame tip)
+    {
+        HullState lure = HullStep.Guess(step, HullBefore, HullNow);
+        GuessLine(step);
+        LineEnd head = Rod.Begin(step, tip);
+        SetNode(Next, 0, Rod.Guess(step.Dt, tip));
+        for (int pass = 0; pass < PassCount; pass++)
+        {
+            SetNode(Next, mesh.Segments, hull.Tie(lure));
+            Pass.SetDirections(Next);
+            double knotMoment = bending.Apply(Pass, lure.Psi);
+            TieWeight = EndWeight(hull.Tie(lure).Z);
+            LineEnd tail = hull.Begin(step, HullBefore, HullNow, lure, EndForce(), knotMoment);
+            Pass.Solve(step, Before, Now, Next, head, tail, out Vec3 tipForce, out Vec3 tieForce);
+            (TipForce, TieForce) = (tipForce, tieForce);
+            lure = hull.Finish(step, tieForce);
+        }
+
+        Rod.Finish(step, TipForce);
+        HullNext = lure;
+        SetNode(Next, mesh.Segments, hull.Tie(lure));
+    }
+
+    /// <summary>Largest dt sqrt(T/mu)/l over the segments of the last step: the tension direction is explicit, limit about 0.5.</summary>
+    /// <param name="dt">Step, s.</param>
+    public double StepRatio(double dt)
+    {
+        double largest = 0.0;
+        for (int j = 0; j < mesh.Segments; j++)
+        {
+            double l = mesh.Rest[j];
+            largest = Math.Max(largest, Pass.Solver.Tension[j] / (mesh.Piece(j).LinearDensityKgM * l * l));
+        }
+
+        return dt * Math.Sqrt(largest);
+    }
+
+    /// <summary>Takes the step over and updates the surface film.</summary>
+    public void Commit()
+    {
+        (Before, Now, Next) = (Now, Next, Before);
+        (HullBefore, HullNow) = (HullNow, HullNext);
+        Rod.Commit();
+        double breakThrough = -2.0 * medium.CapillaryLengthM;
+        for (int i = 1; i < mesh.Segments; i++)
+        {
+            double z = Now.Z[i];
+            Pass.Film[i] = z < breakThrough ? 0.0 : z > 0.0 ? 1.0 : Pass.Film[i];
+        }
+    }
+
+    /// <summary>False as soon as any coordinate is not a finite number.</summary>
+    public bool IsFinite()
+    {
+        double sum = HullNext.X + HullNext.Y + HullNext.Psi + HullNext.U + HullNext.V + HullNext.R + HullNext.Zeta;
+        for (int i = 0; i <= mesh.Segments; i++)
+        {
+            sum += Next.X[i] + Next.Y[i] + Next.Z[i];
+        }
+
+        return double.IsFinite(sum);
+    }
+
+    private void GuessLine(Bdf2 step)
+    {
+        for (int i = 1; i < mesh.Segments; i++)
+        {
+            Next.VX[i] = step.Extrapolate(Now.VX[i], Before.VX[i]);
+            Next.VY[i] = step.Extrapolate(Now.VY[i], Before.VY[i]);
+            Next.VZ[i] = step.Extrapolate(Now.VZ[i], Before.VZ[i]);
+            Next.X[i] = Now.X[i] + (step.Dt * Now.VX[i]);
+            Next.Y[i] = Now.Y[i] + (step.Dt * Now.VY[i]);
+            Next.Z[i] = Now.Z[i] + (step.Dt * Now.VZ[i]);
+        }
+    }
+
+    private Vec3 EndForce()
+    {
+        int n = mesh.Segments;
+        return new Vec3(Pass.ForceX[n], Pass.ForceY[n], Pass.ForceZ[n] + TieWeight);
+    }
+
+    private double EndWeight(double z)
+    {
+        int n = mesh.Segments;
+        return (medium.Water.DensityKgM3 * medium.GravityMS2 * mesh.Volume[n] * medium.WetShare(z))
+            - (mesh.Mass[n] * medium.GravityMS2);
+    }
+
+    private static void SetNode(LineState state, int node, Vec3 p) =>
+        (state.X[node], state.Y[node], state.Z[node]) = (p.X, p.Y, p.Z);
+}

@@ -1,0 +1,178 @@
+using LureSim.Model.Lines.Chain;
+using LureSim.Numerics;
+using LureSim.Numerics.Tension;
+
+namespace LureSim.Model.Retrieve;
+
+/// <summary>Runs one retrieve from start to end.</summary>
+public sealed class RetrieveRun
+{
+    /// <summary>Step rule: the tension direction is explicit, so dt sqrt(T/mu)/l must stay under this (docs/line-solver.md).</summary>
+    public const double StepRatioLimit = 0.5;
+
+    private const int DeepestHalving = 10;
+    private readonly RetrieveParts parts;
+    private readonly RetrieveSpec retrieve;
+    private readonly RetrieveRecorder recorder;
+    private readonly double baseStep;
+    private double time;
+    private double stepBefore;
+    private double speed;
+    private double backedAway;
+    private int halving;
+    private int steps;
+    private int halved;
+    private double largestRatio;
+
+    private RetrieveRun(RunSpec spec)
+    {
+        parts = new RetrieveParts(spec);
+        retrieve = spec.Retrieve;
+        int perOutput = Math.Max(1, (int)Math.Ceiling((spec.Solver.OutputStepS / spec.Solver.StepS) - 1e-9));
+        baseStep = spec.Solver.OutputStepS / perOutput;
+        recorder = new RetrieveRecorder(parts, perOutput);
+    }
+
+    /// <summary>
+    /// Runs the retrieve. Stops early, with <see cref="RetrieveResult.Failure"/> set and what was recorded so far, when the state
+    /// stops being finite, the step rule cannot be kept, or the lure reaches the rod.
+    /// </summary>
+    /// <param name="spec">Specification.</param>
+    /// <param name="progress">Called with the share done, 0 to 1, about a hundred times; may be null.</param>
+    /// <param name="cancellation">Stops the run between steps.</param>
+    /// <exception cref="ArgumentException">The specification makes no sense.</exception>
+    /// <exception cref="ModelException">The lure finds no float, or the run fails before anything was recorded.</exception>
+    /// <exception cref="OperationCanceledException">Cancelled.</exception>
+    public static RetrieveResult Execute(RunSpec spec, Action<double>? progress = null, CancellationToken cancellation = default)
+    {
+        ArgumentNullException.ThrowIfNull(spec);
+        var run = new RetrieveRun(spec);
+        string? failure = run.Advance(progress, cancellation);
+        return run.recorder.Finish(failure, run.Counters());
+    }
+
+    private string? Advance(Action<double>? progress, CancellationToken cancellation)
+    {
+        int total = (int)Math.Round(retrieve.DurationS / baseStep);
+        int report = Math.Max(1, total / 100);
+        SetWind();
+        recorder.RecordStart();
+        for (int n = 0; n < total; n++)
+        {
+            if (n % report == 0)
+            {
+                cancellation.ThrowIfCancellationRequested();
+                progress?.Invoke((double)n / total);
+            }
+
+            string? failure = BaseStep(n * baseStep);
+            if (failure is not null)
+            {
+                return failure;
+            }
+
+            recorder.Step(time, speed, baseStep);
+            if (parts.StraightM < parts.Hull.LengthM + parts.Mesh.LeaderLengthM + 1.0)
+            {
+                return $"the lure reached the rod at {time:F2} s; start farther out or shorten the retrieve";
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>One base step, cut into halves as often as the step rule demands.</summary>
+    private string? BaseStep(double start)
+    {
+        speed = parts.TakeUp.Speed(start, baseStep, parts.SlackM);
+        halving = Math.Max(0, halving - 1);
+        long done = 0;
+        double worst = 0.0;
+        while (done < 1L << halving)
+        {
+            double dt = baseStep / (1L << halving);
+            double ratio = TryStep(start + ((done + 1) * dt), dt);
+            if (ratio > StepRatioLimit)
+            {
+                if (++halving > DeepestHalving)
+                {
+                    return double.IsFinite(ratio)
+                        ? $"the line's tension waves need a step below {dt:E1} s at {time:F3} s (stiffest rate {StepRatioLimit / dt:E1} /s); use fewer nodes"
+                        : $"the state stopped being finite at {time:F3} s, step {steps}";
+                }
+
+                halved++;
+                done *= 2;
+                continue;
+            }
+
+            Accept(dt, ratio);
+            worst = Math.Max(worst, ratio);
+            done++;
+        }
+
+        time = start + baseStep;
+        halving += worst > 0.5 * StepRatioLimit && halving > 0 ? 1 : 0;
+        halving = Math.Min(halving, DeepestHalving);
+        return null;
+    }
+
+    private double TryStep(double end, double dt)
+    {
+        Bdf2 step = steps == 0 ? Bdf2.BackwardEuler(dt) : Bdf2.Step(dt, stepBefore);
+        LineMesh mesh = parts.Mesh;
+        double length = mesh.LengthM;
+        TipFrame tip = parts.Swing.At(end);
+        if (retrieve.HoldDistance)
+        {
+            double away = backedAway + (dt * speed);
+            tip = tip with
+            {
+                Position = tip.Position - new Vec3(away, 0.0, 0.0),
+                Velocity = tip.Velocity - new Vec3(speed, 0.0, 0.0),
+            };
+        }
+        else if (speed != 0.0 || parts.Step.Pass.FeedMS != 0.0)
+        {
+            mesh.SetLength(length - (dt * speed));
+            parts.Step.Pass.FeedMS = speed;
+        }
+
+        parts.Step.Try(step, tip);
+        double ratio = parts.Step.IsFinite() ? parts.Step.StepRatio(dt) : double.PositiveInfinity;
+        if (ratio > StepRatioLimit && !retrieve.HoldDistance)
+        {
+            mesh.SetLength(length);
+        }
+
+        return ratio;
+    }
+
+    private void Accept(double dt, double ratio)
+    {
+        parts.Step.Commit();
+        time += dt;
+        stepBefore = dt;
+        backedAway += retrieve.HoldDistance ? dt * speed : 0.0;
+        largestRatio = Math.Max(largestRatio, ratio);
+        steps++;
+        recorder.Accumulate(dt);
+        SetWind();
+    }
+
+    private void SetWind()
+    {
+        if (parts.Wind.IsCalm)
+        {
+            return;
+        }
+
+        for (int i = 1; i < parts.Mesh.Segments; i++)
+        {
+            (parts.Step.Pass.WindX[i], parts.Step.Pass.WindY[i]) = parts.Wind.Velocity(parts.Step.Now.Z[i]);
+        }
+    }
+
+    private SolverCounters Counters() => new(
+        steps, halved, parts.Step.Pass.Solver.Passes, parts.Step.Pass.Solver.LimitHits, largestRatio);
+}

@@ -1,0 +1,112 @@
+namespace LureSim.Model.Retrieve;
+
+/// <summary>Turns channels and twitches into the figures of <see cref="RetrieveSummary"/>.</summary>
+public sealed class RetrieveSummarizer
+{
+    /// <summary>Below this the line at the nose counts as slack, N.</summary>
+    public const double SlackTensionN = 0.02;
+
+    private readonly RetrieveParts parts;
+    private readonly RetrieveSeries series;
+    private readonly IReadOnlyList<TwitchRecord> counted;
+    private readonly int from;
+    private readonly int to;
+
+    /// <summary>Prepares the figures over the twitches after warm-up.</summary>
+    /// <param name="parts">Parts of the run.</param>
+    /// <param name="series">Channels.</param>
+    /// <param name="twitches">All complete twitches.</param>
+    /// <param name="skip">Twitches left out as warm-up.</param>
+    public RetrieveSummarizer(RetrieveParts parts, RetrieveSeries series, IReadOnlyList<TwitchRecord> twitches, int skip)
+    {
+        ArgumentNullException.ThrowIfNull(parts);
+        ArgumentNullException.ThrowIfNull(series);
+        ArgumentNullException.ThrowIfNull(twitches);
+        (this.parts, this.series) = (parts, series);
+        counted = [.. twitches.Skip(skip)];
+        double[] time = series["time_s"];
+        double start = counted.Count > 0 ? counted[0].StartS : 0.0;
+        double end = counted.Count > 0 ? counted[^1].StartS + parts.Twitch.PeriodS : time[^1];
+        from = Math.Min(time.Length - 1, Math.Max(1, Array.FindIndex(time, t => t > start + 1e-9)));
+        int past = Array.FindIndex(time, t => t > end + 1e-9);
+        to = Math.Max(from + 1, past < 0 ? time.Length : past);
+    }
+
+    /// <summary>Computes every figure.</summary>
+    public RetrieveSummary Summarize()
+    {
+        double stroke = parts.Spec.Retrieve.StrokeM;
+        double advance = Mean(t => t.AdvanceM);
+        return new RetrieveSummary
+        {
+            Pattern = PatternFinder.Classify(counted, parts.Hull.M11),
+            FlipShare = PatternFinder.FlipShare(counted),
+            HeadingSwingDeg = PatternFinder.Median(counted.Select(t => t.SwingRad)) * 180.0 / Math.PI,
+            GlideWidthM = Mean(t => Math.Abs(t.SidewaysM)),
+            AdvancePerTwitchM = advance,
+            Regularity = Regularity(),
+            SlackShare = Share("nose_tension_N", v => v < SlackTensionN),
+            PullReach = advance / stroke,
+            PullImpulseNs = Mean(t => t.ImpulseNs),
+            NoseTensionPeakN = Highest("nose_tension_N"),
+            LineDragMeanN = Mean("line_drag_N"),
+            LineDragPeakN = Highest("line_drag_N"),
+            NoseDownLoadN = Mean("nose_down_N"),
+            NoseDipM = Math.Max(0.0, parts.Hull.TieHeightM - Lowest("nose_height_m")),
+            LineSagM = Mean("line_sag_m"),
+            TipForcePeakN = Highest("tip_tension_N"),
+            LoadedTipTravelM = TravelPerTwitch("tip_travel_m"),
+            RodBendShare = Highest("rod_bend_m") / parts.Spec.Rod.FreeLengthM,
+            WaterStirW = Mean("water_power_W"),
+            HandleTurnsPerS = Mean("take_up_m_s") / parts.Spec.Reel.TakeUpPerTurnM,
+            WristTorquePeakNm = Window("wrist_torque_Nm").Max(Math.Abs),
+            WristTorqueRmsNm = Math.Sqrt(Window("wrist_torque_Nm").Average(v => v * v)),
+            MeanSlackM = Mean("slack_m"),
+            WettedLineM = Mean("wetted_line_m"),
+            TwitchesCounted = counted.Count,
+            EndDistanceM = series["straight_m"][^1],
+        };
+    }
+
+    private double Mean(Func<TwitchRecord, double> value) => counted.Count > 0 ? counted.Average(value) : 0.0;
+
+    private IEnumerable<double> Window(string channel) => series[channel].Skip(from).Take(to - from);
+
+    private double Mean(string channel) => Window(channel).Average();
+
+    private double Highest(string channel) => Window(channel).Max();
+
+    private double Lowest(string channel) => Window(channel).Min();
+
+    private double Share(string channel, Func<double, bool> test) => Window(channel).Count(test) / (double)(to - from);
+
+    private double Regularity()
+    {
+        double mean = Mean(t => t.SwingRad);
+        double spread = Math.Sqrt(Mean(t => (t.SwingRad - mean) * (t.SwingRad - mean)));
+        return mean > 0.0 ? Math.Clamp(1.0 - (spread / mean), 0.0, 1.0) : 0.0;
+    }
+
+    private double TravelPerTwitch(string channel)
+    {
+        double[] time = series["time_s"], value = series[channel];
+        double period = parts.Twitch.PeriodS;
+        double total = 0.0;
+        foreach (TwitchRecord twitch in counted)
+        {
+            double low = double.MaxValue, high = double.MinValue;
+            for (int i = 0; i < time.Length; i++)
+            {
+                if (time[i] >= twitch.StartS - 1e-9 && time[i] <= twitch.StartS + period + 1e-9)
+                {
+                    low = Math.Min(low, value[i]);
+                    high = Math.Max(high, value[i]);
+                }
+            }
+
+            total += high - low;
+        }
+
+        return counted.Count > 0 ? total / counted.Count : 0.0;
+    }
+}

@@ -1,0 +1,75 @@
+using LureSim.Model.Anglers;
+using LureSim.Numerics;
+
+namespace LureSim.Model.Retrieve;
+
+/// <summary>
+/// The wrist turns the straight rod about the hand, in the plane of the rod and of the pull away from the lure. The resting
+/// tip is over the origin; the stroke is the arc that the rigid tip travels.
+/// </summary>
+public sealed class RodSwing : ITipDrive
+{
+    private readonly Twitch twitch;
+    private readonly double stroke;
+    private readonly double length;
+    private readonly Vec3 along;
+    private readonly Vec3 pull;
+    private readonly Vec3 side;
+
+    /// <summary>Prepares the swing.</summary>
+    /// <param name="angler">Hand height, rod bearing and elevation.</param>
+    /// <param name="freeLengthM">Length from hand to tip, m.</param>
+    /// <param name="strokeM">B, rigid tip travel, m.</param>
+    /// <param name="twitch">Stroke over time.</param>
+    public RodSwing(AnglerSpec angler, double freeLengthM, double strokeM, Twitch twitch)
+    {
+        ArgumentNullException.ThrowIfNull(angler);
+        ArgumentNullException.ThrowIfNull(twitch);
+        this.twitch = twitch;
+        (stroke, length) = (strokeM, freeLengthM);
+        double flat = Math.Cos(angler.RodElevationRad);
+        along = new Vec3(
+            flat * Math.Cos(angler.RodBearingRad), flat * Math.Sin(angler.RodBearingRad), Math.Sin(angler.RodElevationRad));
+        var away = new Vec3(-1.0, 0.0, 0.0);
+        Vec3 across = away - (Vec3.Dot(away, along) * along);
+
+        // A rod pointed straight at the lure has no pull direction of its own; the wrist then lifts it.
+        pull = across.Length > 1e-6 ? across.Unit() : new Vec3(0.0, 0.0, 1.0);
+        side = Vec3.Cross(along, pull);
+        TipHeightM = angler.HandHeightM + (freeLengthM * along.Z);
+        Hand = new Vec3(0.0, 0.0, TipHeightM) - (freeLengthM * along);
+    }
+
+    /// <summary>Height of the resting tip, m.</summary>
+    public double TipHeightM { get; }
+
+    /// <summary>The hand, m.</summary>
+    public Vec3 Hand { get; }
+
+    /// <summary>Direction of the straight rod at rest.</summary>
+    public Vec3 Along => along;
+
+    /// <summary>Direction of the pull at rest, square to the rod.</summary>
+    public Vec3 Pull => pull;
+
+    /// <summary>Share of the stroke that draws straight away from the lure: cosine between pull and line, 0 to 1.</summary>
+    public double PullShare => -pull.X;
+
+    /// <summary>Rod angle from rest and its rate, rad and rad/s.</summary>
+    /// <param name="timeS">t, s.</param>
+    public (double Angle, double Rate) Angle(double timeS)
+    {
+        (double s, double rate) = twitch.At(timeS);
+        return (stroke * s / length, stroke * rate / length);
+    }
+
+    /// <inheritdoc/>
+    public TipFrame At(double timeS)
+    {
+        (double angle, double rate) = Angle(timeS);
+        double c = Math.Cos(angle), s = Math.Sin(angle);
+        Vec3 rod = (c * along) + (s * pull);
+        Vec3 normal = (c * pull) - (s * along);
+        return new TipFrame(Hand + (length * rod), (length * rate) * normal, normal, -rate * rod, side, length * rate);
+    }
+}

@@ -1,0 +1,179 @@
+using LureSim.Model.Lines.Chain;
+using LureSim.Model.Rods;
+using LureSim.Numerics;
+using LureSim.Numerics.Tension;
+
+namespace LureSim.Model.Retrieve;
+
+/// <summary>
+/// The bending rod between hand and line: the modes of the link chain in two planes (a round rod bends alike in both),
+/// M q'' + C q' + K q = F n - G a, in the frame of the rigidly turned rod. Linear in the deflection; a twitch bends a rod
+/// by up to a quarter of its length, where that is 5 to 10 % too soft (docs/rod.md).
+/// </summary>
+public sealed class RodTip
+{
+    private readonly RodModeSet modes;
+    private readonly int count;
+    private readonly double[] freeQ;
+    private readonly double[] freeRate;
+    private readonly double[] inverse;
+    private TipFrame frame;
+    private double driveNow;
+    private double driveBefore;
+    private double torqueRate;
+
+    /// <summary>Prepares the tip at rest.</summary>
+    /// <param name="modes">Modes; may be empty for a rigid rod.</param>
+    public RodTip(RodModeSet modes)
+    {
+        ArgumentNullException.ThrowIfNull(modes);
+        this.modes = modes;
+        count = modes.MassKg.Length;
+        freeQ = new double[2 * count];
+        freeRate = new double[2 * count];
+        inverse = new double[count];
+        (Before, Now, Next) = (new RodTipState(count), new RodTipState(count), new RodTipState(count));
+    }
+
+    /// <summary>State at n-1.</summary>
+    public RodTipState Before { get; private set; }
+
+    /// <summary>State at n.</summary>
+    public RodTipState Now { get; private set; }
+
+    /// <summary>State at n+1 after <see cref="Finish"/>.</summary>
+    public RodTipState Next { get; private set; }
+
+    /// <summary>Modes.</summary>
+    public RodModeSet Modes => modes;
+
+    /// <summary>Guess of the tip at the end of a step: the rigid tip with the bend moved on, m.</summary>
+    /// <param name="dt">Step, s.</param>
+    /// <param name="end">Rigid tip at the end of the step.</param>
+    public Vec3 Guess(double dt, in TipFrame end)
+    {
+        double bend = 0.0, side = 0.0;
+        for (int k = 0; k < count; k++)
+        {
+            bend += Now.Q[k] + (dt * Now.Rate[k]);
+            side += Now.Q[count + k] + (dt * Now.Rate[count + k]);
+        }
+
+        return end.Position + (bend * end.Stroke) + (side * end.Side);
+    }
+
+    /// <summary>Tension-free motion and yield of the tip at the end of the step.</summary>
+    /// <param name="step">Step coefficients.</param>
+    /// <param name="end">Rigid tip at the end of the step.</param>
+    public LineEnd Begin(Bdf2 step, in TipFrame end)
+    {
+        frame = end;
+        double q = step.Q, yield = 0.0;
+
+        // The rigid tip's acceleration as the step itself differentiates its velocity: kinks of the stroke lose nothing.
+        double drive = (end.DriveMS - step.History(driveNow, driveBefore)) / q;
+        double bend = 0.0, bendRate = 0.0, side = 0.0, sideRate = 0.0;
+        for (int k = 0; k < count; k++)
+        {
+            inverse[k] = 1.0 / (modes.MassKg[k] + (q * modes.DampingNsM[k]) + (q * q * modes.StiffnessNM[k]));
+            yield += inverse[k];
+            Free(step, k, k, -modes.BaseParticipationKg[k] * drive);
+            Free(step, k, count + k, 0.0);
+            bend += freeQ[k];
+            bendRate += freeRate[k];
+            side += freeQ[count + k];
+            sideRate += freeRate[count + k];
+        }
+
+        var result = new LineEnd
+        {
+            FreePosition = end.Position + (bend * end.Stroke) + (side * end.Side),
+            FreeVelocity = end.Velocity + (bendRate * end.Stroke) + (bend * end.StrokeRate) + (sideRate * end.Side),
+        };
+        result.AddYield(yield, end.Stroke);
+        result.AddYield(yield, end.Side);
+        return result;
+    }
+
+    /// <summary>Adds the force of the line to the modes.</summary>
+    /// <param name="step">Step coefficients.</param>
+    /// <param name="force">Force of the line on the tip, N.</param>
+    public void Finish(Bdf2 step, Vec3 force)
+    {
+        double inPlane = Vec3.Dot(force, frame.Stroke), across = Vec3.Dot(force, frame.Side);
+        for (int k = 0; k < count; k++)
+        {
+            Put(step.Q, k, step.Q * inverse[k] * inPlane);
+            Put(step.Q, count + k, step.Q * inverse[k] * across);
+        }
+    }
+
+    /// <summary>Torque of the hand on the rod in the stroke plane, N m; <see cref="RodModeSet.HandTorque"/>.</summary>
+    /// <param name="angularRate">Rate of the rod's angle now, rad/s.</param>
+    /// <param name="span">Time since the last call, s.</param>
+    /// <param name="force">Mean force of the line on the tip over that time, N.</param>
+    public double HandTorque(double angularRate, double span, Vec3 force)
+    {
+        double acceleration = (angularRate - torqueRate) / span;
+        torqueRate = angularRate;
+        double along = frame.Stroke == Vec3.Zero ? 0.0 : Vec3.Dot(force, frame.Stroke);
+        return modes.HandTorque(acceleration, Now.Q.AsSpan(0, count), Now.Rate.AsSpan(0, count), along);
+    }
+
+    /// <summary>Takes the finished step over.</summary>
+    public void Commit()
+    {
+        (Before, Now, Next) = (Now, Next, Before);
+        (driveBefore, driveNow) = (driveNow, frame.DriveMS);
+    }
+
+    private void Free(Bdf2 step, int mode, int slot, double force)
+    {
+        double q = step.History(Now.Q[slot], Before.Q[slot]);
+        double rate = step.History(Now.Rate[slot], Before.Rate[slot]);
+        double free = inverse[mode] * ((modes.MassKg[mode] * rate) + (step.Q * (force - (modes.StiffnessNM[mode] * q))));
+        freeRate[slot] = free;
+        freeQ[slot] = q + (step.Q * free);
+    }
+
+    private void Put(double q, int slot, double change)
+    {
+        Next.Rate[slot] = freeRate[slot] + change;
+        Next.Q[slot] = freeQ[slot] + (q * change);
+    }
+}
+
+/// <summary>Modal coordinates of the rod: the stroke plane first, then the plane across it.</summary>
+public sealed class RodTipState
+{
+    /// <summary>Straight rod at rest.</summary>
+    /// <param name="modes">Modes in one plane.</param>
+    public RodTipState(int modes)
+    {
+        Q = new double[2 * modes];
+        Rate = new double[2 * modes];
+    }
+
+    /// <summary>q, m of tip deflection.</summary>
+    public double[] Q { get; }
+
+    /// <summary>q', m/s.</summary>
+    public double[] Rate { get; }
+
+    /// <summary>Deflection of the tip in the stroke plane, m.</summary>
+    public double Bend => Sum(Q, 0);
+
+    /// <summary>Deflection of the tip across the stroke plane, m.</summary>
+    public double SideBend => Sum(Q, Q.Length / 2);
+
+    private static double Sum(double[] values, int from)
+    {
+        double sum = 0.0;
+        for (int i = from; i < from + (values.Length / 2); i++)
+        {
+            sum += values[i];
+        }
+
+        return sum;
+    }
+}

@@ -1,0 +1,52 @@
+using LureSim.Model.Anglers;
+
+namespace LureSim.Model.Retrieve;
+
+/// <summary>
+/// How fast the reel takes line in. Gathering keeps a wanted slack as people do, slowly: with e the slack, smoothed over
+/// 0.6 s, minus the wanted slack, V = V_i + 0.6 e, V_i' = 0.3 e, held between 0 and 2 m/s. The gains are a guess about
+/// hands (common practice, no source); slower ones take longer to settle and end at the same slack.
+/// </summary>
+public sealed class TakeUp
+{
+    private const double Smoothing = 0.6, Gain = 0.6, IntegralGain = 0.3, Fastest = 2.0;
+    private readonly RetrieveSpec spec;
+    private readonly Twitch twitch;
+    private double smoothSlack;
+    private double integral;
+
+    /// <summary>Starts at half the stroke per twitch, the speed at which a walk usually settles.</summary>
+    /// <param name="spec">Retrieve.</param>
+    /// <param name="twitch">Stroke over time.</param>
+    /// <param name="slackM">Slack at the start, m.</param>
+    public TakeUp(RetrieveSpec spec, Twitch twitch, double slackM)
+    {
+        ArgumentNullException.ThrowIfNull(spec);
+        ArgumentNullException.ThrowIfNull(twitch);
+        this.spec = spec;
+        this.twitch = twitch;
+        smoothSlack = slackM;
+        integral = 0.5 * spec.StrokeM * spec.CadencePerS;
+    }
+
+    /// <summary>Take-up speed for the coming step, m/s.</summary>
+    /// <param name="timeS">t at the start of the step, s.</param>
+    /// <param name="dt">Step, s.</param>
+    /// <param name="slackM">Slack now, m.</param>
+    public double Speed(double timeS, double dt, double slackM)
+    {
+        switch (spec.TakeUp)
+        {
+            case TakeUpMode.Steady:
+                return spec.TakeUpSpeedMS;
+            case TakeUpMode.PerTwitch:
+                double u = (timeS % twitch.PeriodS) - twitch.PullS;
+                return u >= 0.0 && u < twitch.ReturnS ? spec.TakeUpPerTwitchM / twitch.ReturnS : 0.0;
+            default:
+                smoothSlack += dt * (slackM - smoothSlack) / Smoothing;
+                double error = smoothSlack - spec.SlackM;
+                integral = Math.Clamp(integral + (dt * IntegralGain * error), 0.0, Fastest);
+                return Math.Clamp(integral + (Gain * error), 0.0, Fastest);
+        }
+    }
+}

@@ -1,0 +1,53 @@
+namespace LureSim.Model.Retrieve;
+
+/// <summary>Cuts recorded channels into twitches.</summary>
+public static class TwitchReader
+{
+    /// <summary>One record per complete twitch of a series.</summary>
+    /// <param name="series">Channels of a retrieve.</param>
+    /// <param name="periodS">Period of the rhythm, s; pulls begin at its multiples.</param>
+    public static IReadOnlyList<TwitchRecord> Read(RetrieveSeries series, double periodS)
+    {
+        ArgumentNullException.ThrowIfNull(series);
+        double[] time = series["time_s"];
+        var result = new List<TwitchRecord>();
+        int from = 0;
+        for (int k = 0; ; k++)
+        {
+            double end = (k + 1) * periodS;
+            int to = from;
+            while (to < time.Length && time[to] < end - 1e-9)
+            {
+                to++;
+            }
+
+            if (to >= time.Length || to == from)
+            {
+                return result;
+            }
+
+            result.Add(ReadOne(series, from, to, k * periodS));
+            from = to;
+        }
+    }
+
+    private static TwitchRecord ReadOne(RetrieveSeries series, int from, int to, double start)
+    {
+        double[] time = series["time_s"], heading = series["heading_deg"], tension = series["nose_tension_N"];
+        double[] x = series["lure_x_m"], y = series["lure_y_m"], off = series["heading_off_line_deg"];
+        double low = double.MaxValue, high = double.MinValue, impulse = 0.0;
+        int crossings = 0;
+        for (int i = from; i < to; i++)
+        {
+            low = Math.Min(low, heading[i]);
+            high = Math.Max(high, heading[i]);
+            double dt = i + 1 < time.Length ? time[i + 1] - time[i] : 0.0;
+            impulse += i + 1 < time.Length ? tension[i + 1] * dt : 0.0;
+            crossings += i > 0 && Math.Abs(off[i] - off[i - 1]) > 180.0 ? 1 : 0;
+        }
+
+        double toRad = Math.PI / 180.0;
+        return new TwitchRecord(
+            start, off[to - 1] * toRad, (high - low) * toRad, impulse, x[from] - x[to], y[to] - y[from], crossings);
+    }
+}
