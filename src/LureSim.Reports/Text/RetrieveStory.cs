@@ -56,7 +56,12 @@ internal static class RetrieveStory
 
     private static string Cost(RetrieveSummary s) =>
         $"The pull peaks at {Force(s.TipForcePeakN)} at the rod tip and {Force(s.NoseTensionPeakN)} at the nose; the line's drag is "
-        + $"{Force(s.LineDragMeanN)} on average, and line and leader press the nose down with {Force(s.NoseDownLoadN)}.";
+        + $"{Force(s.LineDragMeanN)} on average, {NoseLoad(s.NoseDownLoadN)}.";
+
+    // Half a millinewton moves the nose of a small lure by a fifth of a millimetre.
+    private static string NoseLoad(double n) => Math.Abs(n) < 5e-4
+        ? "and line and leader put no load worth naming on the nose"
+        : $"and line and leader {(n > 0.0 ? "press the nose down" : "hold the nose up")} with {Force(Math.Abs(n))}";
 
     private static string Limit(RetrieveResult result)
     {

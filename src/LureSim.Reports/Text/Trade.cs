@@ -31,7 +31,7 @@ public static class Trade
         }
 
         string text = value.ToString("F" + places, CultureInfo.InvariantCulture);
-        return text is "-0" ? "0" : text;
+        return text.AsSpan().IndexOfAnyInRange('1', '9') < 0 ? "0" : text;
     }
 
     /// <summary>A number with a fixed count of decimals and a point, whatever the machine's culture.</summary>

@@ -39,4 +39,8 @@ public sealed record GuessedKey(KeySpec Key, double Value, double Low, double Hi
     /// <summary>The override that sets another value, exact to the last bit.</summary>
     /// <param name="si">Value, SI.</param>
     public string Override(double si) => $"{Key.Path}={Quantity.Format(si, Key.Kind)}";
+
+    /// <summary>As people read it: key, value, range, in the key's unit.</summary>
+    public override string ToString() =>
+        $"{Key.Path} = {Quantity.Show(Value, Key.Kind, Key.Unit)} ({Quantity.Show(Low, Key.Kind, Key.Unit)} to {Quantity.Show(High, Key.Kind, Key.Unit)})";
 }

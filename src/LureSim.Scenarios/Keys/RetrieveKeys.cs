@@ -78,9 +78,15 @@ public static class RetrieveKeys
         Default = "0 m", Low = -5, High = 5, FromSpec = s => s.Retrieve.StartSidewaysM,
     };
 
+    /// <summary>Warm-up.</summary>
+    public static readonly KeySpec WarmUp = new("retrieve.warm_up", QuantityKind.Time, "s", "Time before twitches count; at most two thirds of the duration is used.")
+    {
+        Default = "6 s", Low = 0, High = 120, FromSpec = s => s.Retrieve.WarmUpS,
+    };
+
     /// <summary>Rows of the table.</summary>
     public static readonly KeySpec[] All =
     [
-        Distance, Cadence, Stroke, Slack, TakeUp, TakeUpSpeed, TakeUpPerTwitch, Duration, HoldDistance, StartHeading, StartSideways,
+        Distance, Cadence, Stroke, Slack, TakeUp, TakeUpSpeed, TakeUpPerTwitch, Duration, HoldDistance, StartHeading, StartSideways, WarmUp,
     ];
 }

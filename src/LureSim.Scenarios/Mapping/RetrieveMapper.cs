@@ -23,7 +23,8 @@ internal static class RetrieveMapper
             c[RetrieveKeys.Duration],
             c[RetrieveKeys.HoldDistance] == 1.0,
             c[RetrieveKeys.StartHeading],
-            c[RetrieveKeys.StartSideways]);
+            c[RetrieveKeys.StartSideways],
+            c[RetrieveKeys.WarmUp]);
     }
 
     // A wrist angle swings the rigid tip on an arc about the hand.

@@ -6,7 +6,7 @@ public sealed class TradeTests
 {
     [Theory]
     [InlineData(0.0, "0")]
-    [InlineData(0.00004, "0.0000")]
+    [InlineData(0.00004, "0")]
     [InlineData(0.0123, "0.012")]
     [InlineData(0.0996, "0.10")]
     [InlineData(0.996, "1.0")]

@@ -74,6 +74,6 @@ public static class SideView
         : PanelHeader(key, text, entries)
     {
         protected override string Words(Axis xAxis, Axis yAxis) =>
-            $"{base.Words(xAxis, yAxis)} (heights drawn {Trade.Fixed(Math.Abs(yAxis.Scale / xAxis.Scale), 1)} times)";
+            $"{base.Words(xAxis, yAxis)} (heights x {Trade.Fixed(Math.Abs(yAxis.Scale / xAxis.Scale), 1)})";
     }
 }

@@ -1,0 +1,23 @@
+using LureSim.Scenarios;
+
+namespace LureSim.Cli.Commands;
+
+/// <summary>Reads a scenario and tells its faults.</summary>
+public static class ScenarioInput
+{
+    /// <summary>The scenario, or null after each fault was printed as one line on stderr.</summary>
+    /// <param name="values">File and overrides.</param>
+    /// <param name="terminal">Where to write.</param>
+    public static ScenarioResult? Read(CommonValues values, Terminal terminal)
+    {
+        ArgumentNullException.ThrowIfNull(values);
+        ArgumentNullException.ThrowIfNull(terminal);
+        ScenarioResult result = ScenarioSource.Read(values.File, values.Overrides);
+        foreach (ScenarioFault fault in result.Errors)
+        {
+            terminal.Error.WriteLine(fault);
+        }
+
+        return result.IsValid ? result : null;
+    }
+}

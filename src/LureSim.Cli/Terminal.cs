@@ -1,0 +1,7 @@
+namespace LureSim.Cli;
+
+/// <summary>Where a command writes: results to <paramref name="Out"/>, everything else to <paramref name="Error"/>.</summary>
+/// <param name="Out">stdout.</param>
+/// <param name="Error">stderr.</param>
+/// <param name="IsInteractive">True when a person watches stderr.</param>
+public sealed record Terminal(TextWriter Out, TextWriter Error, bool IsInteractive);
