@@ -91,7 +91,7 @@ public sealed class CoupledStep
     public void Try(Bdf2 step, in TipFrame tip)
     {
         HullState lure = HullStep.Guess(step, HullBefore, HullNow);
-        GuessLine(step);
+        Pass.Begin(step, Before, Now, Next);
         LineEnd head = Rod.Begin(step, tip);
         SetNode(Next, 0, Rod.Guess(step.Dt, tip));
         for (int pass = 0; pass < PassCount; pass++)
@@ -101,7 +101,7 @@ public sealed class CoupledStep
             double knotMoment = bending.Apply(Pass, lure.Psi);
             TieWeight = EndWeight(hull.Tie(lure).Z);
             LineEnd tail = hull.Begin(step, HullBefore, HullNow, lure, EndForce(), knotMoment);
-            Pass.Solve(step, Before, Now, Next, head, tail, out Vec3 tipForce, out Vec3 tieForce);
+            Pass.Solve(step, Next, head, tail, out Vec3 tipForce, out Vec3 tieForce);
             (TipForce, TieForce) = (tipForce, tieForce);
             lure = hull.Finish(step, tieForce);
         }
@@ -115,14 +115,9 @@ public sealed class CoupledStep
     /// <param name="dt">Step, s.</param>
     public double StepRatio(double dt)
     {
-        double largest = 0.0;
-        for (int j = 0; j < mesh.Segments; j++)
-        {
-            double l = mesh.Rest[j];
-            largest = Math.Max(largest, Pass.Solver.Tension[j] / (mesh.Piece(j).LinearDensityKgM * l * l));
-        }
-
-        return dt * Math.Sqrt(largest);
+        int leader = mesh.FirstLeaderSegment;
+        double rate = Rate(0, leader);
+        return dt * (leader < mesh.Segments ? Math.Max(rate, Rate(leader, mesh.Segments)) : rate);
     }
 
     /// <summary>Takes the step over and updates the surface film.</summary>
@@ -151,17 +146,17 @@ public sealed class CoupledStep
         return double.IsFinite(sum);
     }
 
-    private void GuessLine(Bdf2 step)
+    /// <summary>sqrt(T/mu)/l of equal segments.</summary>
+    private double Rate(int from, int to)
     {
-        for (int i = 1; i < mesh.Segments; i++)
+        ReadOnlySpan<double> tension = Pass.Solver.Tension.AsSpan(from, to - from);
+        double largest = 0.0;
+        foreach (double t in tension)
         {
-            Next.VX[i] = step.Extrapolate(Now.VX[i], Before.VX[i]);
-            Next.VY[i] = step.Extrapolate(Now.VY[i], Before.VY[i]);
-            Next.VZ[i] = step.Extrapolate(Now.VZ[i], Before.VZ[i]);
-            Next.X[i] = Now.X[i] + (step.Dt * Now.VX[i]);
-            Next.Y[i] = Now.Y[i] + (step.Dt * Now.VY[i]);
-            Next.Z[i] = Now.Z[i] + (step.Dt * Now.VZ[i]);
+            largest = t > largest ? t : largest;
         }
+
+        return Math.Sqrt(largest / mesh.Piece(from).LinearDensityKgM) / mesh.Rest[from];
     }
 
     private Vec3 EndForce()

@@ -9,7 +9,7 @@ namespace LureSim.Numerics.Tension;
 /// </summary>
 public sealed class UnilateralTridiagonal
 {
-    private readonly double[] pivot;
+    private readonly double[] coupling;
     private readonly double[] forward;
     private readonly bool[] active;
 
@@ -24,7 +24,7 @@ public sealed class UnilateralTridiagonal
         OffDiagonal = new double[count + padding];
         RightSide = new double[count + padding];
         Tension = new double[count + padding];
-        pivot = new double[count];
+        coupling = new double[count];
         forward = new double[count];
         active = new bool[count];
         Array.Fill(active, true);
@@ -74,38 +74,53 @@ public sealed class UnilateralTridiagonal
         }
     }
 
+    /// <summary>
+    /// Elimination from both ends to the middle row, then substitution outward: two short chains of divisions side by side
+    /// instead of a long one. Rows are normalised, T(j) = forward(j) - coupling(j) T(next toward the middle), so the
+    /// divisions stay off the substitution; an inactive row has forward and coupling 0, which cuts the matrix by itself.
+    /// </summary>
     private void SolveActive()
     {
-        double previousPivot = 1.0;
-        double previousForward = 0.0;
-        bool previousActive = false;
-        for (int j = 0; j < Count; j++)
+        double[] diagonal = Diagonal, off = OffDiagonal, right = RightSide, t = Tension;
+        int middle = Count / 2, low = 0, high = Count - 1;
+        double lowCoupling = 0.0, lowForward = 0.0, lowLink = 0.0;
+        double highCoupling = 0.0, highForward = 0.0, highLink = 0.0;
+        while (low < middle || high > middle)
         {
-            if (!active[j])
+            if (low < middle)
             {
-                previousActive = false;
-                continue;
+                double inverse = active[low] ? 1.0 / (diagonal[low] - (lowLink * lowCoupling)) : 0.0;
+                forward[low] = lowForward = inverse * (right[low] - (lowLink * lowForward));
+                lowLink = off[low];
+                coupling[low++] = lowCoupling = inverse * lowLink;
             }
 
-            double d = Diagonal[j];
-            double f = RightSide[j];
-            if (previousActive)
+            if (high > middle)
             {
-                double w = OffDiagonal[j - 1] / previousPivot;
-                d -= w * OffDiagonal[j - 1];
-                f -= w * previousForward;
+                double inverse = active[high] ? 1.0 / (diagonal[high] - (highLink * highCoupling)) : 0.0;
+                forward[high] = highForward = inverse * (right[high] - (highLink * highForward));
+                highLink = off[high - 1];
+                coupling[high--] = highCoupling = inverse * highLink;
             }
-
-            pivot[j] = previousPivot = d;
-            forward[j] = previousForward = f;
-            previousActive = true;
         }
 
-        double next = 0.0;
-        for (int j = Count - 1; j >= 0; j--)
+        double pivot = diagonal[middle] - (lowLink * lowCoupling) - (highLink * highCoupling);
+        t[middle] = active[middle] ? (right[middle] - (lowLink * lowForward) - (highLink * highForward)) / pivot : 0.0;
+        Substitute(middle);
+    }
+
+    private void Substitute(int middle)
+    {
+        double[] t = Tension;
+        double below = t[middle], above = t[middle];
+        for (int j = middle - 1; j >= 0; j--)
         {
-            next = active[j] ? (forward[j] - (OffDiagonal[j] * next)) / pivot[j] : 0.0;
-            Tension[j] = next;
+            t[j] = below = forward[j] - (coupling[j] * below);
+        }
+
+        for (int j = middle + 1; j < Count; j++)
+        {
+            t[j] = above = forward[j] - (coupling[j] * above);
         }
     }
 

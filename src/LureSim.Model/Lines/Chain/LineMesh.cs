@@ -12,6 +12,7 @@ public sealed class LineMesh
 {
     private readonly LineSpec[] piece;
     private readonly int mainSegments;
+    private readonly NodeSum mass, dragArea, volume, tangentialArea, filmLength;
 
     /// <summary>Cuts the line.</summary>
     /// <param name="main">Main line.</param>
@@ -43,13 +44,15 @@ public sealed class LineMesh
         Rest = new double[size];
         Stiffness = new double[size];
         Damping = new double[size];
-        Mass = new double[size];
-        DragArea = new double[size];
         Diameter = new double[size];
-        Volume = new double[size];
-        TangentialArea = new double[size];
-        FilmLength = new double[size];
         FeedShare = new double[size];
+        (mass, dragArea, volume, tangentialArea, filmLength) = (new(size), new(size), new(size), new(size), new(size));
+        for (int i = 0; i <= segments; i++)
+        {
+            SetNode(i);
+        }
+
+        SetLeader();
         SetLength(totalLengthM);
     }
 
@@ -75,22 +78,22 @@ public sealed class LineMesh
     public double[] Damping { get; }
 
     /// <summary>m of each node, kg; the end nodes carry half a segment.</summary>
-    public double[] Mass { get; }
+    public double[] Mass => mass.Values;
 
     /// <summary>d l of each node times the drag factor, m2.</summary>
-    public double[] DragArea { get; }
+    public double[] DragArea => dragArea.Values;
 
     /// <summary>d of each node, m.</summary>
     public double[] Diameter { get; }
 
     /// <summary>Displaced volume of each node when wet, m3.</summary>
-    public double[] Volume { get; }
+    public double[] Volume => volume.Values;
 
     /// <summary>Ct pi d l of each node, m2.</summary>
-    public double[] TangentialArea { get; }
+    public double[] TangentialArea => tangentialArea.Values;
 
     /// <summary>Length of each node that an intact surface film can carry, m (0 where the line is soaked).</summary>
-    public double[] FilmLength { get; }
+    public double[] FilmLength => filmLength.Values;
 
     /// <summary>Share of the take-up speed at which material runs past each node toward the tip, 1 at the tip, 0 on the leader.</summary>
     public double[] FeedShare { get; }
@@ -107,47 +110,70 @@ public sealed class LineMesh
     public void SetLength(double totalLengthM)
     {
         LengthM = totalLengthM;
-        double main = (totalLengthM - LeaderLengthM) / mainSegments;
-        double leader = Segments > mainSegments ? LeaderLengthM / (Segments - mainSegments) : 0.0;
-        for (int j = 0; j < Segments; j++)
-        {
-            double l = j < mainSegments ? main : leader;
-            Rest[j] = l;
-            Stiffness[j] = piece[j].AxialStiffnessN / l;
-            Damping[j] = piece[j].DampingTimeS * Stiffness[j];
-        }
-
-        for (int i = 0; i <= Segments; i++)
-        {
-            SetNode(i);
-        }
+        double l = (totalLengthM - LeaderLengthM) / mainSegments;
+        LineSpec main = piece[0];
+        double k = main.AxialStiffnessN / l;
+        Rest.AsSpan(0, mainSegments).Fill(l);
+        Stiffness.AsSpan(0, mainSegments).Fill(k);
+        Damping.AsSpan(0, mainSegments).Fill(main.DampingTimeS * k);
+        mass.SetLength(l);
+        dragArea.SetLength(l);
+        volume.SetLength(l);
+        tangentialArea.SetLength(l);
+        filmLength.SetLength(l);
     }
 
     private static int LeaderSegments(double lengthM, int segments) =>
         Math.Clamp((int)Math.Round(lengthM / (lengthM < 1.0 ? 0.19 : 0.3)), 1, segments - 1);
 
+    private void SetLeader()
+    {
+        double l = LeaderLengthM / Math.Max(1, Segments - mainSegments);
+        for (int j = mainSegments; j < Segments; j++)
+        {
+            Rest[j] = l;
+            Stiffness[j] = piece[j].AxialStiffnessN / l;
+            Damping[j] = piece[j].DampingTimeS * Stiffness[j];
+        }
+    }
+
+    /// <summary>A node carries half of each neighbouring segment.</summary>
     private void SetNode(int i)
     {
-        double mass = 0.0, drag = 0.0, length = 0.0, volume = 0.0, tangential = 0.0, film = 0.0, diameter = 0.0;
-        for (int j = Math.Max(0, i - 1); j <= Math.Min(Segments - 1, i); j++)
+        int first = Math.Max(0, i - 1), last = Math.Min(Segments - 1, i);
+        for (int j = first; j <= last; j++)
         {
             LineSpec s = piece[j];
-            double half = 0.5 * Rest[j];
-            length += half;
-            mass += half * s.LinearDensityKgM;
-            drag += half * s.DiameterM * s.NormalDragFactor;
-            diameter += half * s.DiameterM;
-            volume += half * s.LinearDensityKgM / s.DensityKgM3;
-            tangential += half * Math.PI * s.DiameterM * s.TangentialDragCoefficient;
-            film += s.Film == SurfaceFilm.Dry ? half : 0.0;
+            bool main = j < mainSegments;
+            double half = main ? 0.5 : 0.5 * LeaderLengthM / (Segments - mainSegments);
+            mass.Add(i, main, half * s.LinearDensityKgM);
+            dragArea.Add(i, main, half * s.DiameterM * s.NormalDragFactor);
+            volume.Add(i, main, half * s.LinearDensityKgM / s.DensityKgM3);
+            tangentialArea.Add(i, main, half * Math.PI * s.DiameterM * s.TangentialDragCoefficient);
+            filmLength.Add(i, main, s.Film == SurfaceFilm.Dry ? half : 0.0);
+            Diameter[i] += s.DiameterM / (last - first + 1);
         }
 
-        Mass[i] = mass;
-        DragArea[i] = drag;
-        Diameter[i] = diameter / length;
-        Volume[i] = volume;
-        TangentialArea[i] = tangential;
-        FilmLength[i] = film;
         FeedShare[i] = Math.Max(0.0, 1.0 - ((double)i / mainSegments));
+    }
+
+    /// <summary>A quantity of every node that is linear in the length of a main segment: the leader's share stays.</summary>
+    private sealed class NodeSum(int size)
+    {
+        private readonly double[] perMetre = new double[size];
+        private readonly double[] leader = new double[size];
+
+        public double[] Values { get; } = new double[size];
+
+        public void Add(int node, bool main, double amount) => (main ? perMetre : leader)[node] += amount;
+
+        public void SetLength(double l)
+        {
+            var length = new Vector<double>(l);
+            for (int i = 0; i <= size - Vector<double>.Count; i += Vector<double>.Count)
+            {
+                ((new Vector<double>(perMetre, i) * length) + new Vector<double>(leader, i)).CopyTo(Values, i);
+            }
+        }
     }
 }

@@ -17,8 +17,9 @@ public sealed class LinePass
     private readonly LineMesh mesh;
     private readonly LineMedium medium;
     private readonly double[] tx, ty, tz;
-    private readonly double[] ux, uy, uz, wet, speedN, slipT, drag;
+    private readonly double[] ux, uy, uz, wet, reynolds, slipT, drag;
     private readonly double[] v0x, v0y, v0z, px, py, pz, qx, qy, qz;
+    private readonly LineState past;
     private readonly double filmStiffness;
     private readonly double inverseCapillary;
 
@@ -34,10 +35,11 @@ public sealed class LinePass
         int size = mesh.Rest.Length;
         double[] New() => new double[size];
         (tx, ty, tz) = (New(), New(), New());
-        (ux, uy, uz, wet, speedN, slipT, drag) = (New(), New(), New(), New(), New(), New(), New());
+        (ux, uy, uz, wet, reynolds, slipT, drag) = (New(), New(), New(), New(), New(), New(), New());
         (v0x, v0y, v0z) = (New(), New(), New());
         (px, py, pz, qx, qy, qz) = (New(), New(), New(), New(), New(), New());
         (ForceX, ForceY, ForceZ, WindX, WindY) = (New(), New(), New(), New(), New());
+        past = new LineState(mesh.Segments);
         Film = New();
         Array.Fill(Film, 1.0);
         Solver = new UnilateralTridiagonal(mesh.Segments, size - mesh.Segments);
@@ -85,8 +87,21 @@ public sealed class LinePass
     /// <param name="node">1 to N-1.</param>
     public (double Across, double Along) Drag(int node) => (drag[node], TangentialDrag(node));
 
+    /// <summary>Begins a step: what history fixes of its end, and the guess of the first pass (positions moved on,
+    /// velocities extrapolated). The end nodes of the guess are the caller's.</summary>
+    /// <param name="step">Step coefficients.</param>
+    /// <param name="before">State at n-1.</param>
+    /// <param name="now">State at n.</param>
+    /// <param name="guess">Receives the guess.</param>
+    public void Begin(Bdf2 step, LineState before, LineState now, LineState guess)
+    {
+        BeginComponent(step, before.X, now.X, before.VX, now.VX, past.X, past.VX, guess.X, guess.VX);
+        BeginComponent(step, before.Y, now.Y, before.VY, now.VY, past.Y, past.VY, guess.Y, guess.VY);
+        BeginComponent(step, before.Z, now.Z, before.VZ, now.VZ, past.Z, past.VZ, guess.Z, guess.VZ);
+    }
+
     /// <summary>
-    /// First half: segment directions at the guess, needed by the ends before they say how they yield.
+    /// First half of a pass: segment directions at the guess, needed by the ends before they say how they yield.
     /// </summary>
     /// <param name="guess">Guess of the end-of-step state; its end nodes are set.</param>
     public void SetDirections(LineState guess)
@@ -108,27 +123,25 @@ public sealed class LinePass
 
     /// <summary>Second half: solves the tensions and writes the end-of-step state.</summary>
     /// <param name="step">Step coefficients.</param>
-    /// <param name="before">State at n-1.</param>
-    /// <param name="now">State at n.</param>
     /// <param name="guess">On entry the guess, on return the end-of-step state.</param>
     /// <param name="head">Rod tip.</param>
     /// <param name="tail">Line tie.</param>
     /// <param name="headForce">Force of the line on the rod tip, N.</param>
     /// <param name="tailForce">Force of the line on the line tie, N.</param>
     public void Solve(
-        Bdf2 step, LineState before, LineState now, LineState guess, in LineEnd head, in LineEnd tail, out Vec3 headForce, out Vec3 tailForce)
+        Bdf2 step, LineState guess, in LineEnd head, in LineEnd tail, out Vec3 headForce, out Vec3 tailForce)
     {
         int n = mesh.Segments;
         SetTangentsAndFlow(guess);
         SetDrag();
-        SetFreeMotion(step, before, now, guess);
+        SetFreeMotion(step, guess);
         Vec3 first = Direction(0);
         Vec3 last = Direction(n - 1);
         SetEnd(0, head, first, px, py, pz);
         SetEnd(n, tail, last, qx, qy, qz);
-        SetRows(step, before, now, head, tail);
+        SetRows(step, head, tail);
         Solver.Solve();
-        Advance(step, before, now, guess);
+        Advance(step, guess);
         headForce = Solver.Tension[0] * first;
         tailForce = -Solver.Tension[n - 1] * last;
         PlaceEnd(0, step.Q, head, headForce, guess);
@@ -139,7 +152,8 @@ public sealed class LinePass
     {
         ref double vx = ref First(guess.VX), vy = ref First(guess.VY), vz = ref First(guess.VZ), z = ref First(guess.Z);
         ref double ox = ref First(ux), oy = ref First(uy), oz = ref First(uz);
-        ref double ow = ref First(wet), os = ref First(speedN), ot = ref First(slipT);
+        ref double ow = ref First(wet), oRe = ref First(reynolds), oDrag = ref First(drag), ot = ref First(slipT);
+        ref double diameter = ref First(mesh.Diameter), area = ref First(mesh.DragArea);
         ref double sx = ref First(tx), sy = ref First(ty), sz = ref First(tz);
         ref double wx = ref First(WindX), wy = ref First(WindY), feed = ref First(mesh.FeedShare);
         var inverseLayer = new Vector<double>(1.0 / medium.LayerM);
@@ -147,6 +161,10 @@ public sealed class LinePass
         var two = new Vector<double>(2.0);
         var three = new Vector<double>(3.0);
         var feedSpeed = new Vector<double>(FeedMS);
+        var nuAir = new Vector<double>(medium.Air.KinematicViscosityM2S);
+        var nuStep = new Vector<double>(medium.Water.KinematicViscosityM2S - medium.Air.KinematicViscosityM2S);
+        var halfRhoAir = new Vector<double>(0.5 * medium.Air.DensityKgM3);
+        var halfRhoStep = new Vector<double>(0.5 * (medium.Water.DensityKgM3 - medium.Air.DensityKgM3));
         for (nuint i = 1; i < (nuint)mesh.Segments; i += (nuint)Width)
         {
             Vector<double> x = Load(ref sx, i - 1) + Load(ref sx, i);
@@ -170,23 +188,20 @@ public sealed class LinePass
             Store(y, ref oy, i);
             Store(w, ref oz, i);
             Store(s, ref ow, i);
-            Store(Vector.SquareRoot(Vector.Max(across, Vector<double>.Zero)), ref os, i);
+            Vector<double> speed = Vector.SquareRoot(Vector.Max(across, Vector<double>.Zero));
+            Store(speed * Load(ref diameter, i) / (nuAir + (nuStep * s)), ref oRe, i);
+            Store(speed * Load(ref area, i) * (halfRhoAir + (halfRhoStep * s)), ref oDrag, i);
             Store(along - (feedSpeed * Load(ref feed, i)), ref ot, i);
         }
     }
 
     private void SetDrag()
     {
-        double rhoAir = medium.Air.DensityKgM3;
-        double rhoStep = medium.Water.DensityKgM3 - rhoAir;
-        double nuAir = medium.Air.KinematicViscosityM2S;
-        double nuStep = medium.Water.KinematicViscosityM2S - nuAir;
         DragCurve curve = medium.NormalDrag;
+        double[] c = drag, re = reynolds;
         for (int i = 1; i < mesh.Segments; i++)
         {
-            double h = wet[i];
-            double re = speedN[i] * mesh.Diameter[i] / (nuAir + (nuStep * h));
-            drag[i] = 0.5 * (rhoAir + (rhoStep * h)) * mesh.DragArea[i] * curve.At(re) * speedN[i];
+            c[i] *= curve.At(re[i]);
         }
     }
 
@@ -194,10 +209,9 @@ public sealed class LinePass
         0.5 * (medium.Air.DensityKgM3 + ((medium.Water.DensityKgM3 - medium.Air.DensityKgM3) * wet[i]))
         * mesh.TangentialArea[i] * Math.Abs(slipT[i]);
 
-    private void SetFreeMotion(Bdf2 step, LineState before, LineState now, LineState guess)
+    private void SetFreeMotion(Bdf2 step, LineState guess)
     {
-        ref double x1 = ref First(now.VX), y1 = ref First(now.VY), w1 = ref First(now.VZ), h1 = ref First(now.Z);
-        ref double x0 = ref First(before.VX), y0 = ref First(before.VY), w0 = ref First(before.VZ), h0 = ref First(before.Z);
+        ref double pastX = ref First(past.VX), pastY = ref First(past.VY), pastW = ref First(past.VZ), pastZ = ref First(past.Z);
         ref double z = ref First(guess.Z), mass = ref First(mesh.Mass), volume = ref First(mesh.Volume);
         ref double tangential = ref First(mesh.TangentialArea), filmLength = ref First(mesh.FilmLength), film = ref First(Film);
         ref double aux = ref First(ux), auy = ref First(uy), auz = ref First(uz), wetShare = ref First(wet);
@@ -215,8 +229,6 @@ public sealed class LinePass
         var added = new Vector<double>(medium.Water.DensityKgM3 * medium.AddedMassCoefficient);
         var g = new Vector<double>(medium.GravityMS2);
         var q = new Vector<double>(step.Q);
-        var a1 = new Vector<double>(step.HistoryNow);
-        var a0 = new Vector<double>(step.HistoryBefore);
         var stiffness = new Vector<double>(filmStiffness);
         var halfInverse = new Vector<double>(0.5 * inverseCapillary);
         var feedSpeed = new Vector<double>(FeedMS);
@@ -228,8 +240,10 @@ public sealed class LinePass
             Vector<double> cn = Load(ref cnr, i);
             Vector<double> ct = (halfRhoAir + (halfRhoStep * h)) * Load(ref tangential, i) * Vector.Abs(Load(ref slip, i));
             Vector<double> mn = m + (added * vol * h);
-            Vector<double> a = one / (mn + (q * cn));
-            Vector<double> b = one / (m + (q * ct));
+            Vector<double> across = mn + (q * cn), lengthwise = m + (q * ct);
+            Vector<double> both = one / (across * lengthwise);
+            Vector<double> a = lengthwise * both;
+            Vector<double> b = across * both;
             Vector<double> ba = b - a;
 
             // Film: F(depth) = 2 sigma l (depth/lc) sqrt(1 - (depth/2lc)^2), as a spring through the guess.
@@ -239,10 +253,7 @@ public sealed class LinePass
             Vector<double> held = Vector.ConditionalSelect(Vector.GreaterThan(depth, zero), one, zero);
             Vector<double> kz = stiffness * Load(ref filmLength, i) * Load(ref film, i) * arch * held;
 
-            Vector<double> hx = (a1 * Load(ref x1, i)) + (a0 * Load(ref x0, i));
-            Vector<double> hy = (a1 * Load(ref y1, i)) + (a0 * Load(ref y0, i));
-            Vector<double> hw = (a1 * Load(ref w1, i)) + (a0 * Load(ref w0, i));
-            Vector<double> hz = (a1 * Load(ref h1, i)) + (a0 * Load(ref h0, i));
+            Vector<double> hx = Load(ref pastX, i), hy = Load(ref pastY, i), hw = Load(ref pastW, i), hz = Load(ref pastZ, i);
             Vector<double> dry = one - h;
             Vector<double> windX = dry * Load(ref wx, i), windY = dry * Load(ref wy, i);
             Vector<double> windAlong = (windX * x) + (windY * y);
@@ -285,21 +296,21 @@ public sealed class LinePass
         (v0x[node], v0y[node], v0z[node]) = (end.FreeVelocity.X, end.FreeVelocity.Y, end.FreeVelocity.Z);
     }
 
-    private void SetRows(Bdf2 step, LineState before, LineState now, in LineEnd head, in LineEnd tail)
+    private void SetRows(Bdf2 step, in LineEnd head, in LineEnd tail)
     {
         int n = mesh.Segments;
         var q = new Vector<double>(step.Q);
         double shrink = -FeedMS * mesh.ShareOfFeed;
         for (int j = 0; j < n; j += Width)
         {
-            SetRowBlock(step, before, now, (nuint)j, q);
+            SetRowBlock((nuint)j, q);
         }
 
         Solver.OffDiagonal[n - 1] = 0.0;
-        AddStretch(step, before, now, head, tail, shrink);
+        AddStretch(step, head, tail, shrink);
     }
 
-    private void SetRowBlock(Bdf2 step, LineState before, LineState now, nuint j, Vector<double> q)
+    private void SetRowBlock(nuint j, Vector<double> q)
     {
         Vector<double> x = Load(ref First(tx), j), y = Load(ref First(ty), j), z = Load(ref First(tz), j);
         Vector<double> px0 = Load(ref First(px), j), py0 = Load(ref First(py), j), pz0 = Load(ref First(pz), j);
@@ -308,11 +319,9 @@ public sealed class LinePass
         Vector<double> dvx = Load(ref First(v0x), j + 1) - Load(ref First(v0x), j);
         Vector<double> dvy = Load(ref First(v0y), j + 1) - Load(ref First(v0y), j);
         Vector<double> dvz = Load(ref First(v0z), j + 1) - Load(ref First(v0z), j);
-        var a1 = new Vector<double>(step.HistoryNow);
-        var a0 = new Vector<double>(step.HistoryBefore);
-        Vector<double> sx = Span(ref First(now.X), ref First(before.X), j, a1, a0);
-        Vector<double> sy = Span(ref First(now.Y), ref First(before.Y), j, a1, a0);
-        Vector<double> sz = Span(ref First(now.Z), ref First(before.Z), j, a1, a0);
+        Vector<double> sx = Load(ref First(past.X), j + 1) - Load(ref First(past.X), j);
+        Vector<double> sy = Load(ref First(past.Y), j + 1) - Load(ref First(past.Y), j);
+        Vector<double> sz = Load(ref First(past.Z), j + 1) - Load(ref First(past.Z), j);
         Vector<double> k = Load(ref First(mesh.Stiffness), j);
         Vector<double> soft = Vector<double>.One / ((q * k) + Load(ref First(mesh.Damping), j));
         Vector<double> yield = (x * (px0 + qx1)) + (y * (py0 + qy1)) + (z * (pz0 + qz1));
@@ -323,11 +332,11 @@ public sealed class LinePass
     }
 
     /// <summary>Corrects the end rows, whose nodes have no history of their own, and the shortening of reeled segments.</summary>
-    private void AddStretch(Bdf2 step, LineState before, LineState now, in LineEnd head, in LineEnd tail, double shrink)
+    private void AddStretch(Bdf2 step, in LineEnd head, in LineEnd tail, double shrink)
     {
         int n = mesh.Segments;
-        AddEnd(step, before, now, head, 0, 0, -1.0);
-        AddEnd(step, before, now, tail, n, n - 1, 1.0);
+        AddEnd(step.Q, head, 0, 0, -1.0);
+        AddEnd(step.Q, tail, n, n - 1, 1.0);
         if (shrink == 0.0)
         {
             return;
@@ -339,40 +348,54 @@ public sealed class LinePass
         }
     }
 
-    private void AddEnd(Bdf2 step, LineState before, LineState now, in LineEnd end, int node, int segment, double sign)
+    private void AddEnd(double q, in LineEnd end, int node, int segment, double sign)
     {
-        Vec3 base0 = new(
-            step.History(now.X[node], before.X[node]),
-            step.History(now.Y[node], before.Y[node]),
-            step.History(now.Z[node], before.Z[node]));
-        Vec3 shift = end.FreePosition - (step.Q * end.FreeVelocity) - base0;
+        var fixedByHistory = new Vec3(past.X[node], past.Y[node], past.Z[node]);
+        Vec3 shift = end.FreePosition - (q * end.FreeVelocity) - fixedByHistory;
         double k = mesh.Stiffness[segment];
-        Solver.RightSide[segment] += sign * k * Vec3.Dot(Direction(segment), shift) / ((step.Q * k) + mesh.Damping[segment]);
+        Solver.RightSide[segment] += sign * k * Vec3.Dot(Direction(segment), shift) / ((q * k) + mesh.Damping[segment]);
     }
 
-    private void Advance(Bdf2 step, LineState before, LineState now, LineState guess)
+    private void Advance(Bdf2 step, LineState guess)
     {
         var q = new Vector<double>(step.Q);
-        var a1 = new Vector<double>(step.HistoryNow);
-        var a0 = new Vector<double>(step.HistoryBefore);
-        AdvanceComponent(q, a1, a0, v0x, px, qx, now.X, before.X, guess.VX, guess.X);
-        AdvanceComponent(q, a1, a0, v0y, py, qy, now.Y, before.Y, guess.VY, guess.Y);
-        AdvanceComponent(q, a1, a0, v0z, pz, qz, now.Z, before.Z, guess.VZ, guess.Z);
+        AdvanceComponent(q, v0x, px, qx, past.X, guess.VX, guess.X);
+        AdvanceComponent(q, v0y, py, qy, past.Y, guess.VY, guess.Y);
+        AdvanceComponent(q, v0z, pz, qz, past.Z, guess.VZ, guess.Z);
     }
 
     private void AdvanceComponent(
-        Vector<double> q, Vector<double> a1, Vector<double> a0, double[] free, double[] outgoing, double[] incoming,
-        double[] now, double[] before, double[] velocity, double[] position)
+        Vector<double> q, double[] free, double[] outgoing, double[] incoming, double[] history, double[] velocity, double[] position)
     {
         ref double t = ref First(Solver.Tension);
         ref double f = ref First(free), o = ref First(outgoing), c = ref First(incoming);
-        ref double x1 = ref First(now), x0 = ref First(before), v = ref First(velocity), x = ref First(position);
+        ref double h = ref First(history), v = ref First(velocity), x = ref First(position);
         for (nuint i = 1; i < (nuint)mesh.Segments; i += (nuint)Width)
         {
             Vector<double> push = (Load(ref o, i) * Load(ref t, i)) - (Load(ref c, i) * Load(ref t, i - 1));
             Vector<double> speed = Load(ref f, i) + (q * push);
             Store(speed, ref v, i);
-            Store((a1 * Load(ref x1, i)) + (a0 * Load(ref x0, i)) + (q * speed), ref x, i);
+            Store(Load(ref h, i) + (q * speed), ref x, i);
+        }
+    }
+
+    private void BeginComponent(
+        Bdf2 step, double[] beforeX, double[] nowX, double[] beforeV, double[] nowV,
+        double[] pastX, double[] pastV, double[] guessX, double[] guessV)
+    {
+        var a1 = new Vector<double>(step.HistoryNow);
+        var a0 = new Vector<double>(step.HistoryBefore);
+        var dt = new Vector<double>(step.Dt);
+        var ratio = new Vector<double>(step.Ratio);
+        ref double x0 = ref First(beforeX), x1 = ref First(nowX), v0 = ref First(beforeV), v1 = ref First(nowV);
+        ref double hx = ref First(pastX), hv = ref First(pastV), gx = ref First(guessX), gv = ref First(guessV);
+        for (nuint i = 0; i <= (nuint)mesh.Segments; i += (nuint)Width)
+        {
+            Vector<double> x = Load(ref x1, i), v = Load(ref v1, i), earlier = Load(ref v0, i);
+            Store((a1 * x) + (a0 * Load(ref x0, i)), ref hx, i);
+            Store((a1 * v) + (a0 * earlier), ref hv, i);
+            Store(x + (dt * v), ref gx, i);
+            Store(v + (ratio * (v - earlier)), ref gv, i);
         }
     }
 
@@ -384,9 +407,6 @@ public sealed class LinePass
         (state.VX[node], state.VY[node], state.VZ[node]) = (v.X, v.Y, v.Z);
         (state.X[node], state.Y[node], state.Z[node]) = (x.X, x.Y, x.Z);
     }
-
-    private static Vector<double> Span(ref double now, ref double before, nuint j, Vector<double> a1, Vector<double> a0) =>
-        (a1 * (Load(ref now, j + 1) - Load(ref now, j))) + (a0 * (Load(ref before, j + 1) - Load(ref before, j)));
 
     private static ref double First(double[] values) => ref MemoryMarshal.GetArrayDataReference(values);
 

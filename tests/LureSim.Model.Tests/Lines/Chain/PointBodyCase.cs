@@ -77,16 +77,7 @@ internal sealed class PointBodyCase
 
     private void Step(Bdf2 step, double t)
     {
-        int n = Mesh.Segments;
-        for (int i = 1; i <= n; i++)
-        {
-            (next.VX[i], next.VY[i], next.VZ[i]) = (
-                step.Extrapolate(now.VX[i], before.VX[i]), step.Extrapolate(now.VY[i], before.VY[i]), step.Extrapolate(now.VZ[i], before.VZ[i]));
-            next.X[i] = now.X[i] + (step.Dt * now.VX[i]);
-            next.Y[i] = now.Y[i] + (step.Dt * now.VY[i]);
-            next.Z[i] = now.Z[i] + (step.Dt * now.VZ[i]);
-        }
-
+        pass.Begin(step, before, now, next);
         (Vec3 x, Vec3 v) = Tip(t, retreat);
         LineEnd head = LineEnd.Prescribed(x, v);
         (next.X[0], next.Y[0], next.Z[0]) = (x.X, x.Y, x.Z);
@@ -94,7 +85,7 @@ internal sealed class PointBodyCase
         {
             pass.SetDirections(next);
             LineEnd tail = Body(step);
-            pass.Solve(step, before, now, next, head, tail, out _, out _);
+            pass.Solve(step, next, head, tail, out _, out _);
         }
 
         (before, now, next) = (now, next, before);
