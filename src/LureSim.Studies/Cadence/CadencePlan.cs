@@ -1,0 +1,49 @@
+using LureSim.Studies.Runs;
+
+namespace LureSim.Studies.Cadence;
+
+/// <summary>How rhythms are searched.</summary>
+/// <param name="FromPerS">Slowest rhythm, twitches per second.</param>
+/// <param name="ToPerS">Fastest rhythm, twitches per second.</param>
+/// <param name="ScanPoints">Rhythms of the first pass, evenly spaced in ratio, 3 to 200. A window between two of them is missed.</param>
+/// <param name="Starts">Starts per rhythm.</param>
+/// <param name="EdgePerS">An edge is bisected down to this bracket, 1/s.</param>
+/// <param name="PatternEdgePerS">The same for changes between patterns that do not walk, 1/s.</param>
+/// <param name="LockShare">A rhythm walks when at least this share of its starts alternates.</param>
+/// <param name="Room">A best rhythm must hold when it is missed by this share, guess 0.10 (0.04 to 0.2; people's timing).</param>
+/// <param name="Run">Length and mesh of each run.</param>
+/// <param name="Threads">Most threads; 0 = all cores. No result depends on it.</param>
+public sealed record CadencePlan(
+    double FromPerS = 0.6,
+    double ToPerS = 4.0,
+    int ScanPoints = 17,
+    int Starts = 6,
+    double EdgePerS = 0.02,
+    double PatternEdgePerS = 0.1,
+    double LockShare = 0.8,
+    double Room = 0.10,
+    StationaryPlan? Run = null,
+    int Threads = 0)
+{
+    /// <summary>Length and mesh of each run.</summary>
+    public StationaryPlan Runs => Run ?? new StationaryPlan();
+
+    /// <summary>Throws <see cref="ArgumentOutOfRangeException"/> when a number makes no sense.</summary>
+    public void Check()
+    {
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(FromPerS);
+        ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(ToPerS, FromPerS);
+        ArgumentOutOfRangeException.ThrowIfLessThan(ScanPoints, 3);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(ScanPoints, 200);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(EdgePerS);
+        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(PatternEdgePerS);
+    }
+
+    /// <summary>Rhythms of the first pass: even ratios, rounded to 0.01 /s.</summary>
+    public double[] Scan()
+    {
+        double ratio = Math.Pow(ToPerS / FromPerS, 1.0 / (ScanPoints - 1));
+        IEnumerable<double> inner = Enumerable.Range(1, ScanPoints - 2).Select(i => Math.Round(FromPerS * Math.Pow(ratio, i), 2));
+        return [FromPerS, .. inner.Where(f => f > FromPerS && f < ToPerS).Distinct(), ToPerS];
+    }
+}

@@ -1,0 +1,83 @@
+using LureSim.Model;
+using LureSim.Studies.Runs;
+
+namespace LureSim.Studies.Cadence;
+
+/// <summary>Searches the rhythms of one or many set-ups on all cores.</summary>
+public static class CadenceStudy
+{
+    // Refinement adds about this much to the first pass; only progress depends on it.
+    private const double RefinementShare = 0.5;
+
+    /// <summary>The rhythms of one set-up.</summary>
+    /// <param name="spec">Set-up.</param>
+    /// <param name="plan">Plan.</param>
+    /// <param name="torque">What the wrist sustains.</param>
+    /// <param name="run">Runs one specification; null = the retrieve.</param>
+    /// <param name="progress">Called with the share done, from several threads; may be null.</param>
+    /// <param name="stop">Stops between runs.</param>
+    /// <exception cref="ModelException">Every run failed.</exception>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static CadenceResult Run(
+        RunSpec spec,
+        CadencePlan plan,
+        SustainedTorque torque,
+        Func<RunSpec, StationaryOutcome>? run = null,
+        Action<double>? progress = null,
+        CancellationToken stop = default) => Search([spec], plan, run, progress, stop)[0].Finish(torque);
+
+    /// <summary>Finished searches of many set-ups, round by round in common batches.</summary>
+    /// <param name="specs">Set-ups.</param>
+    /// <param name="plan">Plan.</param>
+    /// <param name="run">Runs one specification; null = the retrieve.</param>
+    /// <param name="progress">Called with the share done, from several threads; may be null.</param>
+    /// <param name="stop">Stops between runs.</param>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static RhythmSearch[] Search(
+        IReadOnlyList<RunSpec> specs,
+        CadencePlan plan,
+        Func<RunSpec, StationaryOutcome>? run = null,
+        Action<double>? progress = null,
+        CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(specs);
+        ArgumentNullException.ThrowIfNull(plan);
+        run ??= s => StationaryOutcome.Of(s, stop);
+        WalkStart[] starts = WalkStart.Spread(plan.Starts);
+        RhythmSearch[] searches = [.. specs.Select(s => new RhythmSearch(s, plan))];
+        double expected = (1.0 + RefinementShare) * starts.Length * searches.Sum(s => s.Wanted.Length);
+        int done = 0;
+        for (RhythmSearch[] open = searches; open.Length > 0; open = [.. open.Where(s => s.Wanted.Length > 0)])
+        {
+            RunSpec[] batch =
+            [
+                .. open.SelectMany(s => s.Wanted.SelectMany(f => starts.Select(start => StationaryRun.Make(s.Spec, f, start, plan.Runs)))),
+            ];
+            StationaryOutcome[] outcomes = ParallelRuns.Execute(batch, run, plan.Threads, Done, stop);
+            HandOut(open, outcomes, starts.Length);
+        }
+
+        return searches;
+
+        void Done()
+        {
+            int now = Interlocked.Increment(ref done);
+            progress?.Invoke(Math.Min(0.99, now / Math.Max(expected, now)));
+        }
+    }
+
+    private static void HandOut(RhythmSearch[] open, StationaryOutcome[] outcomes, int starts)
+    {
+        int at = 0;
+        foreach (RhythmSearch search in open)
+        {
+            var own = new IReadOnlyList<StationaryOutcome>[search.Wanted.Length];
+            for (int i = 0; i < own.Length; i++, at += starts)
+            {
+                own[i] = outcomes[at..(at + starts)];
+            }
+
+            search.Add(own);
+        }
+    }
+}

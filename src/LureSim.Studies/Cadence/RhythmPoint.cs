@@ -1,0 +1,65 @@
+using LureSim.Model.Retrieve;
+using LureSim.Studies.Runs;
+
+namespace LureSim.Studies.Cadence;
+
+/// <summary>All starts at one rhythm.</summary>
+public sealed class RhythmPoint
+{
+    private readonly StationaryOutcome[] locked;
+    private readonly StationaryOutcome[] finished;
+
+    /// <summary>Gathers the starts.</summary>
+    /// <param name="perS">Rhythm, twitches per second.</param>
+    /// <param name="outcomes">One per start, at least one.</param>
+    /// <param name="lockShare">Share of starts from which a rhythm counts as walking.</param>
+    public RhythmPoint(double perS, IReadOnlyList<StationaryOutcome> outcomes, double lockShare)
+    {
+        ArgumentNullException.ThrowIfNull(outcomes);
+        ArgumentOutOfRangeException.ThrowIfZero(outcomes.Count);
+        (PerS, Outcomes) = (perS, outcomes);
+        finished = [.. outcomes.Where(o => o.Pattern is not null)];
+        locked = [.. finished.Where(o => o.Pattern == WalkPattern.Alternating)];
+        LockShare = locked.Length / (double)outcomes.Count;
+        Walks = LockShare >= lockShare - 1e-12;
+        Pattern = Walks ? WalkPattern.Alternating : Commonest(finished.Where(o => o.Pattern != WalkPattern.Alternating), locked.Length);
+    }
+
+    /// <summary>Rhythm, twitches per second.</summary>
+    public double PerS { get; }
+
+    /// <summary>One per start.</summary>
+    public IReadOnlyList<StationaryOutcome> Outcomes { get; }
+
+    /// <summary>Share of starts that alternate, 0 to 1.</summary>
+    public double LockShare { get; }
+
+    /// <summary>Whether enough starts alternate.</summary>
+    public bool Walks { get; }
+
+    /// <summary>Alternating where it walks; else the commonest pattern that is not (of equals the first in the list of
+    /// patterns), irregular where only luck decides between walking and nothing; null when every start failed.</summary>
+    public WalkPattern? Pattern { get; }
+
+    /// <summary>Why a start failed, or null.</summary>
+    public string? Failure => Outcomes.FirstOrDefault(o => o.Failure is not null)?.Failure;
+
+    /// <summary>Median of a figure over the starts that alternate, or over all that finished when none does; NaN when none did.</summary>
+    /// <param name="figure">Figure.</param>
+    public double Median(Func<StationaryOutcome, double> figure) => Told.Length == 0 ? double.NaN : PatternFinder.Median(Told.Select(figure));
+
+    /// <summary>Smallest and largest of a figure over the same starts.</summary>
+    /// <param name="figure">Figure.</param>
+    public (double Low, double High) Spread(Func<StationaryOutcome, double> figure) =>
+        Told.Length == 0 ? (double.NaN, double.NaN) : (Told.Min(figure), Told.Max(figure));
+
+    private StationaryOutcome[] Told => locked.Length > 0 ? locked : finished;
+
+    private static WalkPattern? Commonest(IEnumerable<StationaryOutcome> others, int alternating)
+    {
+        WalkPattern[] patterns = [.. others.Select(o => o.Pattern!.Value)];
+        return patterns.Length > 0
+            ? patterns.GroupBy(p => p).OrderByDescending(g => g.Count()).ThenBy(g => g.Key).First().Key
+            : alternating > 0 ? WalkPattern.Irregular : null;
+    }
+}

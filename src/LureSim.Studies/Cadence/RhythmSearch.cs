@@ -1,0 +1,94 @@
+using LureSim.Model;
+using LureSim.Studies.Runs;
+
+namespace LureSim.Studies.Cadence;
+
+/// <summary>
+/// The search over rhythm of one set-up, in rounds: it says which rhythms it wants, is told what they gave, and so on until
+/// it wants no more. Rounds of many set-ups can therefore share one batch of runs.
+/// </summary>
+public sealed class RhythmSearch
+{
+    // A best rhythm is sampled itself, which may unmask it; then the next best is tried.
+    private const int MostBestRounds = 5;
+
+    private readonly CadencePlan plan;
+    private readonly SortedList<double, RhythmPoint> points = [];
+    private readonly HashSet<double> wanted = [];
+    private int bestRounds;
+
+    /// <summary>Starts a search.</summary>
+    /// <param name="spec">Set-up.</param>
+    /// <param name="plan">Plan.</param>
+    public RhythmSearch(RunSpec spec, CadencePlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(spec);
+        ArgumentNullException.ThrowIfNull(plan);
+        plan.Check();
+        (Spec, this.plan) = (spec, plan);
+        wanted.UnionWith(plan.Scan());
+        double own = spec.Retrieve.CadencePerS;
+        if (own > plan.FromPerS && own < plan.ToPerS)
+        {
+            wanted.Add(own);
+        }
+    }
+
+    /// <summary>Set-up.</summary>
+    public RunSpec Spec { get; }
+
+    /// <summary>Rhythms wanted next, rising; empty when the search is over.</summary>
+    public double[] Wanted => [.. wanted.Order()];
+
+    /// <summary>Takes the outcomes of the wanted rhythms and decides what is wanted next.</summary>
+    /// <param name="outcomes">Outcomes of all starts, in the order of <see cref="Wanted"/>.</param>
+    public void Add(IReadOnlyList<IReadOnlyList<StationaryOutcome>> outcomes)
+    {
+        ArgumentNullException.ThrowIfNull(outcomes);
+        double[] rhythms = Wanted;
+        for (int i = 0; i < rhythms.Length; i++)
+        {
+            points.Add(rhythms[i], new RhythmPoint(rhythms[i], outcomes[i], plan.LockShare));
+        }
+
+        wanted.Clear();
+        wanted.UnionWith(EdgeRefinement.Next([.. points.Keys], Tolerance));
+        if (wanted.Count == 0 && bestRounds++ < MostBestRounds && FindBest() is BestRhythm best && !points.ContainsKey(best.PerS))
+        {
+            wanted.Add(best.PerS);
+        }
+    }
+
+    /// <summary>The result of a finished search.</summary>
+    /// <param name="torque">What the wrist sustains.</param>
+    /// <exception cref="ModelException">Every run failed.</exception>
+    public CadenceResult Finish(SustainedTorque torque)
+    {
+        RhythmPoint[] all = [.. points.Values];
+        if (all.All(p => p.Pattern is null))
+        {
+            throw new ModelException(all[0].Failure ?? "no run finished", 0.0);
+        }
+
+        return new CadenceResult
+        {
+            Spec = Spec,
+            Plan = plan,
+            Points = all,
+            Windows = CadenceWindow.Find(all),
+            Best = FindBest(),
+            Wrist = (WristLimit.Find(all, torque.Nm), WristLimit.Find(all, torque.LowNm), WristLimit.Find(all, torque.HighNm)),
+            Torque = torque,
+        };
+    }
+
+    private BestRhythm? FindBest() => BestRhythm.Find([.. points.Values], CadenceWindow.Find([.. points.Values]), plan.Room);
+
+    private double Tolerance(int i)
+    {
+        RhythmPoint left = points.Values[i], right = points.Values[i + 1];
+        return left.Walks != right.Walks ? plan.EdgePerS
+            : left.Pattern != right.Pattern ? plan.PatternEdgePerS
+            : double.PositiveInfinity;
+    }
+}

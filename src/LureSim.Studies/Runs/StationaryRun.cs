@@ -1,0 +1,42 @@
+using LureSim.Model;
+
+namespace LureSim.Studies.Runs;
+
+/// <summary>How long a stationary retrieve runs, and on which mesh.</summary>
+/// <param name="WarmUpS">Time before twitches count, s.</param>
+/// <param name="Twitches">Twitches counted at least.</param>
+/// <param name="Nodes">Line segments.</param>
+/// <param name="StepS">Time step, s.</param>
+public sealed record StationaryPlan(double WarmUpS = 18.0, int Twitches = 24, int Nodes = 20, double StepS = 1e-3);
+
+/// <summary>Makes one retrieve stationary: the distance is held, so that the answer to a rhythm can be counted.</summary>
+public static class StationaryRun
+{
+    // A retrieve uses at most two thirds of its duration as warm-up.
+    private const double DurationOverWarmUp = 1.5;
+
+    /// <summary>The specification of a stationary run.</summary>
+    /// <param name="spec">Set-up.</param>
+    /// <param name="cadencePerS">Rhythm, twitches per second.</param>
+    /// <param name="start">How it starts.</param>
+    /// <param name="plan">Length and mesh.</param>
+    public static RunSpec Make(RunSpec spec, double cadencePerS, WalkStart start, StationaryPlan plan)
+    {
+        ArgumentNullException.ThrowIfNull(spec);
+        ArgumentNullException.ThrowIfNull(plan);
+        double counted = (Math.Ceiling(plan.WarmUpS * cadencePerS) + plan.Twitches + 0.5) / cadencePerS;
+        return spec with
+        {
+            Retrieve = spec.Retrieve with
+            {
+                CadencePerS = cadencePerS,
+                HoldDistance = true,
+                StartHeadingRad = start.HeadingRad,
+                StartSidewaysM = start.SidewaysM,
+                WarmUpS = plan.WarmUpS,
+                DurationS = Math.Max(counted, DurationOverWarmUp * plan.WarmUpS),
+            },
+            Solver = spec.Solver with { Nodes = plan.Nodes, StepS = plan.StepS },
+        };
+    }
+}
