@@ -31,7 +31,10 @@ public static class App
 
         var configuration = new InvocationConfiguration
         {
-            Output = terminal.Out, Error = terminal.Error, EnableDefaultExceptionHandler = false, ProcessTerminationTimeout = null,
+            Output = terminal.Out,
+            Error = terminal.Error,
+            EnableDefaultExceptionHandler = false,
+            ProcessTerminationTimeout = null,
         };
         return Guarded(() => parsed.Invoke(configuration), terminal);
     }
@@ -41,6 +44,7 @@ public static class App
         var root = new RootCommand("Surface lures by physics: why one walks, how far it casts, what the line costs.")
         {
             RetrieveCommand.Create(terminal, stop),
+            CadenceCommand.Create(terminal, stop),
             CheckCommand.Create(terminal),
         };
         root.SetAction(_ => Guide(root, terminal));

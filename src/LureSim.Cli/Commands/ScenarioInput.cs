@@ -8,16 +8,23 @@ public static class ScenarioInput
     /// <summary>The scenario, or null after each fault was printed as one line on stderr.</summary>
     /// <param name="values">File and overrides.</param>
     /// <param name="terminal">Where to write.</param>
-    public static ScenarioResult? Read(CommonValues values, Terminal terminal)
+    public static ScenarioResult? Read(CommonValues values, Terminal terminal) => Read(values, [], terminal);
+
+    /// <summary>The scenario, or null after each fault, those of the other arguments first, was printed as one line on stderr.</summary>
+    /// <param name="values">File and overrides.</param>
+    /// <param name="faults">Faults of other arguments.</param>
+    /// <param name="terminal">Where to write.</param>
+    public static ScenarioResult? Read(CommonValues values, IReadOnlyList<ScenarioFault> faults, Terminal terminal)
     {
         ArgumentNullException.ThrowIfNull(values);
+        ArgumentNullException.ThrowIfNull(faults);
         ArgumentNullException.ThrowIfNull(terminal);
         ScenarioResult result = ScenarioSource.Read(values.File, values.Overrides);
-        foreach (ScenarioFault fault in result.Errors)
+        foreach (ScenarioFault fault in faults.Concat(result.Errors))
         {
             terminal.Error.WriteLine(fault);
         }
 
-        return result.IsValid ? result : null;
+        return result.IsValid && faults.Count == 0 ? result : null;
     }
 }

@@ -16,7 +16,7 @@ public sealed record RunNotes(IReadOnlyList<string> Warnings, IReadOnlyList<stri
 /// <summary>The summary of a retrieve as JSON: flat snake-case keys with the unit at the end.</summary>
 public static class SummaryJson
 {
-    private static readonly JsonWriterOptions Layout = new()
+    internal static readonly JsonWriterOptions Layout = new()
     {
         Indented = true,
         NewLine = "\n",
@@ -64,7 +64,7 @@ public static class SummaryJson
         json.WriteEndObject();
     }
 
-    private static void WriteList(Utf8JsonWriter json, string key, IReadOnlyList<string> lines)
+    internal static void WriteList(Utf8JsonWriter json, string key, IReadOnlyList<string> lines)
     {
         json.WriteStartArray(key);
         foreach (string line in lines)

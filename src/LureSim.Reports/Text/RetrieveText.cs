@@ -25,44 +25,26 @@ public static class RetrieveText
         text.Append(RetrieveTable.Text(result.Summary)).Append('\n');
         if (result.Failure is not null)
         {
-            AppendWrapped(text, "STOPPED EARLY: " + result.Failure);
+            text.AppendWrapped("STOPPED EARLY: " + result.Failure);
         }
 
         foreach (string sentence in RetrieveStory.Sentences(result))
         {
-            AppendWrapped(text, sentence);
+            text.AppendWrapped(sentence);
         }
 
         text.Append('\n');
         foreach (string warning in notes.Warnings)
         {
-            AppendWrapped(text, "Note: " + warning);
+            text.AppendWrapped("Note: " + warning);
         }
 
         if (notes.Guesses.Count > 0)
         {
-            AppendWrapped(text, $"Guessed parameters: {notes.Guesses.Count}; effective.toml marks them, summary.json lists them.");
+            text.AppendWrapped($"Guessed parameters: {notes.Guesses.Count}; effective.toml marks them, summary.json lists them.");
         }
 
-        AppendWrapped(text, Caution);
+        text.AppendWrapped(Caution);
         return text.ToString();
-    }
-
-    private static void AppendWrapped(StringBuilder text, string paragraph)
-    {
-        int column = 0;
-        foreach (string word in paragraph.Split(' '))
-        {
-            if (column > 0 && column + 1 + word.Length > Width)
-            {
-                text.Append('\n');
-                column = 0;
-            }
-
-            text.Append(column > 0 ? " " : string.Empty).Append(word);
-            column += (column > 0 ? 1 : 0) + word.Length;
-        }
-
-        text.Append('\n');
     }
 }

@@ -1,0 +1,31 @@
+using System.Text;
+using LureSim.Reports.Charts.Cadence;
+using LureSim.Reports.Drawing;
+using LureSim.Studies.Cadence;
+
+namespace LureSim.Reports.Files.Cadence;
+
+/// <summary>The sets of files of rhythm studies.</summary>
+public static class CadenceFiles
+{
+    /// <summary>Writes summary, table, effective scenario and picture of one set-up, all or none.</summary>
+    /// <param name="path">Folder, created when missing.</param>
+    /// <param name="result">Rhythms.</param>
+    /// <param name="effectiveToml">The scenario with every default spelled out.</param>
+    /// <param name="notes">Warnings and guesses.</param>
+    /// <param name="plots">Which pictures.</param>
+    /// <exception cref="OutputException">The folder cannot be written.</exception>
+    public static void Write(string path, CadenceResult result, string effectiveToml, RunNotes notes, PlotFormat plots)
+    {
+        using var folder = new OutputFolder(path);
+        folder.Add("summary.json", stream => CadenceJson.Write(stream, result, notes));
+        folder.Add("cadence.csv", stream => CadenceCsv.Write(stream, [], [([], result)]));
+        folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
+        if (plots != PlotFormat.None)
+        {
+            ChartFiles.Add(folder, [CadenceChart.Build(result)], plots);
+        }
+
+        folder.Commit();
+    }
+}

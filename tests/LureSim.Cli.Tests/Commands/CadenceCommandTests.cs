@@ -1,0 +1,77 @@
+using System.Text.Json;
+using LureSim.Cli.Tests.Support;
+
+namespace LureSim.Cli.Tests.Commands;
+
+public sealed class CadenceCommandTests
+{
+    private static readonly string Small = Session.Scenario("small-walker");
+
+    private static readonly string[] Quick = ["cadence", Small, "--from", "1.9 /s", "--to", "1.95 /s", "--starts", "1", "--plots", "none"];
+
+    [Fact]
+    public void Json_goes_to_stdout_with_the_keys_that_scripts_rely_on()
+    {
+        Session session = Session.Run([.. Quick, "--json"]);
+        Assert.Equal(ExitCode.Done, session.Exit);
+        JsonElement json = JsonDocument.Parse(session.Out).RootElement;
+        foreach (string key in new[] { "windows", "best_per_s", "widest_glide_m", "sustainable_to_per_s", "lock_share" })
+        {
+            Assert.True(json.TryGetProperty(key, out _), key);
+        }
+
+        Assert.Equal(1.9, json.GetProperty("windows")[0].GetProperty("from_per_s").GetDouble());
+    }
+
+    [Fact]
+    public void Text_and_files_are_written_and_the_wrist_guess_gives_way_to_a_measurement()
+    {
+        string folder = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
+        try
+        {
+            Session session = Session.Run([.. Quick, "--out", folder, "--set", "angler.sustained_torque=0.1 N m"]);
+            Assert.Equal(ExitCode.Done, session.Exit);
+            Assert.Contains("It walks from 1.9 or less to at least 1.95 twitches a second.", session.Out, StringComparison.Ordinal);
+            Assert.Contains("holds not even 1.9 a second for long.", session.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+            Assert.True(File.Exists(Path.Combine(folder, "cadence.csv")));
+        }
+        finally
+        {
+            Directory.Delete(folder, true);
+        }
+    }
+
+    [Theory]
+    [InlineData("--from", "0,5 /s")]
+    [InlineData("--from", "2")]
+    [InlineData("--from", "0.1 /s")]
+    [InlineData("--to", "0.5 /s")]
+    [InlineData("--to", "9 /s")]
+    [InlineData("--starts", "0")]
+    [InlineData("--starts", "1e1")]
+    [InlineData("--threads", "-1")]
+    [InlineData("--set", "rod.lenght=7 ft")]
+    public void Bad_arguments_end_in_one_line_each(string option, string value)
+    {
+        Session session = Session.Run("cadence", Small, option, value);
+        Assert.Equal(ExitCode.BadInput, session.Exit);
+        Assert.Empty(session.Out);
+        string line = Assert.Single(session.Error.TrimEnd().Split('\n'));
+        Assert.StartsWith(option, line, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Faults_of_arguments_and_of_the_scenario_come_together()
+    {
+        Session session = Session.Run("cadence", Small, "--starts", "x", "--set", "rod.mass=1");
+        Assert.Equal(2, session.Error.TrimEnd().Split('\n').Length);
+    }
+
+    [Fact]
+    public void A_stop_ends_with_its_own_code()
+    {
+        using var stop = new CancellationTokenSource();
+        stop.Cancel();
+        Assert.Equal(ExitCode.Stopped, Session.Run(stop.Token, Quick).Exit);
+    }
+}

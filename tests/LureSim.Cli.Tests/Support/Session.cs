@@ -1,0 +1,19 @@
+using System.Runtime.CompilerServices;
+
+namespace LureSim.Cli.Tests.Support;
+
+/// <summary>One call of the program.</summary>
+internal sealed record Session(int Exit, string Out, string Error)
+{
+    public static Session Run(params string[] args) => Run(CancellationToken.None, args);
+
+    public static Session Run(CancellationToken stop, params string[] args)
+    {
+        using StringWriter output = new(), error = new();
+        int exit = App.Run(args, new Terminal(output, error, false), stop);
+        return new(exit, output.ToString(), error.ToString());
+    }
+
+    public static string Scenario(string name, [CallerFilePath] string here = "") =>
+        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "..", "scenarios", name + ".toml"));
+}

@@ -1,0 +1,82 @@
+using System.Text;
+using System.Text.Json;
+using LureSim.Reports.Drawing;
+using LureSim.Reports.Files;
+using LureSim.Reports.Files.Cadence;
+using LureSim.Reports.Tests.Support;
+using LureSim.Studies.Cadence;
+
+namespace LureSim.Reports.Tests.Files.Cadence;
+
+public sealed class CadenceFileTests
+{
+    private static JsonElement Json(CadenceResult result)
+    {
+        using var stream = new MemoryStream();
+        CadenceJson.Write(stream, result, new RunNotes(["note"], ["guess"]));
+        return JsonDocument.Parse(Encoding.UTF8.GetString(stream.ToArray())).RootElement;
+    }
+
+    [Fact]
+    public void Json_holds_the_windows_and_what_scripts_rely_on()
+    {
+        CadenceResult result = MadeUpCadence.TwoWindows();
+        JsonElement json = Json(result);
+        JsonElement[] windows = [.. json.GetProperty("windows").EnumerateArray()];
+        Assert.Equal(2, windows.Length);
+        Assert.Equal(0.8, windows[0].GetProperty("from_per_s").GetDouble(), 0.011);
+        Assert.Equal(1.5, windows[0].GetProperty("to_per_s").GetDouble(), 0.011);
+        Assert.Equal("one-sided", windows[0].GetProperty("above").GetString());
+        Assert.Equal(result.Best!.PerS, json.GetProperty("best_per_s").GetDouble());
+        Assert.Equal(result.Widest!.Median(o => o.GlideM), json.GetProperty("widest_glide_m").GetDouble());
+        Assert.Equal(Math.Sqrt(10.0), json.GetProperty("sustainable_to_per_s").GetDouble(), 0.02);
+        Assert.Equal(1.0, json.GetProperty("lock_share").GetDouble());
+        Assert.Equal("note", json.GetProperty("warnings")[0].GetString());
+    }
+
+    [Fact]
+    public void What_does_not_exist_is_null()
+    {
+        JsonElement json = Json(MadeUpCadence.Window(9, 9, new SustainedTorque(0.01, 0.01, 0.01)));
+        Assert.Equal(0, json.GetProperty("windows").GetArrayLength());
+        foreach (string key in new[] { "best_per_s", "widest_glide_m", "sustainable_to_per_s" })
+        {
+            Assert.Equal(JsonValueKind.Null, json.GetProperty(key).ValueKind);
+        }
+    }
+
+    [Fact]
+    public void Failures_are_among_the_warnings() =>
+        Assert.Contains("the line went stiff", Json(MadeUpCadence.HalfFailed()).GetProperty("warnings")[0].GetString(), StringComparison.Ordinal);
+
+    [Fact]
+    public void The_table_has_a_row_per_rhythm_and_no_word_for_a_missing_number()
+    {
+        CadenceResult result = MadeUpCadence.HalfFailed();
+        using var stream = new MemoryStream();
+        CadenceCsv.Write(stream, ["line.material", "say"], [(["braid", "one, two"], result)]);
+        string[] lines = Encoding.UTF8.GetString(stream.ToArray()).TrimEnd('\n').Split('\n');
+        Assert.Equal(result.Points.Count + 1, lines.Length);
+        Assert.StartsWith("line.material,say,rhythm_per_s,pattern,lock_share,glide_width_m,", lines[0], StringComparison.Ordinal);
+        Assert.StartsWith("braid,\"one, two\",0.6,skipping,0,", lines[1], StringComparison.Ordinal);
+        Assert.EndsWith(",4,failed,0" + new string(',', 27), lines[^1], StringComparison.Ordinal);
+        Assert.DoesNotContain("NaN", string.Concat(lines), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_set_of_files_is_complete()
+    {
+        string folder = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
+        try
+        {
+            CadenceFiles.Write(folder, MadeUpCadence.Window(0.9, 3), "x = 1\n", RunNotes.None, PlotFormat.Both);
+            Assert.Equal(
+                ["cadence.csv", "cadence.png", "cadence.svg", "effective.toml", "summary.json"],
+                Directory.GetFiles(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        }
+        finally
+        {
+            Directory.Delete(folder, true);
+        }
+    }
+}
