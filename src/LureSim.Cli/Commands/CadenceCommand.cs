@@ -1,12 +1,14 @@
 using System.CommandLine;
 using System.Text;
 using LureSim.Cli.Running;
+using LureSim.Model;
 using LureSim.Reports.Files;
 using LureSim.Reports.Files.Cadence;
 using LureSim.Reports.Text.Cadence;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
 using LureSim.Scenarios.Keys;
+using LureSim.Scenarios.Variation;
 using LureSim.Studies.Cadence;
 
 namespace LureSim.Cli.Commands;
@@ -14,7 +16,7 @@ namespace LureSim.Cli.Commands;
 /// <summary><c>cadence</c>: which rhythms walk.</summary>
 public static class CadenceCommand
 {
-    private const int Starts = 6;
+    private const int Starts = 6, MapStarts = 3;
 
     /// <summary>Makes the command.</summary>
     /// <param name="terminal">Where to write.</param>
@@ -24,18 +26,62 @@ public static class CadenceCommand
         var options = new CommonOptions();
         var search = new CadenceOptions();
         var command = new Command("cadence", "Which rhythms walk, which is best, and whether the wrist keeps up.");
+        var across = new Option<string[]>("--across")
+        {
+            Description = "Compare set-ups: KEY=list or range, or a ready-made comparison ("
+                + string.Join(", ", ReadyComparison.All.Select(r => r.Name)) + "); once or twice.",
+            HelpName = "what",
+            DefaultValueFactory = _ => [],
+        };
+        var map = new Option<string?>("--map")
+        {
+            Description = "Map the pattern over two keys, each with a range or without; rhythm and stroke unless named.",
+            HelpName = "KEY,KEY",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
         options.AddTo(command);
         search.AddTo(command);
-        command.SetAction(parsed =>
+        command.Add(across);
+        command.Add(map);
+        command.SetAction(parsed => parsed.GetResult(map) is null
+            ? Run(options.Read(parsed), search, across, parsed, terminal, stop)
+            : Map(options.Read(parsed), search, parsed.GetValue(map) ?? MapAxes.Default, parsed, terminal, stop));
+        command.Validators.Add(result =>
         {
-            var faults = new List<ScenarioFault>();
-            CadencePlan? plan = search.Read(parsed, Starts, faults);
-            CommonValues values = options.Read(parsed);
-            return ScenarioInput.Read(values, faults, terminal) is ScenarioResult scenario && plan is not null
-                ? Single(values, scenario, plan, terminal, stop)
-                : ExitCode.BadInput;
+            if (result.GetResult(map) is not null && result.GetResult(across) is not null)
+            {
+                result.AddError("--map and --across exclude each other");
+            }
         });
         return command;
+    }
+
+    private static int Map(
+        CommonValues values, CadenceOptions search, string keys, ParseResult parsed, Terminal terminal, CancellationToken stop)
+    {
+        var faults = new List<ScenarioFault>();
+        CadencePlan? plan = search.Read(parsed, MapStarts, faults);
+        RunSpec? spec = ScenarioSource.Read(values.File, values.Overrides).Spec;
+        IReadOnlyList<Axis> axes = MapAxes.Read(keys, (plan?.FromPerS ?? 1.0, plan?.ToPerS ?? 2.0), spec, faults);
+        return ScenarioInput.Read(values, faults, terminal) is null || plan is null
+            ? ExitCode.BadInput
+            : CadenceMapCommand.Run(values, axes, plan, terminal, stop);
+    }
+
+    private static int Run(
+        CommonValues values, CadenceOptions search, Option<string[]> across, ParseResult parsed, Terminal terminal, CancellationToken stop)
+    {
+        var faults = new List<ScenarioFault>();
+        CadencePlan? plan = search.Read(parsed, Starts, faults);
+        IReadOnlyList<AcrossAxis> axes = AcrossAxes.Read(parsed.GetValue(across) ?? [], faults);
+        if (ScenarioInput.Read(values, faults, terminal) is not ScenarioResult scenario || plan is null)
+        {
+            return ExitCode.BadInput;
+        }
+
+        return axes.Count > 0
+            ? CadenceAcross.Run(values, axes, plan, terminal, stop)
+            : Single(values, scenario, plan, terminal, stop);
     }
 
     private static int Single(CommonValues values, ScenarioResult scenario, CadencePlan plan, Terminal terminal, CancellationToken stop)
@@ -53,19 +99,24 @@ public static class CadenceCommand
             CadenceFiles.Write(values.Folder, result, effective.ToToml(), notes, values.Plots);
         }
 
+        Print(values, stream => CadenceJson.Write(stream, result, notes), () => CadenceText.Build(result, notes), terminal);
+        return ExitCode.Done;
+    }
+
+    /// <summary>Prints JSON or text, as asked for.</summary>
+    internal static void Print(CommonValues values, Action<Stream> json, Func<string> text, Terminal terminal)
+    {
         if (values.Json)
         {
             using var stream = new MemoryStream();
-            CadenceJson.Write(stream, result, notes);
+            json(stream);
             terminal.Out.Write(Encoding.UTF8.GetString(stream.ToArray()));
         }
         else if (!values.Quiet)
         {
-            terminal.Out.Write(CadenceText.Build(result, notes));
+            terminal.Out.Write(text());
             terminal.Out.Write($"Files: {values.Folder}\n");
         }
-
-        return ExitCode.Done;
     }
 
     /// <summary>What the wrist sustains: the value with the range of its guess, or as measured.</summary>

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using LureSim.Cli.Commands;
 using LureSim.Cli.Tests.Support;
 
 namespace LureSim.Cli.Tests.Commands;
@@ -51,6 +52,18 @@ public sealed class CadenceCommandTests
     [InlineData("--starts", "1e1")]
     [InlineData("--threads", "-1")]
     [InlineData("--set", "rod.lenght=7 ft")]
+    [InlineData("--across", "lines")]
+    [InlineData("--across", "rod.lenght=6 ft,7 ft")]
+    [InlineData("--across", "rod.length=6 ft:7 ft")]
+    [InlineData("--across", "retrieve.cadence=1 /s,2 /s")]
+    [InlineData("--across", "retrieve.distance=5 m:40 m:201")]
+    [InlineData("--across", "retrieve.distance=5 m,500 m")]
+    [InlineData("--map", "retrieve.stroke")]
+    [InlineData("--map", "retrieve.stroke,line.material")]
+    [InlineData("--map", "retrieve.stroke,retrieve.strok")]
+    [InlineData("--map", "retrieve.stroke,retrieve.slack=2 cm,5 cm")]
+    [InlineData("--map", "retrieve.stroke,retrieve.stroke")]
+    [InlineData("--map", "retrieve.cadence,retrieve.slack=2 cm:900 m")]
     public void Bad_arguments_end_in_one_line_each(string option, string value)
     {
         Session session = Session.Run("cadence", Small, option, value);
@@ -58,6 +71,46 @@ public sealed class CadenceCommandTests
         Assert.Empty(session.Out);
         string line = Assert.Single(session.Error.TrimEnd().Split('\n'));
         Assert.StartsWith(option, line, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_value_that_breaks_the_scenario_is_named_with_its_place()
+    {
+        Session session = Session.Run([.. Quick, "--across", "leader.length=10 in,4.5 m", "--set", "retrieve.distance=4 m"]);
+        Assert.Equal(ExitCode.BadInput, session.Exit);
+        Assert.StartsWith("--across 4.5 m: ", session.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Map_and_across_exclude_each_other() =>
+        Assert.Equal(ExitCode.BadInput, Session.Run("cadence", Small, "--map", "--across", "line").Exit);
+
+    [Fact]
+    public void Every_ready_made_comparison_suits_the_shipped_scenarios()
+    {
+        foreach (string scenario in new[] { "small-walker", "large-walker", "hollow-weedless", "small-walker-nylon" })
+        {
+            var source = Scenarios.ScenarioSource.Load(Session.Scenario(scenario));
+            foreach (ReadyComparison ready in ReadyComparison.All)
+            {
+                var faults = new List<Scenarios.ScenarioFault>();
+                var combinations = AcrossAxes.Combine(AcrossAxes.Read([ready.Name], faults)).ToArray();
+                Assert.Empty(faults);
+                Assert.True(combinations.Length >= 3, ready.Name);
+                Assert.All(combinations, c => Assert.Empty(source.Resolve(c.Overrides).Errors));
+            }
+        }
+    }
+
+    [Fact]
+    public void Two_keys_give_every_combination_in_json()
+    {
+        Session session = Session.Run([.. Quick, "--json", "--across", "retrieve.slack=10 cm,12 cm", "--across", "leader-material"]);
+        Assert.Equal(ExitCode.Done, session.Exit);
+        JsonElement[] cases = [.. JsonDocument.Parse(session.Out).RootElement.GetProperty("cases").EnumerateArray()];
+        Assert.Equal(10, cases.Length);
+        Assert.Equal("12 cm", cases[5].GetProperty("values").GetProperty("retrieve.slack").GetString());
+        Assert.Equal("none", cases[5].GetProperty("values").GetProperty("leader-material").GetString());
     }
 
     [Fact]

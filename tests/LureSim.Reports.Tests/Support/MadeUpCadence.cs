@@ -1,6 +1,7 @@
 using LureSim.Model;
 using LureSim.Model.Retrieve;
 using LureSim.Studies.Cadence;
+using LureSim.Studies.Maps;
 using LureSim.Studies.Runs;
 
 namespace LureSim.Reports.Tests.Support;
@@ -26,6 +27,42 @@ internal static class MadeUpCadence
 
     public static CadenceResult HalfFailed() => CadenceStudy.Run(Spec, new CadencePlan(), Guess, s =>
         s.Retrieve.CadencePerS > 2 ? StationaryOutcome.Failed("the line went stiff") : Answer(s, WalkPattern.Skipping));
+
+    /// <summary>Three windows over a key of numbers (or words), the third set-up failed; twice over when a second key varies.</summary>
+    public static AcrossResult Across(bool numbers, bool twoKeys)
+    {
+        AcrossKey[] keys = [new("line.diameter", numbers ? "line.diameter, mm" : "line", numbers ? "mm" : "", numbers), new("leader.material", "leader.material", "", false)];
+        var cases = new List<AcrossCase>();
+        for (int i = 0; i < 4; i++)
+        {
+            foreach (string leader in twoKeys ? ["nylon", "none"] : new[] { "nylon" })
+            {
+                double from = 0.5 + (0.2 * i) + (leader == "none" ? 0.1 : 0.0);
+                AcrossValue[] values = [new($"0.{2 + i} mm", numbers ? 0.2 + (0.1 * i) : double.NaN), new(leader, double.NaN)];
+                AcrossValue[] own = twoKeys ? values : values[..1];
+                cases.Add(i == 2 ? new AcrossCase(own, null, "the lure sinks") : new AcrossCase(own, Window(from, 4.5 - from), null));
+            }
+        }
+
+        return new("Made-up set-ups", twoKeys ? keys : keys[..1], cases);
+    }
+
+    /// <summary>A map whose walking part is a band from low left to high right, with a corner that makes no sense.</summary>
+    public static MapResult Map()
+    {
+        var plan = new MapPlan(6, 4, 2);
+        MapGrid grid = MapStudy.Run(
+            plan,
+            (x, y) => x > 0.8 && y > 0.8 ? null : Spec with { Retrieve = Spec.Retrieve with { CadencePerS = 1 + (2 * x), StrokeM = 0.1 + (0.2 * y) } },
+            s =>
+            {
+                double ratio = s.Retrieve.CadencePerS / (10 * s.Retrieve.StrokeM);
+                return Answer(s, ratio < 0.7 ? WalkPattern.OneSided : ratio > 1.6 ? WalkPattern.Still : WalkPattern.Alternating);
+            });
+        double[] Axis(int count, double from, double to) => [.. Enumerable.Range(0, count).Select(i => from + (i * (to - from) / (count - 1)))];
+        return new("Made-up map", new("retrieve.cadence", "rhythm, twitches per second", "/s", true), new("retrieve.stroke", "retrieve.stroke, cm", "cm", true),
+            Axis(grid.Patterns.GetLength(0), 1, 3), Axis(grid.Patterns.GetLength(1), 10, 30), grid, plan);
+    }
 
     private static RunSpec Spec => MadeUpRetrieve.Result(1).Spec;
 

@@ -40,7 +40,7 @@ public static class CadenceCsv
         }
     }
 
-    private static void WritePoint(SepWriter.Row row, RhythmPoint point)
+    internal static void WritePoint(SepWriter.Row row, RhythmPoint point)
     {
         row["rhythm_per_s"].Set(Digits(point.PerS));
         row["pattern"].Set(point.Pattern is null ? "failed" : SummaryKeys.Name(point.Pattern.Value));

@@ -1,5 +1,7 @@
 using LureSim.Reports.Charts.Cadence;
+using LureSim.Reports.Drawing;
 using LureSim.Reports.Tests.Support;
+using LureSim.Studies.Cadence;
 
 namespace LureSim.Reports.Tests.Charts.Cadence;
 
@@ -10,6 +12,29 @@ public sealed class CadenceChartTests
 
     [Fact]
     public void Failed_rhythms_leave_gaps_and_render() => Pictures.Render(CadenceChart.Build(MadeUpCadence.HalfFailed()));
+
+    [Theory]
+    [InlineData(true, false)]
+    [InlineData(true, true)]
+    [InlineData(false, false)]
+    public void Many_set_ups_render_and_the_failed_one_leaves_its_row_empty(bool numbers, bool twoKeys)
+    {
+        AcrossResult across = MadeUpCadence.Across(numbers, twoKeys);
+        string suffix = $"_{numbers}_{twoKeys}";
+        Chart windows = AcrossWindows.Build(across), glide = AcrossGlide.Build(across);
+        Pictures.Render(windows with { Name = windows.Name + suffix });
+        Pictures.Render(glide with { Name = glide.Name + suffix });
+        Assert.Equal(twoKeys ? 6 : 3, windows.Model.Annotations.OfType<OxyPlot.Annotations.TextAnnotation>().Count());
+        Chart? trend = AcrossTrend.Build(across);
+        Assert.Equal(numbers, trend is not null);
+        if (trend is not null)
+        {
+            Pictures.Render(trend with { Name = trend.Name + suffix });
+        }
+    }
+
+    [Fact]
+    public void A_map_renders() => Pictures.Render(CadenceMap.Build(MadeUpCadence.Map(), "what it says"));
 
     [Fact]
     public void Every_pattern_has_a_colour_of_its_own()

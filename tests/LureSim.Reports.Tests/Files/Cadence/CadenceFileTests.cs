@@ -5,6 +5,7 @@ using LureSim.Reports.Files;
 using LureSim.Reports.Files.Cadence;
 using LureSim.Reports.Tests.Support;
 using LureSim.Studies.Cadence;
+using LureSim.Studies.Maps;
 
 namespace LureSim.Reports.Tests.Files.Cadence;
 
@@ -61,6 +62,36 @@ public sealed class CadenceFileTests
         Assert.StartsWith("braid,\"one, two\",0.6,skipping,0,", lines[1], StringComparison.Ordinal);
         Assert.EndsWith(",4,failed,0" + new string(',', 27), lines[^1], StringComparison.Ordinal);
         Assert.DoesNotContain("NaN", string.Concat(lines), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Json_of_many_set_ups_has_one_object_each_and_the_reason_of_a_failure()
+    {
+        using var stream = new MemoryStream();
+        AcrossJson.Write(stream, MadeUpCadence.Across(true, true), RunNotes.None);
+        JsonElement json = JsonDocument.Parse(Encoding.UTF8.GetString(stream.ToArray())).RootElement;
+        JsonElement[] cases = [.. json.GetProperty("cases").EnumerateArray()];
+        Assert.Equal(8, cases.Length);
+        Assert.Equal("none", cases[1].GetProperty("values").GetProperty("leader.material").GetString());
+        Assert.Equal("the lure sinks", cases[4].GetProperty("failure").GetString());
+        Assert.False(cases[4].TryGetProperty("windows", out _));
+        Assert.Equal(1, cases[7].GetProperty("windows").GetArrayLength());
+    }
+
+    [Fact]
+    public void A_map_tells_its_shares_and_its_samples()
+    {
+        using MemoryStream json = new(), csv = new();
+        MapResult map = MadeUpCadence.Map();
+        MapFiles.WriteJson(json, map, RunNotes.None);
+        JsonElement root = JsonDocument.Parse(Encoding.UTF8.GetString(json.ToArray())).RootElement;
+        double sum = root.GetProperty("share_of_area").EnumerateObject().Sum(p => p.Value.GetDouble());
+        Assert.InRange(sum, 0.9, 0.999);
+        Assert.Equal(map.Widest!.Point!.Median(o => o.GlideM), root.GetProperty("widest_glide_m").GetDouble());
+        MapFiles.WriteCsv(csv, map);
+        string[] lines = Encoding.UTF8.GetString(csv.ToArray()).TrimEnd('\n').Split('\n');
+        Assert.StartsWith("rhythm_twitches per second,retrieve.stroke_cm,rhythm_per_s,pattern,", lines[0], StringComparison.Ordinal);
+        Assert.Equal(map.Grid.Samples.Count(s => s.Point is not null) + 1, lines.Length);
     }
 
     [Fact]

@@ -20,6 +20,13 @@ public sealed class CadenceTextTests
     }.Select(r => CadenceStory.Headline(r) + "\n" + string.Join("\n", CadenceStory.Sentences(r)))) + "\n");
 
     [Fact]
+    public void The_text_of_many_set_ups_stays_as_reviewed() => Expected.Matches(
+        "across.txt", AcrossText.Build(MadeUpCadence.Across(true, true), RunNotes.None));
+
+    [Fact]
+    public void The_text_of_a_map_stays_as_reviewed() => Expected.Matches("map.txt", MapText.Build(MadeUpCadence.Map(), RunNotes.None));
+
+    [Fact]
     public void Lines_fit_a_terminal()
     {
         string text = CadenceText.Build(MadeUpCadence.TwoWindows(), RunNotes.None);

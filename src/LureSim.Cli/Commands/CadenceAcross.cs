@@ -1,0 +1,62 @@
+using LureSim.Cli.Running;
+using LureSim.Reports.Files;
+using LureSim.Reports.Files.Cadence;
+using LureSim.Reports.Text.Cadence;
+using LureSim.Scenarios;
+using LureSim.Scenarios.Effective;
+using LureSim.Studies.Cadence;
+
+namespace LureSim.Cli.Commands;
+
+/// <summary><c>cadence --across</c>: the rhythms of many set-ups.</summary>
+internal static class CadenceAcross
+{
+    /// <summary>Runs the study.</summary>
+    /// <param name="values">Common options.</param>
+    /// <param name="axes">What differs.</param>
+    /// <param name="plan">Search.</param>
+    /// <param name="terminal">Where to write.</param>
+    /// <param name="stop">Set when the person stops the run.</param>
+    public static int Run(CommonValues values, IReadOnlyList<AcrossAxis> axes, CadencePlan plan, Terminal terminal, CancellationToken stop)
+    {
+        ScenarioSource source = ScenarioSource.Load(values.File);
+        var combinations = AcrossAxes.Combine(axes).ToArray();
+        ScenarioResult[] scenarios = [.. combinations.Select(c => source.Resolve([.. values.Overrides, .. c.Overrides]))];
+        for (int i = 0; i < scenarios.Length; i++)
+        {
+            string label = string.Join(", ", combinations[i].Values.Select(v => v.Label));
+            foreach (ScenarioFault fault in scenarios[i].Errors)
+            {
+                terminal.Error.WriteLine($"--across {label}: {fault}");
+            }
+        }
+
+        if (scenarios.Any(s => !s.IsValid))
+        {
+            return ExitCode.BadInput;
+        }
+
+        RhythmSearch[] searches;
+        using (var progress = new ProgressLine("cadence", terminal, values.Quiet))
+        {
+            searches = CadenceStudy.Search([.. scenarios.Select(s => s.Spec!)], plan, null, progress.Report, stop);
+        }
+
+        AcrossCase[] cases = [.. searches.Select((s, i) => AcrossCase.Of(combinations[i].Values, s, CadenceCommand.Torque(scenarios[i])))];
+        return Tell(values, source, new AcrossResult(scenarios[0].Spec!.Title, [.. axes.Select(a => a.Key)], cases), terminal);
+    }
+
+    private static int Tell(CommonValues values, ScenarioSource source, AcrossResult result, Terminal terminal)
+    {
+        ScenarioResult plain = source.Resolve(values.Overrides);
+        EffectiveScenario effective = plain.Effective();
+        RunNotes notes = CadenceCommand.Notes(plain, effective);
+        if (values.Folder is not null)
+        {
+            CadenceFiles.Write(values.Folder, result, effective.ToToml(), notes, values.Plots);
+        }
+
+        CadenceCommand.Print(values, stream => AcrossJson.Write(stream, result, notes), () => AcrossText.Build(result, notes), terminal);
+        return result.Cases.All(c => c.Result is null) ? ExitCode.NotFinished : ExitCode.Done;
+    }
+}

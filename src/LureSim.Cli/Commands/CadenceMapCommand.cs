@@ -1,0 +1,63 @@
+using LureSim.Cli.Running;
+using LureSim.Model;
+using LureSim.Reports.Files;
+using LureSim.Reports.Files.Cadence;
+using LureSim.Reports.Text.Cadence;
+using LureSim.Scenarios;
+using LureSim.Scenarios.Effective;
+using LureSim.Scenarios.Keys;
+using LureSim.Scenarios.Variation;
+using LureSim.Studies.Cadence;
+using LureSim.Studies.Maps;
+
+namespace LureSim.Cli.Commands;
+
+/// <summary><c>cadence --map</c>: patterns over two keys.</summary>
+internal static class CadenceMapCommand
+{
+    /// <summary>Runs the study.</summary>
+    /// <param name="values">Common options.</param>
+    /// <param name="axes">Two axes with ranges.</param>
+    /// <param name="plan">Search; only starts and threads count.</param>
+    /// <param name="terminal">Where to write.</param>
+    /// <param name="stop">Set when the person stops the run.</param>
+    public static int Run(CommonValues values, IReadOnlyList<Axis> axes, CadencePlan plan, Terminal terminal, CancellationToken stop)
+    {
+        ScenarioSource source = ScenarioSource.Load(values.File);
+        ScenarioResult plain = source.Resolve(values.Overrides);
+        var map = new MapPlan(Starts: plan.Starts, Threads: plan.Threads);
+        MapGrid grid;
+        using (var progress = new ProgressLine("map", terminal, values.Quiet))
+        {
+            grid = MapStudy.Run(map, Make, null, progress.Report, stop);
+        }
+
+        var result = new MapResult(
+            plain.Spec!.Title, Key(axes[0]), Key(axes[1]), Numbers(axes[0], grid.Patterns.GetLength(0)), Numbers(axes[1], grid.Patterns.GetLength(1)), grid, map);
+        return Tell(values, plain, result, terminal);
+
+        RunSpec? Make(double x, double y) => source.Resolve([.. values.Overrides, MapAxes.At(axes[0], x), MapAxes.At(axes[1], y)]).Spec;
+    }
+
+    private static int Tell(CommonValues values, ScenarioResult plain, MapResult result, Terminal terminal)
+    {
+        EffectiveScenario effective = plain.Effective();
+        RunNotes notes = CadenceCommand.Notes(plain, effective);
+        if (values.Folder is not null)
+        {
+            MapFiles.Write(values.Folder, result, effective.ToToml(), notes, values.Plots);
+        }
+
+        CadenceCommand.Print(values, stream => MapFiles.WriteJson(stream, result, notes), () => MapText.Build(result, notes), terminal);
+        return result.Grid.Samples.Any(s => s.Point?.Pattern is not null) ? ExitCode.Done : ExitCode.NotFinished;
+    }
+
+    private static AcrossKey Key(Axis axis) => new(
+        axis.Name,
+        axis.Keys[0] == RetrieveKeys.Cadence ? Reports.Charts.Cadence.CadenceChart.RhythmTitle : axis.Unit.Length > 0 ? $"{axis.Name}, {axis.Unit}" : axis.Name,
+        axis.Unit,
+        true);
+
+    private static double[] Numbers(Axis axis, int count) =>
+        [.. Enumerable.Range(0, count).Select(i => axis.InUnit(axis.LowSi + (i / (count - 1.0) * (axis.HighSi - axis.LowSi))))];
+}

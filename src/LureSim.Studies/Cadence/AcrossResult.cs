@@ -1,0 +1,46 @@
+namespace LureSim.Studies.Cadence;
+
+/// <summary>One thing that differs between set-ups.</summary>
+/// <param name="Name">Key as in files.</param>
+/// <param name="Title">What it is, with its unit, for axes.</param>
+/// <param name="Unit">Unit of its numbers; empty for words.</param>
+/// <param name="IsNumeric">Whether its values can be plotted.</param>
+public sealed record AcrossKey(string Name, string Title, string Unit, bool IsNumeric);
+
+/// <summary>One value of one key.</summary>
+/// <param name="Label">As people read it.</param>
+/// <param name="Number">Number in the key's unit; NaN for words.</param>
+public sealed record AcrossValue(string Label, double Number);
+
+/// <summary>One set-up of the comparison.</summary>
+/// <param name="Values">One per key.</param>
+/// <param name="Result">Rhythms, or null when every run failed.</param>
+/// <param name="Failure">Why, or null.</param>
+public sealed record AcrossCase(IReadOnlyList<AcrossValue> Values, CadenceResult? Result, string? Failure)
+{
+    /// <summary>All values in a line.</summary>
+    public string Label => string.Join(", ", Values.Select(v => v.Label));
+
+    /// <summary>Finishes a search; a set-up whose every run failed keeps the reason.</summary>
+    /// <param name="values">One per key.</param>
+    /// <param name="search">Finished search.</param>
+    /// <param name="torque">What the wrist sustains.</param>
+    public static AcrossCase Of(IReadOnlyList<AcrossValue> values, RhythmSearch search, SustainedTorque torque)
+    {
+        ArgumentNullException.ThrowIfNull(search);
+        try
+        {
+            return new(values, search.Finish(torque), null);
+        }
+        catch (Model.ModelException e)
+        {
+            return new(values, null, e.Message);
+        }
+    }
+}
+
+/// <summary>Rhythms of many set-ups.</summary>
+/// <param name="Title">What they have in common.</param>
+/// <param name="Keys">What differs, one or two.</param>
+/// <param name="Cases">Set-ups; the last key changes fastest.</param>
+public sealed record AcrossResult(string Title, IReadOnlyList<AcrossKey> Keys, IReadOnlyList<AcrossCase> Cases);

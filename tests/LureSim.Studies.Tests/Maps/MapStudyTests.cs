@@ -1,0 +1,56 @@
+using LureSim.Model;
+using LureSim.Model.Retrieve;
+using LureSim.Studies.Maps;
+using LureSim.Studies.Runs;
+using LureSim.Studies.Tests.Support;
+
+namespace LureSim.Studies.Tests.Maps;
+
+public sealed class MapStudyTests
+{
+    private static RunSpec Make(double x, double y)
+    {
+        RunSpec spec = MadeUp.Spec(1 + (2 * x));
+        return spec with { Retrieve = spec.Retrieve with { StrokeM = 0.1 + (0.2 * y) } };
+    }
+
+    private static StationaryOutcome Lab(RunSpec s) => MadeUp.Outcome(
+        s.Retrieve.CadencePerS * s.Retrieve.StrokeM < 0.4 ? WalkPattern.Alternating : WalkPattern.OneSided, s.Retrieve.StrokeM);
+
+    [Fact]
+    public void Patterns_lie_on_their_side_of_a_known_boundary_and_glide_is_kept_where_it_walks()
+    {
+        MapGrid map = MapStudy.Run(new MapPlan(), Make, Lab);
+        int width = map.Patterns.GetLength(0), height = map.Patterns.GetLength(1);
+        Assert.Equal((97, 65), (width, height));
+        for (int i = 0; i < width; i++)
+        {
+            for (int j = 0; j < height; j++)
+            {
+                RunSpec spec = Make(i / (width - 1.0), j / (height - 1.0));
+                bool walks = Lab(spec).Pattern == WalkPattern.Alternating;
+                Assert.Equal(walks, map.Patterns[i, j] == WalkPattern.Alternating);
+                Assert.Equal(walks ? spec.Retrieve.StrokeM : double.NaN, map.GlideM[i, j], 1e-12);
+            }
+        }
+    }
+
+    [Fact]
+    public void Set_ups_that_make_no_sense_stay_empty()
+    {
+        MapGrid map = MapStudy.Run(new MapPlan(), (x, y) => x > 0.5 ? null : Make(x, y), Lab);
+        Assert.Null(map.Patterns[96, 0]);
+        Assert.NotNull(map.Patterns[48, 0]);
+        Assert.Contains(map.Samples, s => s.Point is null);
+    }
+
+    [Fact]
+    public void Threads_leave_no_trace()
+    {
+        var plan = new MapPlan(2, 2, 1, 1, 1, Run: new StationaryPlan(2.0, 4));
+        MapGrid one = MapStudy.Run(plan with { Threads = 1 }, Make), many = MapStudy.Run(plan with { Threads = 3 }, Make);
+        Assert.Equal(one.Samples.Select(s => (s.I, s.J)), many.Samples.Select(s => (s.I, s.J)));
+        Assert.All(one.Samples.Zip(many.Samples), p => Assert.Equal(p.First.Point!.Outcomes, p.Second.Point!.Outcomes));
+        Assert.Equal(one.GlideM, many.GlideM);
+    }
+}
