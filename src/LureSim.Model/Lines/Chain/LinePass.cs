@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using System.Runtime.InteropServices;
 using LureSim.Numerics;
 using LureSim.Numerics.Tension;
@@ -274,6 +275,7 @@ public sealed class LinePass
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static void Inverse(
         Vector<double> fx, Vector<double> fy, Vector<double> fz, Vector<double> a, Vector<double> ba,
         Vector<double> x, Vector<double> y, Vector<double> z, Vector<double> eX, Vector<double> eY, Vector<double> eZ,
