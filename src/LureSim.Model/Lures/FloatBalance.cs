@@ -18,8 +18,8 @@ public sealed record FloatState(Attitude Attitude, Immersion Immersion, int Stab
 /// </summary>
 public static class FloatBalance
 {
-    private const int Strips = 201;
-    private const int ScanStrips = 41;
+    private const int Strips = 61;
+    private const int ScanStrips = 21;
     private const double AngleTolerance = 1e-10;
 
     /// <summary>Finds the floating attitude.</summary>
@@ -30,17 +30,18 @@ public static class FloatBalance
     {
         ArgumentNullException.ThrowIfNull(body);
         DemandFloat(body);
-        double heel = 0.0;
+
+        // A tail-heavy body that leans over its back has its trim beyond 90 deg: below 90 deg when seen turned over.
+        FloatState state = BestTrim(body, 0.0) ?? TrimOrThrow(body, Math.PI);
         for (int round = 0; round < 40; round++)
         {
-            FloatState state = BestTrim(body, heel);
             double next = StableHeel(body, state);
-            if (Math.Abs(next - heel) < 1e-7)
+            if (Math.Abs(next - state.Attitude.HeelRad) < 1e-7)
             {
                 return state;
             }
 
-            heel = next;
+            state = TrimOrThrow(body, next);
         }
 
         throw new ModelException("float: trim and heel do not settle on one attitude.", 0.0);
@@ -95,7 +96,10 @@ public static class FloatBalance
     private static double TrimArm(FloatingBody body, FloatState state) =>
         Vec3.Dot(state.Immersion.Centre - body.CentreOfGravity, state.Attitude.Forward);
 
-    private static FloatState BestTrim(FloatingBody body, double heel)
+    private static FloatState TrimOrThrow(FloatingBody body, double heel) => BestTrim(body, heel)
+        ?? throw new ModelException("float: no stable trim between -90 and 90 deg.", 0.0);
+
+    private static FloatState? BestTrim(FloatingBody body, double heel)
     {
         // The grid avoids 0 and +-90 deg, where symmetric bodies have roots exactly.
         double step = 5.0 * Math.PI / 180.0;
@@ -119,16 +123,21 @@ public static class FloatBalance
             (left, leftArm) = (right, rightArm);
         }
 
-        return best is null
-            ? throw new ModelException("float: no stable trim between -90 and 90 deg.", 0.0)
-            : best with { StableTrims = stable };
+        return best is null ? null : best with { StableTrims = stable };
     }
 
     private static FloatState RefineTrim(FloatingBody body, double heel, double left, double right)
     {
         // The scan used coarser strips, so the root may lie a hair outside its bracket.
-        double trim = Root(t => TrimArm(body, Heave(body, t, heel)), left - 0.01, right + 0.01);
-        return Heave(body, trim, heel);
+        double height = 0.0;
+        double Arm(double trim)
+        {
+            FloatState state = Heave(body, trim, heel, Strips, height);
+            height = state.Attitude.HeightM;
+            return TrimArm(body, state);
+        }
+
+        return Heave(body, Root(Arm, left - 0.01, right + 0.01), heel);
     }
 
     private static double Energy(FloatingBody body, FloatState state) =>
@@ -138,12 +147,18 @@ public static class FloatBalance
     {
         double heel = state.Attitude.HeelRad;
         double gm = MetacentricHeightM(body, state, state.Immersion.BmTransM);
-        if (heel == 0.0 && gm > -1e-9)
+        if (Math.Abs(RightingArmM(body, state)) < 1e-9 * body.Hull.LengthM && gm > -1e-9)
         {
-            return 0.0;
+            return heel;
         }
 
+        // On end, heel only spins the body about the vertical: it leans over in the plane a quarter turn away.
         double trim = state.Attitude.TrimRad;
+        if (Math.Cos(trim) < 1e-6)
+        {
+            return heel + (0.5 * Math.PI);
+        }
+
         double Arm(double phi) => RightingArmM(body, Heave(body, trim, phi));
         double step = Math.PI / 15.0;
         double left = 0.5 * step;

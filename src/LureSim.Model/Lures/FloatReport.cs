@@ -20,11 +20,6 @@ namespace LureSim.Model.Lures;
 /// <param name="FlotationXM">Centre of the waterplane ahead of G, horizontally, m.</param>
 /// <param name="HeaveStiffnessNM">rho g Aw, N/m.</param>
 /// <param name="TrimStiffnessNMRad">m g GM lengthwise, N m/rad.</param>
-/// <param name="HeelRadGrid">Heel angles of the righting arm curve, 0 to pi, rad.</param>
-/// <param name="RightingArmM">
-/// GZ at those heels, m, turned about the hull's axis with trim held and heave free (slope at 0: GM cos trim); positive
-/// rights the lure.
-/// </param>
 /// <param name="WaveFreeSpeedMS">Below this speed steady straight motion makes no waves, m/s.</param>
 /// <param name="WaveHumpSpeedMS">Speed of the main wave drag hump, Froude number 0.5 on L, m/s.</param>
 /// <param name="Notes">What a user should know: limits of the planar model, instability, other attitudes.</param>
@@ -48,8 +43,14 @@ public sealed record FloatReport(
     double FlotationXM,
     double HeaveStiffnessNM,
     double TrimStiffnessNMRad,
-    IReadOnlyList<double> HeelRadGrid,
-    IReadOnlyList<double> RightingArmM,
     double WaveFreeSpeedMS,
     double WaveHumpSpeedMS,
     IReadOnlyList<string> Notes);
+
+/// <summary>How a heeled lure rights itself.</summary>
+/// <param name="HeelRad">Heel angles, 0 to pi, rad.</param>
+/// <param name="ArmM">
+/// GZ at those heels, m, turned about the hull's axis with trim held and heave free (slope at 0: GM cos trim); positive
+/// rights the lure.
+/// </param>
+public sealed record RightingCurve(IReadOnlyList<double> HeelRad, IReadOnlyList<double> ArmM);

@@ -20,13 +20,23 @@ public static class FloatSolver
     /// <exception cref="ModelException">No stable attitude was found.</exception>
     public static FloatReport Solve(LureSpec lure, WaterState water) => Report(FloatingLure.Float(lure, water));
 
+    /// <summary>Heels the floating lure over, step by step.</summary>
+    /// <param name="lure">Lure.</param>
+    /// <param name="water">Water.</param>
+    /// <exception cref="ArgumentException">A value is out of range, or the lure is heavier than its water (it sinks).</exception>
+    /// <exception cref="ModelException">No stable attitude was found.</exception>
+    public static RightingCurve Righting(LureSpec lure, WaterState water)
+    {
+        double[] heel = HeelGrid();
+        return new RightingCurve(heel, RightingArms(FloatingLure.Float(lure, water), heel));
+    }
+
     /// <summary>The report of a lure that floats already.</summary>
     internal static FloatReport Report(FloatingLure f)
     {
         Attitude a = f.State.Attitude;
         Immersion i = f.State.Immersion;
         double[] stations = Stations(f.Hull.LengthM);
-        double[] heel = HeelGrid();
         return new FloatReport(
             a.TrimRad,
             a.HeelRad,
@@ -47,8 +57,6 @@ public static class FloatSolver
             f.FlotationXM,
             f.HeaveStiffnessNM,
             f.TrimStiffnessNMRad,
-            heel,
-            RightingArms(f, heel),
             WaveRegime.MinimumPhaseSpeedMS(f.Water),
             WaveRegime.SpeedMS(0.5, f.Hull.LengthM),
             Notes(f));

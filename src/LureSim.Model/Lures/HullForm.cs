@@ -20,18 +20,25 @@ public abstract class HullForm : IHull
     /// <inheritdoc/>
     public SectionCut Cut(double x, double ny, double nz, double d) => SectionAt(x).Cut(ny, nz, d);
 
-    /// <summary>Volume of the whole body, m3.</summary>
-    /// <param name="panels">Panels along the hull.</param>
-    public double VolumeM3(int panels = Panels)
+    /// <inheritdoc/>
+    public Wetting WettingAt(double x, double ny, double nz, double d)
     {
+        double t = SectionAt(x).RelativeLevel(ny, nz, d);
+        return t <= -1.0 ? Wetting.Dry : t >= 1.0 ? Wetting.Wet : Wetting.Partial;
+    }
+
+    /// <summary>Volume of the whole body, m3.</summary>
+    /// <param name="strips">Strips along the hull.</param>
+    public double VolumeM3(int strips = Panels)
+    {
+        StripRule rule = StripRule.Of(strips);
         double sum = 0.0;
-        for (int i = 0; i < panels; i++)
+        for (int i = 0; i < strips; i++)
         {
-            HullPanel p = Panel(i, panels);
-            sum += p.Section.AreaM2 * p.WidthM;
+            sum += SectionAt(0.5 * LengthM * rule.Node[i]).AreaM2 * rule.Weight[i];
         }
 
-        return sum;
+        return 0.5 * LengthM * sum;
     }
 
     /// <summary>Area of the whole surface with flat ends, m2.</summary>
@@ -59,8 +66,10 @@ public abstract class HullForm : IHull
         double step = Math.PI / n;
         double half = 0.5 * LengthM;
         double x = -half * Math.Cos((i + 0.5) * step);
-        double width = half * Math.Sin((i + 0.5) * step) * step;
-        double rise = MeanRadius(-half * Math.Cos((i + 1) * step)) - MeanRadius(-half * Math.Cos(i * step));
+        double tailward = -half * Math.Cos(i * step);
+        double noseward = -half * Math.Cos((i + 1) * step);
+        double width = noseward - tailward;
+        double rise = MeanRadius(noseward) - MeanRadius(tailward);
         return new HullPanel(x, width, Math.Sqrt((width * width) + (rise * rise)), SectionAt(x));
     }
 

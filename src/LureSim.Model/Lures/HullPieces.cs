@@ -23,7 +23,10 @@ internal static class HullPieces
             if (rightState != leftState)
             {
                 ends[count++] = EndOf(hull, water, left, right, leftState);
-                ends[count++] = EndOf(hull, water, right, left, rightState);
+                if (leftState != Wetting.Partial && rightState != Wetting.Partial)
+                {
+                    ends[count++] = EndOf(hull, water, right, left, rightState);
+                }
             }
 
             (left, leftState) = (right, rightState);
@@ -34,12 +37,12 @@ internal static class HullPieces
     }
 
     private static Wetting State(IHull hull, WaterLine water, double x) =>
-        hull.Cut(x, water.Ny, water.Nz, water.Level(x)).Wetting;
+        hull.WettingAt(x, water.Ny, water.Nz, water.Level(x));
 
-    // Bisection on the state: going from "inside" toward "outside", where does the state of "inside" end?
+    // Bisection on the state, to a few 1e-12 of the length: going from "inside" toward "outside", where does the state of "inside" end?
     private static double EndOf(IHull hull, WaterLine water, double inside, double outside, Wetting state)
     {
-        for (int i = 0; i < 50; i++)
+        for (int i = 0; i < 32; i++)
         {
             double middle = 0.5 * (inside + outside);
             if (State(hull, water, middle) == state)

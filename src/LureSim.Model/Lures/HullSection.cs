@@ -1,3 +1,5 @@
+using MathNet.Numerics.Integration;
+
 namespace LureSim.Model.Lures;
 
 /// <summary>An elliptic section of a hull.</summary>
@@ -112,16 +114,12 @@ public readonly record struct HullSection(double HalfBreadthM, double HalfHeight
         double c = HalfHeightM;
         double down = Math.Atan2(-nz * c, -ny * b);
         double half = Math.PI - Math.Acos(t);
-        return MathNet.Numerics.Integration.GaussLegendreRule.Integrate(
-            angle => HullArc.Speed(b, c, angle), down - half, down + half, 32);
+        return GaussLegendreRule.Integrate(
+            angle => ArcSpeed(b, c, angle), down - half, down + half, 32);
     }
-}
 
-/// <summary>Arc length of an ellipse.</summary>
-internal static class HullArc
-{
-    /// <summary>ds/d(angle) of (b cos, c sin), m.</summary>
-    public static double Speed(double b, double c, double angle)
+    // ds/d(angle) of the outline (b cos, c sin).
+    private static double ArcSpeed(double b, double c, double angle)
     {
         double y = b * Math.Sin(angle);
         double z = c * Math.Cos(angle);

@@ -16,4 +16,11 @@ public interface IHull
     /// <param name="nz">z of the same normal.</param>
     /// <param name="d">Distance of the water line from the axis along that normal, m.</param>
     public SectionCut Cut(double x, double ny, double nz, double d);
+
+    /// <summary>How the section at x meets the water; cheaper than <see cref="Cut"/>.</summary>
+    /// <param name="x">Position along the axis, m, -L/2 to L/2.</param>
+    /// <param name="ny">y of the unit normal that points out of the water.</param>
+    /// <param name="nz">z of the same normal.</param>
+    /// <param name="d">Distance of the water line from the axis along that normal, m.</param>
+    public Wetting WettingAt(double x, double ny, double nz, double d) => Cut(x, ny, nz, d).Wetting;
 }

@@ -21,17 +21,16 @@ internal struct ImmersionSums(Attitude attitude)
     {
         double half = 0.5 * (to - from);
         double middle = 0.5 * (to + from);
-        if (half <= 0.0 || hull.Cut(middle, water.Ny, water.Nz, water.Level(middle)).Wetting == Wetting.Dry)
+        if (half <= 0.0 || hull.WettingAt(middle, water.Ny, water.Nz, water.Level(middle)) == Wetting.Dry)
         {
             return;
         }
 
-        double step = Math.PI / strips;
+        StripRule rule = StripRule.Of(strips);
         for (int i = 0; i < strips; i++)
         {
-            (double sin, double cos) = Math.SinCos((i + 0.5) * step);
-            double x = middle - (half * cos);
-            Add(x, half * sin * step, hull.Cut(x, water.Ny, water.Nz, water.Level(x)), water.Cos);
+            double x = middle + (half * rule.Node[i]);
+            Add(x, half * rule.Weight[i], hull.Cut(x, water.Ny, water.Nz, water.Level(x)), water.Cos);
         }
     }
 

@@ -39,10 +39,11 @@ public sealed class FloatSolverTests
     public void Round_body_has_a_sine_as_righting_arm()
     {
         FloatReport f = FloatSolver.Solve(TestLures.Cigar(), TestLures.Water);
+        RightingCurve curve = FloatSolver.Righting(TestLures.Cigar(), TestLures.Water);
         double arm = f.GmTransverseM * Math.Cos(f.TrimRad);
-        for (int i = 0; i < f.RightingArmM.Count; i++)
+        for (int i = 0; i < curve.ArmM.Count; i++)
         {
-            Assert.Equal(arm * Math.Sin(f.HeelRadGrid[i]), f.RightingArmM[i], 1e-9);
+            Assert.Equal(arm * Math.Sin(curve.HeelRad[i]), curve.ArmM[i], 1e-9);
         }
     }
 
