@@ -18,14 +18,14 @@ internal static class CadenceMapCommand
     /// <summary>Runs the study.</summary>
     /// <param name="values">Common options.</param>
     /// <param name="axes">Two axes with ranges.</param>
-    /// <param name="plan">Search; only starts and threads count.</param>
+    /// <param name="plan">Search; the range of rhythms does not count.</param>
     /// <param name="terminal">Where to write.</param>
     /// <param name="stop">Set when the person stops the run.</param>
     public static int Run(CommonValues values, IReadOnlyList<Axis> axes, CadencePlan plan, Terminal terminal, CancellationToken stop)
     {
         ScenarioSource source = ScenarioSource.Load(values.File);
         ScenarioResult plain = source.Resolve(values.Overrides);
-        var map = new MapPlan(Starts: plan.Starts, Threads: plan.Threads);
+        var map = new MapPlan(Starts: plan.Starts, Run: plan.Runs, Threads: plan.Threads);
         MapGrid grid;
         using (var progress = new ProgressLine("map", terminal, values.Quiet))
         {

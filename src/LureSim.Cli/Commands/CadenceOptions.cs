@@ -1,16 +1,18 @@
 using System.CommandLine;
 using System.Globalization;
+using LureSim.Model.Retrieve;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
 using LureSim.Studies.Cadence;
+using LureSim.Studies.Runs;
 
 namespace LureSim.Cli.Commands;
 
 /// <summary>Options of <c>cadence</c> that say how it searches.</summary>
 public sealed class CadenceOptions
 {
-    private const int MostStarts = 1000, MostThreads = 4096;
+    private const int MostStarts = 1000, MostThreads = 4096, MostTwitches = 10_000;
 
     private readonly Option<string> from = new("--from")
     {
@@ -39,12 +41,30 @@ public sealed class CadenceOptions
         DefaultValueFactory = _ => "0",
     };
 
+    private readonly Option<string> warmUp = new("--warm-up")
+    {
+        Description = "Time before twitches count.",
+        HelpName = "time",
+        DefaultValueFactory = _ => "18 s",
+    };
+
+    private readonly Option<string?> twitches = new("--twitches") { Description = "Twitches counted; default 24.", HelpName = "count" };
+
+    private readonly Option<string?> nodes = new("--nodes") { Description = "Line segments of each run; default 20.", HelpName = "count" };
+
+    private readonly Option<string> step = new("--step")
+    {
+        Description = "Time step of each run.",
+        HelpName = "time",
+        DefaultValueFactory = _ => "1 ms",
+    };
+
     /// <summary>Adds all to a command.</summary>
     /// <param name="command">Command.</param>
     public void AddTo(Command command)
     {
         ArgumentNullException.ThrowIfNull(command);
-        foreach (Option option in (Option[])[from, to, starts, threads])
+        foreach (Option option in (Option[])[from, to, starts, threads, warmUp, twitches, nodes, step])
         {
             command.Add(option);
         }
@@ -59,7 +79,8 @@ public sealed class CadenceOptions
         ArgumentNullException.ThrowIfNull(parsed);
         ArgumentNullException.ThrowIfNull(faults);
         int before = faults.Count;
-        double slowest = Rhythm(parsed.GetValue(from)!, "--from", faults), fastest = Rhythm(parsed.GetValue(to)!, "--to", faults);
+        double slowest = Number(parsed.GetValue(from)!, RetrieveKeys.Cadence, "--from", faults);
+        double fastest = Number(parsed.GetValue(to)!, RetrieveKeys.Cadence, "--to", faults);
         int count = Count(parsed.GetValue(starts), defaultStarts, "--starts", 1, MostStarts, faults);
         int cores = Count(parsed.GetValue(threads), 0, "--threads", 0, MostThreads, faults);
         if (fastest <= slowest)
@@ -67,20 +88,23 @@ public sealed class CadenceOptions
             faults.Add(new("--to", "", "the fastest rhythm must lie above the slowest"));
         }
 
-        return faults.Count > before ? null : new CadencePlan(slowest, fastest, Starts: count, Threads: cores);
+        var run = new StationaryPlan(
+            Number(parsed.GetValue(warmUp)!, RetrieveKeys.WarmUp, "--warm-up", faults),
+            Count(parsed.GetValue(twitches), 24, "--twitches", PatternFinder.FewestTwitches, MostTwitches, faults),
+            Count(parsed.GetValue(nodes), 20, "--nodes", (int)SolverKeys.Nodes.Low, (int)SolverKeys.Nodes.High, faults),
+            Number(parsed.GetValue(step)!, SolverKeys.Step, "--step", faults));
+        return faults.Count > before ? null : new CadencePlan(slowest, fastest, Starts: count, Run: run, Threads: cores);
     }
 
-    private static double Rhythm(string text, string option, ICollection<ScenarioFault> faults)
+    private static double Number(string text, KeySpec key, string option, ICollection<ScenarioFault> faults)
     {
-        KeySpec key = RetrieveKeys.Cadence;
         QuantityValue value = Quantity.Read(text, key.Kind);
-        if (value.Error is not null)
+        string? error = value.Error ?? (value.Si >= key.Low && value.Si <= key.High
+            ? null
+            : $"\"{text}\" is outside of {Quantity.Show(key.Low, key.Kind, key.Unit)} to {Quantity.Show(key.High, key.Kind, key.Unit)}");
+        if (error is not null)
         {
-            faults.Add(new(option, "", value.Error));
-        }
-        else if (value.Si < key.Low || value.Si > key.High)
-        {
-            faults.Add(new(option, "", $"\"{text}\" is outside of {key.Low.ToString(CultureInfo.InvariantCulture)} to {key.High.ToString(CultureInfo.InvariantCulture)} /s"));
+            faults.Add(new(option, "", error));
         }
 
         return value.Si;

@@ -13,15 +13,19 @@ public static class AcrossTrend
     public static Chart? Build(AcrossResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        double[] own = [.. result.Cases.Select(c => c.Result?.Own?.PerS ?? double.NaN).Distinct()];
+        double[] own = [.. result.Cases.Select(c => c.Result).OfType<CadenceResult>().Select(r => r.Own?.PerS ?? double.NaN).Distinct()];
         if (!result.Keys[0].IsNumeric)
         {
             return null;
         }
 
-        var panels = new List<StudyPanel>
+        var panels = new List<StudyPanel>(result.Keys.Count == 1
+            ? [new("Rhythms that walk: widest window (band) and best (line)", "twitches/s", Lines(result, r => r.Best?.PerS, Window))]
+            : [
+                new("Slowest rhythm of the widest window", "twitches/s", Lines(result, r => Window(r).Low)),
+                new("Best rhythm", "twitches/s", Lines(result, r => r.Best?.PerS)),
+            ])
         {
-            new("Rhythms that walk: widest window (band) and best (line)", "twitches/s", Lines(result, r => r.Best?.PerS, Window), FromZero: true),
             new("Glide across at the best rhythm", "cm per twitch", Lines(result, r => 100.0 * r.BestPoint?.Median(Glide), r => Spread(r.BestPoint, Glide, 100.0))),
         };
         if (own is [double rhythm] && double.IsFinite(rhythm))
@@ -48,7 +52,7 @@ public static class AcrossTrend
         return (scale * low, scale * high);
     }
 
-    private static StudyLine[] Lines(AcrossResult result, Func<CadenceResult, double?> value, Func<CadenceResult, (double Low, double High)> spread) =>
+    private static StudyLine[] Lines(AcrossResult result, Func<CadenceResult, double?> value, Func<CadenceResult, (double Low, double High)>? spread = null) =>
     [
         .. result.Cases.GroupBy(c => result.Keys.Count > 1 ? c.Values[1].Label : string.Empty).Select(g =>
         {
@@ -57,8 +61,8 @@ public static class AcrossTrend
                 g.Key,
                 [.. line.Select(c => c.Values[0].Number)],
                 [.. line.Select(c => Of(c, value))],
-                [.. line.Select(c => c.Result is CadenceResult r ? spread(r).Low : double.NaN)],
-                [.. line.Select(c => c.Result is CadenceResult r ? spread(r).High : double.NaN)]);
+                spread is null ? null : [.. line.Select(c => c.Result is CadenceResult r ? spread(r).Low : double.NaN)],
+                spread is null ? null : [.. line.Select(c => c.Result is CadenceResult r ? spread(r).High : double.NaN)]);
         }),
     ];
 

@@ -26,7 +26,7 @@ public static class AcrossWindows
         for (int i = 0; i < rows; i++)
         {
             // The first set-up stands on top.
-            AddRow(panels, rows - 1 - i, result.Cases[i]);
+            AddRow(panels, rows - 1 - i, result.Cases[i], known[0].Points[0].PerS);
         }
 
         panels.Header(0, string.Empty,
@@ -62,10 +62,11 @@ public static class AcrossWindows
         return ChartStyle.NewAxis(AxisPosition.Bottom, CadenceChart.RhythmTitle, from - margin, to + margin);
     }
 
-    private static void AddRow(Panels panels, int row, AcrossCase setUp)
+    private static void AddRow(Panels panels, int row, AcrossCase setUp, double left)
     {
         if (setUp.Result is not CadenceResult result)
         {
+            Write(panels, left, row, "no run finished");
             return;
         }
 
@@ -88,17 +89,19 @@ public static class AcrossWindows
             var dot = new ScatterSeries { YAxisKey = Panels.Key(0), MarkerType = MarkerType.Circle, MarkerSize = 9, MarkerFill = ChartStyle.Ink };
             dot.Points.Add(new ScatterPoint(best.PerS, row));
             panels.Model.Series.Add(dot);
-            panels.Model.Annotations.Add(new TextAnnotation
-            {
-                YAxisKey = Panels.Key(0),
-                Text = $"  {Trade.Digits(100.0 * best.Median(o => o.GlideM))} cm",
-                TextPosition = new DataPoint(best.PerS, row),
-                Stroke = OxyColors.Undefined,
-                FontSize = ChartStyle.TextSize,
-                TextColor = ChartStyle.Ink,
-                TextHorizontalAlignment = HorizontalAlignment.Left,
-                TextVerticalAlignment = VerticalAlignment.Middle,
-            });
+            Write(panels, best.PerS, row, $"  {Trade.Digits(100.0 * best.Median(o => o.GlideM))} cm");
         }
     }
+
+    private static void Write(Panels panels, double x, double y, string text) => panels.Model.Annotations.Add(new TextAnnotation
+    {
+        YAxisKey = Panels.Key(0),
+        Text = text,
+        TextPosition = new DataPoint(x, y),
+        Stroke = OxyColors.Undefined,
+        FontSize = ChartStyle.TextSize,
+        TextColor = ChartStyle.Ink,
+        TextHorizontalAlignment = HorizontalAlignment.Left,
+        TextVerticalAlignment = VerticalAlignment.Middle,
+    });
 }
