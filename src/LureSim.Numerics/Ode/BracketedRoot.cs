@@ -4,7 +4,7 @@ namespace LureSim.Numerics.Ode;
 internal interface IScalarFunction
 {
     /// <summary>Value at x.</summary>
-    double At(double x);
+    public double At(double x);
 }
 
 /// <summary>Root inside a sign change.</summary>

@@ -6,12 +6,12 @@ namespace LureSim.Numerics.Ode;
 public interface IOdeSystem
 {
     /// <summary>Number of components of y, at least 1.</summary>
-    int Dimension { get; }
+    public int Dimension { get; }
 
     /// <summary>Writes f(t, y).</summary>
     /// <param name="t">Time, in the problem's unit.</param>
     /// <param name="y">State, <see cref="Dimension"/> values. May be outside the physical range inside a trial step.</param>
     /// <param name="dydt">Receives the rates; every component must be written. Values that are not finite make an adaptive step
     /// shorter and stop a fixed one.</param>
-    void Evaluate(double t, ReadOnlySpan<double> y, Span<double> dydt);
+    public void Evaluate(double t, ReadOnlySpan<double> y, Span<double> dydt);
 }

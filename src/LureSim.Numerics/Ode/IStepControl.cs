@@ -4,14 +4,14 @@ namespace LureSim.Numerics.Ode;
 internal interface IStepControl
 {
     /// <summary>Called at the start and after every jump of state or right side, with the stepper at its new start.</summary>
-    void Restart(Stepper stepper, double limit);
+    public void Restart(Stepper stepper, double limit);
 
     /// <summary>End of the next step, at most <paramref name="limit"/>.</summary>
-    double Next(double t, double limit);
+    public double Next(double t, double limit);
 
     /// <summary>Judges the step just tried and prepares the next.</summary>
-    bool Accepts(Stepper stepper);
+    public bool Accepts(Stepper stepper);
 
     /// <summary>After a rejection: why it is no use to try again, or null.</summary>
-    OdeStatus? Failure(double t);
+    public OdeStatus? Failure(double t);
 }
