@@ -12,13 +12,16 @@ public sealed class CommonOptions
     /// <summary>Overrides.</summary>
     public Option<string[]> Set { get; } = new("--set")
     {
-        Description = "Override one key, for example --set retrieve.cadence=\"2.5 /s\"; repeatable.", HelpName = "key=value", DefaultValueFactory = _ => [],
+        Description = "Override one key, for example --set retrieve.cadence=\"2.5 /s\"; repeatable.",
+        HelpName = "key=value",
+        DefaultValueFactory = _ => [],
     };
 
     /// <summary>Output folder.</summary>
     public Option<string?> Out { get; } = new("--out")
     {
-        Description = "Folder for the files; default out/NAME, or no files with --json.", HelpName = "dir",
+        Description = "Folder for the files; default out/NAME, or no files with --json.",
+        HelpName = "dir",
     };
 
     /// <summary>Summary as JSON.</summary>
@@ -27,7 +30,9 @@ public sealed class CommonOptions
     /// <summary>Pictures.</summary>
     public Option<string> Plots { get; } = new("--plots")
     {
-        Description = "Kind of pictures: svg, png, both or none.", HelpName = "kind", DefaultValueFactory = _ => "both",
+        Description = "Kind of pictures: svg, png, both or none.",
+        HelpName = "kind",
+        DefaultValueFactory = _ => "both",
     };
 
     /// <summary>No text.</summary>

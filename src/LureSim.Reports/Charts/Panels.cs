@@ -71,7 +71,11 @@ public sealed class Panels
     {
         var line = new LineSeries
         {
-            YAxisKey = Key(panel), Color = color, StrokeThickness = width, LineStyle = style, LineJoin = LineJoin.Round,
+            YAxisKey = Key(panel),
+            Color = color,
+            StrokeThickness = width,
+            LineStyle = style,
+            LineJoin = LineJoin.Round,
         };
         for (int i = 0; i < x.Length; i++)
         {
@@ -89,8 +93,13 @@ public sealed class Panels
     public void Shade(int panel, double from, double to, OxyColor fill) =>
         Model.Annotations.Add(new RectangleAnnotation
         {
-            YAxisKey = Key(panel), MinimumX = from, MaximumX = to, Fill = fill, Layer = AnnotationLayer.BelowSeries,
-            MinimumY = _axes[panel].Minimum, MaximumY = _axes[panel].Maximum,
+            YAxisKey = Key(panel),
+            MinimumX = from,
+            MaximumX = to,
+            Fill = fill,
+            Layer = AnnotationLayer.BelowSeries,
+            MinimumY = _axes[panel].Minimum,
+            MaximumY = _axes[panel].Maximum,
         });
 
     /// <summary>Marks a span of x by a strip along the top of a panel.</summary>
@@ -103,8 +112,13 @@ public sealed class Panels
         double top = _axes[panel].Maximum, range = top - _axes[panel].Minimum;
         Model.Annotations.Add(new RectangleAnnotation
         {
-            YAxisKey = Key(panel), MinimumX = from, MaximumX = to, Fill = fill, Layer = AnnotationLayer.AboveSeries,
-            MinimumY = top - (0.07 * range), MaximumY = top,
+            YAxisKey = Key(panel),
+            MinimumX = from,
+            MaximumX = to,
+            Fill = fill,
+            Layer = AnnotationLayer.AboveSeries,
+            MinimumY = top - (0.07 * range),
+            MaximumY = top,
         });
     }
 
@@ -117,9 +131,14 @@ public sealed class Panels
     public void Words(int panel, double x, double y, string text, OxyColor? ground = null) =>
         Model.Annotations.Add(new TextAnnotation
         {
-            YAxisKey = Key(panel), Text = text, TextPosition = new DataPoint(x, y), Stroke = OxyColors.Undefined,
-            FontSize = ChartStyle.TextSize, TextHorizontalAlignment = HorizontalAlignment.Center,
-            TextVerticalAlignment = VerticalAlignment.Middle, Background = ground ?? OxyColors.Undefined,
+            YAxisKey = Key(panel),
+            Text = text,
+            TextPosition = new DataPoint(x, y),
+            Stroke = OxyColors.Undefined,
+            FontSize = ChartStyle.TextSize,
+            TextHorizontalAlignment = HorizontalAlignment.Center,
+            TextVerticalAlignment = VerticalAlignment.Middle,
+            Background = ground ?? OxyColors.Undefined,
         });
 
     /// <summary>Draws a level across a panel.</summary>
@@ -129,7 +148,12 @@ public sealed class Panels
     public void Level(int panel, double y, OxyColor color) =>
         Model.Annotations.Add(new LineAnnotation
         {
-            YAxisKey = Key(panel), Type = LineAnnotationType.Horizontal, Y = y, Color = color, StrokeThickness = 2.5,
-            LineStyle = LineStyle.Solid, Layer = AnnotationLayer.BelowSeries,
+            YAxisKey = Key(panel),
+            Type = LineAnnotationType.Horizontal,
+            Y = y,
+            Color = color,
+            StrokeThickness = 2.5,
+            LineStyle = LineStyle.Solid,
+            Layer = AnnotationLayer.BelowSeries,
         });
 }

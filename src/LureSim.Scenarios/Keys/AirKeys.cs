@@ -8,19 +8,28 @@ public static class AirKeys
     /// <summary>Temperature.</summary>
     public static readonly KeySpec Temperature = new("air.temperature", QuantityKind.Temperature, "C", "Air temperature.")
     {
-        Default = "25 C", Low = -20, High = 50, FromSpec = s => s.Air.TemperatureC,
+        Default = "25 C",
+        Low = -20,
+        High = 50,
+        FromSpec = s => s.Air.TemperatureC,
     };
 
     /// <summary>Height of the water above the sea.</summary>
     public static readonly KeySpec Altitude = new("air.altitude", QuantityKind.Length, "m", "Height of the water above sea level.")
     {
-        Default = "100 m", Low = 0, High = 4000, FromSpec = s => s.Air.AltitudeM,
+        Default = "100 m",
+        Low = 0,
+        High = 4000,
+        FromSpec = s => s.Air.AltitudeM,
     };
 
     /// <summary>Wind speed.</summary>
     public static readonly KeySpec Wind = new("air.wind", QuantityKind.Speed, "m/s", "Wind speed 10 m above the water.")
     {
-        Default = "0 m/s", Low = 0, High = 25, FromSpec = s => s.Air.WindSpeedMS,
+        Default = "0 m/s",
+        Low = 0,
+        High = 25,
+        FromSpec = s => s.Air.WindSpeedMS,
     };
 
     /// <summary>Where the wind comes from.</summary>
@@ -40,7 +49,12 @@ public static class AirKeys
     /// <summary>Roughness of the water in the wind profile.</summary>
     public static readonly KeySpec Roughness = new("air.roughness", QuantityKind.Length, "mm", "Roughness length of the water in the log wind profile.")
     {
-        Default = "0.0002 m", Low = 1e-6, High = 0.01, GuessLow = 1e-5, GuessHigh = 1e-3, FromSpec = s => s.Air.RoughnessM,
+        Default = "0.0002 m",
+        Low = 1e-6,
+        High = 0.01,
+        GuessLow = 1e-5,
+        GuessHigh = 1e-3,
+        FromSpec = s => s.Air.RoughnessM,
     };
 
     /// <summary>Rows of the table.</summary>

@@ -12,7 +12,9 @@ public static class LeaderKeys
     /// <summary>Length.</summary>
     public static readonly KeySpec Length = new("leader.length", QuantityKind.Length, "in", "Length of the leader; due where there is one.")
     {
-        Low = 0.05, High = 5, FromSpec = s => s.Leader?.LengthM ?? double.NaN,
+        Low = 0.05,
+        High = 5,
+        FromSpec = s => s.Leader?.LengthM ?? double.NaN,
     };
 
     /// <summary>Joint to the line tie.</summary>

@@ -13,7 +13,9 @@ public sealed class LineKeySet
         string group = $"{table} size";
         Material = new($"{table}.material", QuantityKind.Choice, "", mayBeAbsent ? "Leader material; \"none\" takes an inherited leader off." : "Line material.")
         {
-            Required = !mayBeAbsent, Choices = Materials(mayBeAbsent), FromSpec = s => Of(s, l => (int)l.Material),
+            Required = !mayBeAbsent,
+            Choices = Materials(mayBeAbsent),
+            FromSpec = s => Of(s, l => (int)l.Material),
         };
         Label = new($"{table}.label", QuantityKind.Force, "lb", "Strength printed on the spool; not the break.") { Low = 2, High = 2000, Group = group };
         Number = new($"{table}.number", QuantityKind.LineNumber, "", "Line number: \"PE 3\" for braid (by mass), \"no. 3\" for single strands (by diameter).")
@@ -25,7 +27,10 @@ public sealed class LineKeySet
         };
         Diameter = new($"{table}.diameter", QuantityKind.Length, "mm", "Outer diameter; without it label or number decide.")
         {
-            Low = 5e-5, High = 2e-3, Group = group, FromSpec = s => Of(s, l => l.DiameterM),
+            Low = 5e-5,
+            High = 2e-3,
+            Group = group,
+            FromSpec = s => Of(s, l => l.DiameterM),
         };
         Film = new($"{table}.film", QuantityKind.Choice, "", "Skin at the water surface: dry is carried by the surface film, wetted is not.")
         {
@@ -35,31 +40,46 @@ public sealed class LineKeySet
         };
         Density = new($"{table}.density", QuantityKind.Density, "kg/m3", "Density of the solid; the material decides.")
         {
-            Low = 500, High = 3000, FromSpec = s => Of(s, l => l.DensityKgM3),
+            Low = 500,
+            High = 3000,
+            FromSpec = s => Of(s, l => l.DensityKgM3),
         };
         Packing = new($"{table}.packing", QuantityKind.Ratio, "", "Solid share of a braid's outer circle.")
         {
-            Low = 0.3, High = 0.907, FromSpec = s => Of(s, Packed),
+            Low = 0.3,
+            High = 0.907,
+            FromSpec = s => Of(s, Packed),
         };
         Modulus = new($"{table}.modulus", QuantityKind.Modulus, "GPa", "Modulus on the solid area; material and film decide.")
         {
-            Low = 1e7, High = 3e11, FromSpec = s => Of(s, l => l.AxialStiffnessN * l.DensityKgM3 / l.LinearDensityKgM),
+            Low = 1e7,
+            High = 3e11,
+            FromSpec = s => Of(s, l => l.AxialStiffnessN * l.DensityKgM3 / l.LinearDensityKgM),
         };
         DampingTime = new($"{table}.damping_time", QuantityKind.Time, "ms", "Kelvin-Voigt time of the stretch; the material decides.")
         {
-            Low = 0, High = 0.1, FromSpec = s => Of(s, l => l.DampingTimeS),
+            Low = 0,
+            High = 0.1,
+            FromSpec = s => Of(s, l => l.DampingTimeS),
         };
         Strength = new($"{table}.strength", QuantityKind.Force, "lb", "Breaking load, wet, without knot; label and material decide.")
         {
-            Low = 0.1, High = 1e5, FromSpec = s => Of(s, l => l.BreakN),
+            Low = 0.1,
+            High = 1e5,
+            FromSpec = s => Of(s, l => l.BreakN),
         };
         DragFactor = new($"{table}.drag_factor", QuantityKind.Ratio, "", "Factor on the Cd(Re) of a smooth cylinder.")
         {
-            Default = "1", Low = 0, High = 5, FromSpec = s => Of(s, l => l.NormalDragFactor),
+            Default = "1",
+            Low = 0,
+            High = 5,
+            FromSpec = s => Of(s, l => l.NormalDragFactor),
         };
         TangentialDrag = new($"{table}.tangential_drag", QuantityKind.Ratio, "", "Ct on the wetted skin, for flow along the line.")
         {
-            Low = 0, High = 0.1, FromSpec = s => Of(s, l => l.TangentialDragCoefficient),
+            Low = 0,
+            High = 0.1,
+            FromSpec = s => Of(s, l => l.TangentialDragCoefficient),
         };
         All =
         [

@@ -17,7 +17,8 @@ public static class LureItemKeys
     /// <summary>Hook type.</summary>
     public static readonly KeySpec HookType = new("lure.hooks.type", QuantityKind.Choice, "", "Points of the hook; used with size.")
     {
-        Default = "treble", Choices = [new("single", 1), new("double", 2), new("treble", 3)],
+        Default = "treble",
+        Choices = [new("single", 1), new("double", 2), new("treble", 3)],
     };
 
     /// <summary>Hook size.</summary>
@@ -38,7 +39,9 @@ public static class LureItemKeys
     /// <summary>Density.</summary>
     public static readonly KeySpec HookDensity = new("lure.hooks.density", QuantityKind.Density, "kg/m3", "Density, for buoyancy: steel unless given (a silicone skirt about 1100).")
     {
-        Default = "7850 kg/m3", Low = 100, High = 20000,
+        Default = "7850 kg/m3",
+        Low = 100,
+        High = 20000,
     };
 
     /// <summary>Hook x.</summary>

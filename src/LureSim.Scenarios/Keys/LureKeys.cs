@@ -24,49 +24,69 @@ public static class LureKeys
     /// <summary>Length.</summary>
     public static readonly KeySpec Length = new("lure.length", QuantityKind.Length, "mm", "Length of the body; due unless stations give it.")
     {
-        Low = 0.02, High = 0.4, FromSpec = s => s.Lure.LengthM,
+        Low = 0.02,
+        High = 0.4,
+        FromSpec = s => s.Lure.LengthM,
     };
 
     /// <summary>Largest breadth.</summary>
     public static readonly KeySpec Diameter = new("lure.diameter", QuantityKind.Length, "mm", "Largest breadth of the body; due unless stations give it.")
     {
-        Low = 0.002, High = 0.2, FromSpec = s => s.Lure.DiameterM,
+        Low = 0.002,
+        High = 0.2,
+        FromSpec = s => s.Lure.DiameterM,
     };
 
     /// <summary>Largest height.</summary>
     public static readonly KeySpec Height = new("lure.height", QuantityKind.Length, "mm", "Largest height of the body; without it, the breadth.")
     {
-        Low = 0.002, High = 0.2, FromSpec = s => s.Lure.HeightM,
+        Low = 0.002,
+        High = 0.2,
+        FromSpec = s => s.Lure.HeightM,
     };
 
     /// <summary>Mass without hooks.</summary>
     public static readonly KeySpec Mass = new("lure.mass", QuantityKind.Mass, "g", "Mass of the body with its ballast, without hooks.")
     {
-        Low = 5e-4, High = 1, Group = MassGroup, FromSpec = s => s.Lure.MassKg,
+        Low = 5e-4,
+        High = 1,
+        Group = MassGroup,
+        FromSpec = s => s.Lure.MassKg,
     };
 
     /// <summary>Mass with hooks.</summary>
     public static readonly KeySpec MassWithHooks = new("lure.mass_with_hooks", QuantityKind.Mass, "g", "Mass as sold, hooks included; instead of lure.mass.")
     {
-        Low = 5e-4, High = 1, Group = MassGroup, FromSpec = s => s.Lure.MassKg + s.Lure.Hooks.Sum(h => h.MassKg),
+        Low = 5e-4,
+        High = 1,
+        Group = MassGroup,
+        FromSpec = s => s.Lure.MassKg + s.Lure.Hooks.Sum(h => h.MassKg),
     };
 
     /// <summary>Line tie by word.</summary>
     public static readonly KeySpec Tie = new("lure.tie", QuantityKind.Choice, "", "Line tie: \"nose\", or a table with x and z.")
     {
-        Default = "nose", Choices = [new("nose", 0)], Group = TieGroup,
+        Default = "nose",
+        Choices = [new("nose", 0)],
+        Group = TieGroup,
     };
 
     /// <summary>Line tie along the lure.</summary>
     public static readonly KeySpec TieX = new("lure.tie.x", QuantityKind.Length, "mm", "Line tie from the middle toward the nose.")
     {
-        Low = -0.2, High = 0.25, Group = TieGroup, FromSpec = s => s.Lure.TieXM,
+        Low = -0.2,
+        High = 0.25,
+        Group = TieGroup,
+        FromSpec = s => s.Lure.TieXM,
     };
 
     /// <summary>Line tie over the axis.</summary>
     public static readonly KeySpec TieZ = new("lure.tie.z", QuantityKind.Length, "mm", "Line tie above the axis.")
     {
-        Low = -0.1, High = 0.1, Group = TieGroup, FromSpec = s => s.Lure.TieZM,
+        Low = -0.1,
+        High = 0.1,
+        Group = TieGroup,
+        FromSpec = s => s.Lure.TieZM,
     };
 
     /// <summary>Ballast.</summary>
@@ -81,31 +101,52 @@ public static class LureKeys
     /// <summary>Sections.</summary>
     public static readonly KeySpec Stations = new("lure.stations", QuantityKind.List, "", "Sections from tail to nose: list of { x, breadth, height, centre }, or a CSV file.")
     {
-        Items = LureItemKeys.StationItems, MayBeCsv = true,
+        Items = LureItemKeys.StationItems,
+        MayBeCsv = true,
     };
 
     /// <summary>Surface added mass.</summary>
     public static readonly KeySpec AddedMassFactor = new("lure.added_mass_factor", QuantityKind.Ratio, "", "Sway added mass at the surface over its rigid-lid value.")
     {
-        Default = "0.70", Low = 0, High = 1.5, GuessLow = 0.405, GuessHigh = 1, FromSpec = s => s.Lure.AddedMassFactor,
+        Default = "0.70",
+        Low = 0,
+        High = 1.5,
+        GuessLow = 0.405,
+        GuessHigh = 1,
+        FromSpec = s => s.Lure.AddedMassFactor,
     };
 
     /// <summary>Cross-flow drag.</summary>
     public static readonly KeySpec CrossFlowCd = new("lure.cross_flow_cd", QuantityKind.Ratio, "", "Cd in cross-flow before the finite-length factor.")
     {
-        Default = "1.1", Low = 0, High = 5, GuessLow = 0.7, GuessHigh = 1.2, FromSpec = s => s.Lure.CrossFlowCd,
+        Default = "1.1",
+        Low = 0,
+        High = 5,
+        GuessLow = 0.7,
+        GuessHigh = 1.2,
+        FromSpec = s => s.Lure.CrossFlowCd,
     };
 
     /// <summary>Axial drag.</summary>
     public static readonly KeySpec AxialDragFactor = new("lure.axial_drag_factor", QuantityKind.Ratio, "", "Factor on friction and form drag along the axis (bracket for wave drag).")
     {
-        Default = "1", Low = 0, High = 10, GuessLow = 0.5, GuessHigh = 2, FromSpec = s => s.Lure.AxialDragFactor,
+        Default = "1",
+        Low = 0,
+        High = 10,
+        GuessLow = 0.5,
+        GuessHigh = 2,
+        FromSpec = s => s.Lure.AxialDragFactor,
     };
 
     /// <summary>Form drag.</summary>
     public static readonly KeySpec FormDrag = new("lure.form_drag", QuantityKind.Ratio, "", "Form drag coefficient on the largest immersed section.")
     {
-        Default = "0.20", Low = 0, High = 2, GuessLow = 0.1, GuessHigh = 0.35, FromSpec = s => s.Lure.FormDragCd,
+        Default = "0.20",
+        Low = 0,
+        High = 2,
+        GuessLow = 0.1,
+        GuessHigh = 0.35,
+        FromSpec = s => s.Lure.FormDragCd,
     };
 
     /// <summary>Rows of the table.</summary>

@@ -11,7 +11,10 @@ public static class TopKeys
     /// <summary>Seed.</summary>
     public static readonly KeySpec Seed = new("seed", QuantityKind.WholeNumber, "", "Seed of every random draw.")
     {
-        Default = "1", Low = 0, High = 999_999_999, FromSpec = s => s.Seed,
+        Default = "1",
+        Low = 0,
+        High = 999_999_999,
+        FromSpec = s => s.Seed,
     };
 
     /// <summary>Rows before the tables.</summary>

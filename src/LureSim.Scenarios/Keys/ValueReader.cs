@@ -23,10 +23,10 @@ internal static class ValueReader
             return new(double.NaN, $"\"{text}\" is not known; allowed: {Names(key)}{NearestText(key, text)}", null, key.Kind);
         }
 
-       QuantityValue reading = Quantity.Read(text, key.Kind);
+        QuantityValue reading = Quantity.Read(text, key.Kind);
         if (reading.Error is not null && key.OtherKind is QuantityKind other)
         {
-           QuantityValue second = Quantity.Read(text, other);
+            QuantityValue second = Quantity.Read(text, other);
             reading = second.Error is null
                 ? second
                 : reading with { Error = $"{reading.Error}; or {Units.Due(other)}" };

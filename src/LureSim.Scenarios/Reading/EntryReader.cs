@@ -26,7 +26,7 @@ internal sealed class EntryReader(FaultList faults, FaultList notes)
             return new() { Key = key, Place = node.Place, Layer = layer, Bad = true };
         }
 
-       QuantityValue value = ValueReader.ReadText(key, node.Text);
+        QuantityValue value = ValueReader.ReadText(key, node.Text);
         if (value.Error is not null)
         {
             faults.Add(node.Place, name, value.Error);

@@ -42,7 +42,8 @@ internal static class RangeAxis
 
         Axis Make(IReadOnlyList<AxisValue> values) => new([key], name, from.Kind, values)
         {
-            LowSi = Math.Min(from.Si, to.Si), HighSi = Math.Max(from.Si, to.Si),
+            LowSi = Math.Min(from.Si, to.Si),
+            HighSi = Math.Max(from.Si, to.Si),
         };
     }
 

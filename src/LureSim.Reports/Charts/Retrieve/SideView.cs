@@ -43,7 +43,10 @@ public static class SideView
     {
         panels.Model.Annotations.Add(new RectangleAnnotation
         {
-            YAxisKey = Panels.Key(i), MinimumY = low, MaximumY = 0, Fill = ChartStyle.Faint(ChartStyle.Sky, 0.35),
+            YAxisKey = Panels.Key(i),
+            MinimumY = low,
+            MaximumY = 0,
+            Fill = ChartStyle.Faint(ChartStyle.Sky, 0.35),
             Layer = AnnotationLayer.BelowSeries,
         });
         foreach (Snapshot other in shots)
@@ -56,7 +59,12 @@ public static class SideView
         panels.Line(i, shot.Line[0], shot.Line[2], ChartStyle.Blue, 3.5);
         panels.Model.Annotations.Add(new PointAnnotation
         {
-            YAxisKey = Panels.Key(i), X = shot.LureXM, Y = 0, Size = 11, Shape = MarkerType.Circle, Fill = ChartStyle.Ink,
+            YAxisKey = Panels.Key(i),
+            X = shot.LureXM,
+            Y = 0,
+            Size = 11,
+            Shape = MarkerType.Circle,
+            Fill = ChartStyle.Ink,
         });
         HeaderEntry[] legend =
         [

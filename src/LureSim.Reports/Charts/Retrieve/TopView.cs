@@ -73,15 +73,25 @@ public static class TopView
         bool left = Math.Sin(psi) >= 0;
         var outline = new PolygonAnnotation
         {
-            YAxisKey = Panels.Key(0), Fill = ChartStyle.Faint(Fill(left), 0.75), Stroke = ChartStyle.Ink, StrokeThickness = 2,
-            LineStyle = LineStyle.Solid, LineJoin = LineJoin.Round, Layer = AnnotationLayer.AboveSeries,
+            YAxisKey = Panels.Key(0),
+            Fill = ChartStyle.Faint(Fill(left), 0.75),
+            Stroke = ChartStyle.Ink,
+            StrokeThickness = 2,
+            LineStyle = LineStyle.Solid,
+            LineJoin = LineJoin.Round,
+            Layer = AnnotationLayer.AboveSeries,
         };
         outline.Points.AddRange(HullShape.Outline(result.Hull, x, y, psi));
         model.Annotations.Add(outline);
         DataPoint tie = HullShape.Place(x, y, psi, result.Hull.TieArmM, 0);
         model.Annotations.Add(new PointAnnotation
         {
-            YAxisKey = Panels.Key(0), X = tie.X, Y = tie.Y, Size = 7, Fill = ChartStyle.Ink, Shape = MarkerType.Circle,
+            YAxisKey = Panels.Key(0),
+            X = tie.X,
+            Y = tie.Y,
+            Size = 7,
+            Fill = ChartStyle.Ink,
+            Shape = MarkerType.Circle,
         });
         DataPoint label = HullShape.Place(x, y, psi, -0.72 * result.Hull.LengthM, 0);
         model.Annotations.Add(Words($"{window.First + k + 1}", label, HorizontalAlignment.Center));
@@ -96,8 +106,13 @@ public static class TopView
         var start = new DataPoint(frame.Left + (0.14 * (frame.Right - frame.Left)), frame.Bottom + (0.10 * (frame.Top - frame.Bottom)));
         model.Annotations.Add(new ArrowAnnotation
         {
-            YAxisKey = Panels.Key(0), StartPoint = start, EndPoint = new DataPoint(start.X + (length * dx), start.Y + (length * dy)),
-            Color = ChartStyle.Vermilion, StrokeThickness = 5, HeadLength = 4, HeadWidth = 3,
+            YAxisKey = Panels.Key(0),
+            StartPoint = start,
+            EndPoint = new DataPoint(start.X + (length * dx), start.Y + (length * dy)),
+            Color = ChartStyle.Vermilion,
+            StrokeThickness = 5,
+            HeadLength = 4,
+            HeadWidth = 3,
         });
         model.Annotations.Add(Words(" to the rod", start, HorizontalAlignment.Left));
     }
@@ -109,7 +124,10 @@ public static class TopView
         double right = frame.Right - (0.03 * (frame.Right - frame.Left));
         var bar = new PolylineAnnotation
         {
-            YAxisKey = Panels.Key(0), Color = ChartStyle.Ink, StrokeThickness = 7, LineStyle = LineStyle.Solid,
+            YAxisKey = Panels.Key(0),
+            Color = ChartStyle.Ink,
+            StrokeThickness = 7,
+            LineStyle = LineStyle.Solid,
         };
         bar.Points.Add(new DataPoint(right - length, y));
         bar.Points.Add(new DataPoint(right, y));
@@ -120,8 +138,15 @@ public static class TopView
 
     private static TextAnnotation Words(string text, DataPoint at, HorizontalAlignment horizontal) => new()
     {
-        YAxisKey = Panels.Key(0), Text = text, TextPosition = at, Stroke = OxyColors.Undefined, FontSize = ChartStyle.TextSize,
-        TextHorizontalAlignment = horizontal, TextVerticalAlignment = VerticalAlignment.Middle, Padding = new OxyThickness(2), Background = OxyColors.White,
+        YAxisKey = Panels.Key(0),
+        Text = text,
+        TextPosition = at,
+        Stroke = OxyColors.Undefined,
+        FontSize = ChartStyle.TextSize,
+        TextHorizontalAlignment = horizontal,
+        TextVerticalAlignment = VerticalAlignment.Middle,
+        Padding = new OxyThickness(2),
+        Background = OxyColors.White,
     };
 
     /// <summary>What the picture covers, m.</summary>

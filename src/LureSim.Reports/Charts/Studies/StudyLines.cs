@@ -66,7 +66,10 @@ public static class StudyLines
             layout.Line(panel, line.X, line.Y, Color(i));
             var dots = new ScatterSeries
             {
-                YAxisKey = Panels.Key(panel), MarkerType = MarkerType.Circle, MarkerSize = 6, MarkerFill = Color(i),
+                YAxisKey = Panels.Key(panel),
+                MarkerType = MarkerType.Circle,
+                MarkerSize = 6,
+                MarkerFill = Color(i),
             };
             dots.Points.AddRange(line.X.Zip(line.Y, (x, y) => new ScatterPoint(x, y)));
             layout.Model.Series.Add(dots);
@@ -77,7 +80,9 @@ public static class StudyLines
     {
         var band = new AreaSeries
         {
-            YAxisKey = Panels.Key(panel), Fill = ChartStyle.Faint(color, 0.22), Color = OxyColors.Transparent,
+            YAxisKey = Panels.Key(panel),
+            Fill = ChartStyle.Faint(color, 0.22),
+            Color = OxyColors.Transparent,
             Color2 = OxyColors.Transparent,
         };
         band.Points.AddRange(line.X.Zip(line.Low!, (x, y) => new DataPoint(x, y)));

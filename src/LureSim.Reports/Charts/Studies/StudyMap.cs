@@ -89,8 +89,15 @@ public static class StudyMap
         model.Axes.Add(scale);
         model.Series.Add(new HeatMapSeries
         {
-            X0 = grid.X[0], X1 = grid.X[^1], Y0 = grid.Y[0], Y1 = grid.Y[^1], Data = grid.Values, Interpolate = false,
-            RenderMethod = HeatMapRenderMethod.Rectangles, YAxisKey = Panels.Key(0), ColorAxisKey = scale.Key,
+            X0 = grid.X[0],
+            X1 = grid.X[^1],
+            Y0 = grid.Y[0],
+            Y1 = grid.Y[^1],
+            Data = grid.Values,
+            Interpolate = false,
+            RenderMethod = HeatMapRenderMethod.Rectangles,
+            YAxisKey = Panels.Key(0),
+            ColorAxisKey = scale.Key,
             EdgeRenderingMode = EdgeRenderingMode.PreferSharpness,
         });
         AddContours(panels, grid, levels ?? Levels(grid.Values));
@@ -112,10 +119,14 @@ public static class StudyMap
         double dx = Spacing(grid.X), dy = Spacing(grid.Y);
         return new RectangleAnnotation
         {
-            YAxisKey = Panels.Key(0), Fill = color, Layer = AnnotationLayer.BelowSeries,
+            YAxisKey = Panels.Key(0),
+            Fill = color,
+            Layer = AnnotationLayer.BelowSeries,
             EdgeRenderingMode = EdgeRenderingMode.PreferSharpness,
-            MinimumX = grid.X[i] - (dx / 2), MaximumX = grid.X[i] + (dx / 2),
-            MinimumY = grid.Y[j] - (dy / 2), MaximumY = grid.Y[j] + (dy / 2),
+            MinimumX = grid.X[i] - (dx / 2),
+            MaximumX = grid.X[i] + (dx / 2),
+            MinimumY = grid.Y[j] - (dy / 2),
+            MaximumY = grid.Y[j] + (dy / 2),
         };
     }
 
