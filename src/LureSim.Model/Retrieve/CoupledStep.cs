@@ -35,6 +35,9 @@ public sealed class CoupledStep
         (Before, Now, Next) = (new LineState(mesh.Segments), new LineState(mesh.Segments), new LineState(mesh.Segments));
     }
 
+    /// <summary>The cut line.</summary>
+    public LineMesh Mesh => mesh;
+
     /// <summary>Line at n-1.</summary>
     public LineState Before { get; private set; }
 

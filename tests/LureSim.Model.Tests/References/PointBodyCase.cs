@@ -4,7 +4,7 @@ using LureSim.Model.Media;
 using LureSim.Numerics;
 using LureSim.Numerics.Tension;
 
-namespace LureSim.Model.Tests.Lines.Chain;
+namespace LureSim.Model.Tests.References;
 
 /// <summary>
 /// Cases R and S of docs/reference-cases.md: a slack line with a floating point body, twitched by a prescribed tip. Built from
@@ -13,7 +13,8 @@ namespace LureSim.Model.Tests.Lines.Chain;
 internal sealed class PointBodyCase
 {
     public const double Gravity = 9.81, WaterDensity = 1000.0, AirDensity = 1.225, Length = 15.0, Stroke = 0.20, Period = 0.4;
-    private const double Mass = 0.027, Volume = 24e-6, DragArea = 4e-4;
+    public const double Mass = 0.027;
+    private const double Volume = 24e-6, DragArea = 4e-4;
     private readonly double retreat;
     private readonly LinePass pass;
     private LineState before, now, next;
@@ -41,6 +42,8 @@ internal sealed class PointBodyCase
     public LineMesh Mesh { get; }
 
     public LineState Now => now;
+
+    public LinePass Pass => pass;
 
     public UnilateralTridiagonal Solver => pass.Solver;
 
@@ -73,6 +76,27 @@ internal sealed class PointBodyCase
             Step(step, (n + 1) * dt);
             record((n + 1) * dt, now, pass.Solver);
         }
+    }
+
+    /// <summary>Drag, weight and buoyancy on a node (and on the body at the last one) in the present state, N.</summary>
+    public Vec3 OuterForce(int i)
+    {
+        var v = new Vec3(now.VX[i], now.VY[i], now.VZ[i]);
+        double h = Smooth(0.5 - (now.Z[i] / 0.010));
+        var weight = new Vec3(0.0, 0.0, Gravity * ((WaterDensity * Mesh.Volume[i] * h) - Mesh.Mass[i]));
+        if (i == Mesh.Segments)
+        {
+            double s = Smooth(0.5 - (now.Z[i] / 0.020)), rho = AirDensity + ((WaterDensity - AirDensity) * s);
+            return weight + new Vec3(0.0, 0.0, Gravity * ((WaterDensity * Volume * s) - 0.020)) - (0.5 * rho * DragArea * v.Length * v);
+        }
+
+        Vec3 sum = pass.Direction(i - 1) + pass.Direction(i);
+        Vec3 u = (1.0 / sum.Length) * sum;
+        double along = Vec3.Dot(v, u), density = AirDensity + ((WaterDensity - AirDensity) * h);
+        Vec3 across = v - (along * u);
+        return weight
+            - (0.5 * density * 1.2 * Mesh.DragArea[i] * across.Length * across)
+            - (0.5 * density * Mesh.TangentialArea[i] * Math.Abs(along) * along * u);
     }
 
     private void Step(Bdf2 step, double t)

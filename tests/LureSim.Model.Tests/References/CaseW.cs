@@ -7,7 +7,7 @@ using LureSim.Model.Rods;
 using LureSim.Numerics;
 using LureSim.Numerics.Tension;
 
-namespace LureSim.Model.Tests.Retrieve;
+namespace LureSim.Model.Tests.References;
 
 /// <summary>Case W of docs/reference-cases.md: line, planar hull with nose spring, rod tip with two modes, in its own simplified laws.</summary>
 internal static class CaseW
