@@ -1,5 +1,6 @@
 using LureSim.Model;
 using LureSim.Model.Retrieve;
+using LureSim.Model.Rods;
 
 namespace LureSim.Studies.Cadence;
 
@@ -42,6 +43,9 @@ public sealed record CadenceResult
 
     /// <summary>Share of starts that alternate at the best rhythm; without one, the highest share at any rhythm.</summary>
     public double LockShare => BestPoint?.LockShare ?? Points.Max(p => p.LockShare);
+
+    /// <summary>Natural frequency f1 of the free rod's first bending mode, Hz; the rhythm beats against it (docs/cadence.md).</summary>
+    public double TipFrequencyHz => RodModes.Compute(Spec.Rod).AngularFrequency(0) / (2.0 * Math.PI);
 
     /// <summary>The sample at the set-up's own rhythm, or null when it lies outside the range.</summary>
     public RhythmPoint? Own => Points.FirstOrDefault(p => p.PerS == Spec.Retrieve.CadencePerS);

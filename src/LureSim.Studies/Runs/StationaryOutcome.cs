@@ -14,6 +14,8 @@ namespace LureSim.Studies.Runs;
 /// <param name="WristRmsNm">Root-mean-square wrist torque, N m.</param>
 /// <param name="SlackM">Mean slack, m.</param>
 /// <param name="NoseDownN">Mean downward pull of line and leader on the nose, N.</param>
+/// <param name="SlackShare">Share of time with the line slack at the nose.</param>
+/// <param name="LoadedTipM">Mean travel of the bent tip in a twitch, m.</param>
 /// <param name="Failure">Why the run failed, or null.</param>
 public sealed record StationaryOutcome(
     WalkPattern? Pattern,
@@ -26,6 +28,8 @@ public sealed record StationaryOutcome(
     double WristRmsNm,
     double SlackM,
     double NoseDownN,
+    double SlackShare,
+    double LoadedTipM,
     string? Failure = null)
 {
     /// <summary>Runs a retrieve and keeps its figures; a model at its end becomes <see cref="Failure"/>.</summary>
@@ -48,9 +52,9 @@ public sealed record StationaryOutcome(
     /// <summary>A run without figures.</summary>
     /// <param name="reason">Why.</param>
     public static StationaryOutcome Failed(string reason) => new(
-        null, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, reason);
+        null, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, reason);
 
     private static StationaryOutcome From(RetrieveSummary s) => new(
         s.Pattern, s.GlideWidthM, s.HeadingSwingDeg, s.Regularity, s.AdvancePerTwitchM, s.PullReach, s.PullImpulseNs,
-        s.WristTorqueRmsNm, s.MeanSlackM, s.NoseDownLoadN);
+        s.WristTorqueRmsNm, s.MeanSlackM, s.NoseDownLoadN, s.SlackShare, s.LoadedTipTravelM);
 }

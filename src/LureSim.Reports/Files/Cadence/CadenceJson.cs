@@ -59,6 +59,7 @@ public static class CadenceJson
         Number(json, "sustainable_to_high_per_s", result.Wrist.Strong.ToPerS);
         json.WriteBoolean("sustainable_to_is_range_end", result.Wrist.Likely.ToIsRangeEnd);
         Number(json, "lock_share", result.LockShare);
+        Number(json, "tip_frequency_Hz", result.TipFrequencyHz);
     }
 
     internal static void WritePlan(Utf8JsonWriter json, CadencePlan plan)

@@ -22,6 +22,7 @@ public static class CadenceText
         }
 
         text.Append('\n').Append(Table(result)).Append('\n');
+        text.AppendWrapped($"The free rod tip swings {Trade.Digits(result.TipFrequencyHz)} times a second, which helps some rhythms and fights others (docs/cadence.md).");
         Close(text, result.Failures, notes);
         return text.ToString();
     }
