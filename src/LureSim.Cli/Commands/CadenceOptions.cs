@@ -50,7 +50,7 @@ public sealed class CadenceOptions
 
     private readonly Option<string?> twitches = new("--twitches") { Description = "Twitches counted; default 24.", HelpName = "count" };
 
-    private readonly Option<string?> nodes = new("--nodes") { Description = "Line segments of each run; default 20.", HelpName = "count" };
+    private readonly Option<string?> nodes = new("--nodes") { Description = "Line segments of each run; default 40.", HelpName = "count" };
 
     private readonly Option<string> step = new("--step")
     {
@@ -91,7 +91,7 @@ public sealed class CadenceOptions
         var run = new StationaryPlan(
             Number(parsed.GetValue(warmUp)!, RetrieveKeys.WarmUp, "--warm-up", faults),
             Count(parsed.GetValue(twitches), 24, "--twitches", PatternFinder.FewestTwitches, MostTwitches, faults),
-            Count(parsed.GetValue(nodes), 20, "--nodes", (int)SolverKeys.Nodes.Low, (int)SolverKeys.Nodes.High, faults),
+            Count(parsed.GetValue(nodes), 40, "--nodes", (int)SolverKeys.Nodes.Low, (int)SolverKeys.Nodes.High, faults),
             Number(parsed.GetValue(step)!, SolverKeys.Step, "--step", faults));
         return faults.Count > before ? null : new CadencePlan(slowest, fastest, Starts: count, Run: run, Threads: cores);
     }
