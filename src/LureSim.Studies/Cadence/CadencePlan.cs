@@ -16,7 +16,7 @@ namespace LureSim.Studies.Cadence;
 public sealed record CadencePlan(
     double FromPerS = 0.6,
     double ToPerS = 4.0,
-    int ScanPoints = 17,
+    int ScanPoints = 15,
     int Starts = 6,
     double EdgePerS = 0.02,
     double PatternEdgePerS = 0.1,
