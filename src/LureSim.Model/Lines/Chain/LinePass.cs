@@ -1,8 +1,8 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
-using System.Runtime.InteropServices;
 using LureSim.Numerics;
 using LureSim.Numerics.Tension;
+using static LureSim.Model.Lines.Chain.Lanes;
 
 namespace LureSim.Model.Lines.Chain;
 
@@ -14,13 +14,12 @@ namespace LureSim.Model.Lines.Chain;
 /// </summary>
 public sealed class LinePass
 {
-    private static readonly int Width = Vector<double>.Count;
     private readonly LineMesh mesh;
     private readonly LineMedium medium;
     private readonly double[] tx, ty, tz;
     private readonly double[] ux, uy, uz, wet, reynolds, slipT, drag;
     private readonly double[] v0x, v0y, v0z, px, py, pz, qx, qy, qz;
-    private readonly LineState past;
+    private readonly LineHistory past;
     private readonly double filmStiffness;
     private readonly double inverseCapillary;
 
@@ -40,7 +39,7 @@ public sealed class LinePass
         (v0x, v0y, v0z) = (New(), New(), New());
         (px, py, pz, qx, qy, qz) = (New(), New(), New(), New(), New(), New());
         (ForceX, ForceY, ForceZ, WindX, WindY) = (New(), New(), New(), New(), New());
-        past = new LineState(mesh.Segments);
+        past = new LineHistory(mesh.Segments);
         Film = New();
         Array.Fill(Film, 1.0);
         Solver = new UnilateralTridiagonal(mesh.Segments, size - mesh.Segments);
@@ -94,12 +93,7 @@ public sealed class LinePass
     /// <param name="before">State at n-1.</param>
     /// <param name="now">State at n.</param>
     /// <param name="guess">Receives the guess.</param>
-    public void Begin(Bdf2 step, LineState before, LineState now, LineState guess)
-    {
-        BeginComponent(step, before.X, now.X, before.VX, now.VX, past.X, past.VX, guess.X, guess.VX);
-        BeginComponent(step, before.Y, now.Y, before.VY, now.VY, past.Y, past.VY, guess.Y, guess.VY);
-        BeginComponent(step, before.Z, now.Z, before.VZ, now.VZ, past.Z, past.VZ, guess.Z, guess.VZ);
-    }
+    public void Begin(Bdf2 step, LineState before, LineState now, LineState guess) => past.Begin(step, before, now, guess);
 
     /// <summary>
     /// First half of a pass: segment directions at the guess, needed by the ends before they say how they yield.
@@ -381,26 +375,6 @@ public sealed class LinePass
         }
     }
 
-    private void BeginComponent(
-        Bdf2 step, double[] beforeX, double[] nowX, double[] beforeV, double[] nowV,
-        double[] pastX, double[] pastV, double[] guessX, double[] guessV)
-    {
-        var a1 = new Vector<double>(step.HistoryNow);
-        var a0 = new Vector<double>(step.HistoryBefore);
-        var dt = new Vector<double>(step.Dt);
-        var ratio = new Vector<double>(step.Ratio);
-        ref double x0 = ref First(beforeX), x1 = ref First(nowX), v0 = ref First(beforeV), v1 = ref First(nowV);
-        ref double hx = ref First(pastX), hv = ref First(pastV), gx = ref First(guessX), gv = ref First(guessV);
-        for (nuint i = 0; i <= (nuint)mesh.Segments; i += (nuint)Width)
-        {
-            Vector<double> x = Load(ref x1, i), v = Load(ref v1, i), earlier = Load(ref v0, i);
-            Store((a1 * x) + (a0 * Load(ref x0, i)), ref hx, i);
-            Store((a1 * v) + (a0 * earlier), ref hv, i);
-            Store(x + (dt * v), ref gx, i);
-            Store(v + (ratio * (v - earlier)), ref gv, i);
-        }
-    }
-
     private static void PlaceEnd(int node, double q, in LineEnd end, Vec3 force, LineState state)
     {
         Vec3 change = q * end.Yield(force);
@@ -409,10 +383,4 @@ public sealed class LinePass
         (state.VX[node], state.VY[node], state.VZ[node]) = (v.X, v.Y, v.Z);
         (state.X[node], state.Y[node], state.Z[node]) = (x.X, x.Y, x.Z);
     }
-
-    private static ref double First(double[] values) => ref MemoryMarshal.GetArrayDataReference(values);
-
-    private static Vector<double> Load(ref double first, nuint index) => Vector.LoadUnsafe(ref first, index);
-
-    private static void Store(Vector<double> value, ref double first, nuint index) => value.StoreUnsafe(ref first, index);
 }
