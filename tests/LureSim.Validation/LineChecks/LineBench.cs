@@ -105,21 +105,12 @@ internal sealed class LineBench
     {
         int n = Mesh.Segments;
         double t = Time + step.Dt;
-        for (int i = 0; i <= n; i++)
-        {
-            next.VX[i] = step.Extrapolate(Now.VX[i], before.VX[i]);
-            next.VY[i] = step.Extrapolate(Now.VY[i], before.VY[i]);
-            next.VZ[i] = step.Extrapolate(Now.VZ[i], before.VZ[i]);
-            next.X[i] = Now.X[i] + (step.Dt * Now.VX[i]);
-            next.Y[i] = Now.Y[i] + (step.Dt * Now.VY[i]);
-            next.Z[i] = Now.Z[i] + (step.Dt * Now.VZ[i]);
-        }
-
+        Pass.Begin(step, before, Now, next);
         LineEnd first = head.At(step, t, before, Now, 0), last = tail.At(step, t, before, Now, n);
         for (int k = 0; k < 2; k++)
         {
             Pass.SetDirections(next);
-            Pass.Solve(step, before, Now, next, first, last, out Vec3 force, out _);
+            Pass.Solve(step, next, first, last, out Vec3 force, out _);
             HeadForce = force;
         }
 
