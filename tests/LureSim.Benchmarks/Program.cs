@@ -1,1 +1,10 @@
+using BenchmarkDotNet.Configs;
+using BenchmarkDotNet.Jobs;
+using BenchmarkDotNet.Running;
+using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using LureSim.Benchmarks;
+
+// In process: one short job per benchmark, about a minute in all, and no project generated beside the solution.
+IConfig config = DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance));
+BenchmarkRunner.Run<RetrieveBenchmarks>(config);
 return 0;

@@ -38,7 +38,8 @@ public static class RetrieveCommand
         }
 
         EffectiveScenario effective = scenario.Effective();
-        var notes = new RunNotes([.. scenario.Notes.Select(n => n.ToString())], [.. effective.Guesses.Select(g => g.ToString())]);
+        string[] warnings = [.. scenario.Notes.Select(n => n.ToString()), .. result.Attitude?.Notes ?? []];
+        var notes = new RunNotes(warnings, [.. effective.Guesses.Select(g => g.ToString())]);
         if (values.Folder is not null)
         {
             RetrieveFiles.Write(values.Folder, result, effective.ToToml(), notes, values.Plots);

@@ -99,10 +99,11 @@ public sealed class CoupledStep
         SetNode(Next, 0, Rod.Guess(step.Dt, tip));
         for (int pass = 0; pass < PassCount; pass++)
         {
-            SetNode(Next, mesh.Segments, hull.Tie(lure));
+            Vec3 tie = hull.Tie(lure);
+            SetNode(Next, mesh.Segments, tie);
             Pass.SetDirections(Next);
             double knotMoment = bending.Apply(Pass, lure.Psi);
-            TieWeight = EndWeight(hull.Tie(lure).Z);
+            TieWeight = EndWeight(tie.Z);
             LineEnd tail = hull.Begin(step, HullBefore, HullNow, lure, EndForce(), knotMoment);
             Pass.Solve(step, Next, head, tail, out Vec3 tipForce, out Vec3 tieForce);
             (TipForce, TieForce) = (tipForce, tieForce);

@@ -34,7 +34,7 @@ public sealed class HullStep
     /// <param name="now">State at n.</param>
     public static HullState Guess(Bdf2 step, in HullState before, in HullState now)
     {
-        double c = Math.Cos(now.Psi), s = Math.Sin(now.Psi);
+        (double s, double c) = Math.SinCos(now.Psi);
         return new HullState(
             now.X + (step.Dt * ((now.U * c) - (now.V * s))),
             now.Y + (step.Dt * ((now.U * s) + (now.V * c))),
@@ -48,16 +48,18 @@ public sealed class HullStep
 
     /// <summary>Position of the line tie, m.</summary>
     /// <param name="state">Hull.</param>
-    public Vec3 Tie(in HullState state) => new(
-        state.X + (hull.TieArmM * Math.Cos(state.Psi)),
-        state.Y + (hull.TieArmM * Math.Sin(state.Psi)),
-        hull.TieHeightM + state.Zeta);
+    public Vec3 Tie(in HullState state)
+    {
+        (double s, double c) = Math.SinCos(state.Psi);
+        return new Vec3(state.X + (hull.TieArmM * c), state.Y + (hull.TieArmM * s), hull.TieHeightM + state.Zeta);
+    }
 
     /// <summary>Velocity of the line tie, m/s.</summary>
     /// <param name="state">Hull.</param>
     public Vec3 TieVelocity(in HullState state)
     {
-        double c = Math.Cos(state.Psi), s = Math.Sin(state.Psi), lateral = state.V + (hull.TieArmM * state.R);
+        (double s, double c) = Math.SinCos(state.Psi);
+        double lateral = state.V + (hull.TieArmM * state.R);
         return new Vec3((state.U * c) - (lateral * s), (state.U * s) + (lateral * c), state.W);
     }
 
@@ -110,8 +112,7 @@ public sealed class HullStep
         (double surge, double sway, double coupling, double yaw) = Drag(g.U, g.V, g.R);
         (a11, a22, a23, a33) = (m11 + (q * surge), m22 + (q * sway), m23 + (q * coupling), m33 + (q * yaw));
         det = (a22 * a33) - (a23 * a23);
-        cos = Math.Cos(g.Psi);
-        sin = Math.Sin(g.Psi);
+        (sin, cos) = Math.SinCos(g.Psi);
         double side = (tieForce.Y * cos) - (tieForce.X * sin);
         double c1 = (g.R * ((m22 * g.V) + (m23 * g.R))) + (tieForce.X * cos) + (tieForce.Y * sin);
         double c2 = (-g.R * m11 * g.U) + side;
@@ -139,7 +140,7 @@ public sealed class HullStep
         double r = freeR + (q * fy * ((a22 * a) - a23) / det);
         double w = freeW + (q * force.Z / az);
         double psi = history.Psi + (q * r);
-        double c = Math.Cos(psi), s = Math.Sin(psi);
+        (double s, double c) = Math.SinCos(psi);
         return new HullState(
             history.X + (q * ((u * c) - (v * s))),
             history.Y + (q * ((u * s) + (v * c))),

@@ -67,7 +67,7 @@ public sealed class RodSwing : ITipDrive
     public TipFrame At(double timeS)
     {
         (double angle, double rate) = Angle(timeS);
-        double c = Math.Cos(angle), s = Math.Sin(angle);
+        (double s, double c) = Math.SinCos(angle);
         Vec3 rod = (c * along) + (s * pull);
         Vec3 normal = (c * pull) - (s * along);
         return new TipFrame(Hand + (length * rod), (length * rate) * normal, normal, -rate * rod, side, length * rate);

@@ -1,0 +1,49 @@
+using System.Runtime.CompilerServices;
+using BenchmarkDotNet.Attributes;
+using LureSim.Model;
+using LureSim.Model.Lures;
+using LureSim.Model.Media;
+using LureSim.Model.Retrieve;
+using LureSim.Model.Rods;
+using LureSim.Scenarios;
+
+namespace LureSim.Benchmarks;
+
+/// <summary>The parts of a retrieve of the default scenario, in steady state.</summary>
+[MemoryDiagnoser]
+public class RetrieveBenchmarks
+{
+    private readonly string file = Path.GetFullPath(Path.Combine(Folder(), "..", "..", "scenarios", "large-walker.toml"));
+    private RunSpec shown = null!;
+    private RunSpec coarse = null!;
+
+    /// <summary>Reads the scenario.</summary>
+    [GlobalSetup]
+    public void Setup()
+    {
+        shown = ScenarioSource.Read(file, ["retrieve.duration=10 s"]).Spec!;
+        coarse = ScenarioSource.Read(file, ["retrieve.duration=10 s", "solver.nodes=20", "solver.step=1 ms"]).Spec!;
+    }
+
+    /// <summary>10 s at 40 segments and 0.5 ms, as shown runs.</summary>
+    [Benchmark]
+    public RetrieveResult Shown() => RetrieveRun.Execute(shown);
+
+    /// <summary>10 s at 20 segments and 1 ms.</summary>
+    [Benchmark]
+    public RetrieveResult Coarse() => RetrieveRun.Execute(coarse);
+
+    /// <summary>Float and reduction of the lure.</summary>
+    [Benchmark]
+    public WalkHull Hull() => WalkHullBuilder.Build(shown.Lure, WaterModel.Evaluate(shown.Water));
+
+    /// <summary>Modes of the rod.</summary>
+    [Benchmark]
+    public RodModeSet Rod() => RodModes.Compute(shown.Rod);
+
+    /// <summary>Reading the scenario.</summary>
+    [Benchmark]
+    public ScenarioResult Read() => ScenarioSource.Read(file);
+
+    private static string Folder([CallerFilePath] string here = "") => Path.GetDirectoryName(here)!;
+}
