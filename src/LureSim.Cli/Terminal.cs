@@ -4,4 +4,5 @@ namespace LureSim.Cli;
 /// <param name="Out">stdout.</param>
 /// <param name="Error">stderr.</param>
 /// <param name="IsInteractive">True when a person watches stderr.</param>
-public sealed record Terminal(TextWriter Out, TextWriter Error, bool IsInteractive);
+/// <param name="ShowsProgress">False where lines that depend on the speed of the machine would disturb.</param>
+public sealed record Terminal(TextWriter Out, TextWriter Error, bool IsInteractive, bool ShowsProgress = true);

@@ -24,7 +24,7 @@ public sealed class ProgressLine : IDisposable
     public ProgressLine(string title, Terminal terminal, bool quiet)
     {
         ArgumentNullException.ThrowIfNull(terminal);
-        (this.title, this.terminal, this.quiet) = (title, terminal, quiet);
+        (this.title, this.terminal, this.quiet) = (title, terminal, quiet || !terminal.ShowsProgress);
     }
 
     /// <summary>Tells how far the work is.</summary>

@@ -10,7 +10,7 @@ internal sealed record Session(int Exit, string Out, string Error)
     public static Session Run(CancellationToken stop, params string[] args)
     {
         using StringWriter output = new(), error = new();
-        int exit = App.Run(args, new Terminal(output, error, false), stop);
+        int exit = App.Run(args, new Terminal(output, error, false, ShowsProgress: false), stop);
         return new(exit, output.ToString(), error.ToString());
     }
 
