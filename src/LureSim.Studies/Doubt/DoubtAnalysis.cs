@@ -1,0 +1,78 @@
+using MathNet.Numerics.Statistics;
+
+namespace LureSim.Studies.Doubt;
+
+/// <summary>Reads bands and ranks out of the runs of a study of doubt.</summary>
+public static class DoubtAnalysis
+{
+    /// <summary>Fewer runs than this say nothing about a tenth of them.</summary>
+    public const int FewestRuns = 10;
+
+    /// <summary>Reads out runs of one set-up.</summary>
+    /// <param name="guesses">Names of the guesses.</param>
+    /// <param name="figures">Names of the figures.</param>
+    /// <param name="samples">Runs.</param>
+    public static DoubtReport Analyse(IReadOnlyList<string> guesses, IReadOnlyList<string> figures, IReadOnlyList<DoubtSample> samples)
+    {
+        ArgumentNullException.ThrowIfNull(guesses);
+        ArgumentNullException.ThrowIfNull(figures);
+        ArgumentNullException.ThrowIfNull(samples);
+        DoubtSample[] good = [.. samples.Where(s => s.Figures is not null)];
+        var effects = new GuessEffect[guesses.Count][];
+        for (int g = 0; g < guesses.Count; g++)
+        {
+            effects[g] = new GuessEffect[figures.Count];
+            DoubtSample[] with = [.. good.Where(s => !double.IsNaN(s.Guesses[g]))];
+            double[] x = [.. with.Select(s => s.Guesses[g])];
+            for (int f = 0; f < figures.Count; f++)
+            {
+                effects[g][f] = Effect(x, [.. with.Select(s => s.Figures![f])]);
+            }
+        }
+
+        Band[] bands = good.Length == 0 ? [] : [.. figures.Select((name, f) => BandOf(name, [.. good.Select(s => s.Figures![f])]))];
+        return new(samples.Count, samples.Count - good.Length, SharesOf(good), bands, guesses, effects);
+    }
+
+    /// <summary>Averages the effects of several points: of a sweep, which guess matters over the whole of it. Points without a
+    /// result or without a guess count as no effect.</summary>
+    /// <param name="reports">One report per point, of the same guesses and figures; at least one.</param>
+    public static GuessEffect[][] MeanEffects(IReadOnlyList<DoubtReport> reports)
+    {
+        ArgumentNullException.ThrowIfNull(reports);
+        return [.. reports[0].Effects.Select((row, g) => row.Select((_, f) => Mean([.. reports.Select(r => r.Effects[g][f])])).ToArray())];
+    }
+
+    private static GuessEffect Mean(GuessEffect[] effects) => new(
+        effects.Average(e => e.Rho), effects.Average(e => e.Weight), effects.Average(e => e.LowShift), effects.Average(e => e.HighShift));
+
+    private static GuessEffect Effect(double[] x, double[] y)
+    {
+        int third = x.Length / 3;
+        if (third == 0 || x.Min() == x.Max())
+        {
+            return new(0.0, 0.0, 0.0, 0.0);
+        }
+
+        // A figure that never changed has no ranks.
+        double rho = y.Min() == y.Max() ? 0.0 : Correlation.Spearman(x, y);
+        double mean = y.Average();
+        double[] sorted = [.. y];
+        Array.Sort([.. x], sorted);
+        return new(rho, Math.Abs(rho), sorted[..third].Average() - mean, sorted[^third..].Average() - mean);
+    }
+
+    private static Band BandOf(string name, double[] values)
+    {
+        Array.Sort(values);
+        double Quantile(double share) => SortedArrayStatistics.QuantileCustom(values, share, QuantileDefinition.R7);
+        return new(name, Quantile(0.1), Quantile(0.5), Quantile(0.9));
+    }
+
+    private static KeyValuePair<string, double>[] SharesOf(DoubtSample[] good) =>
+    [
+        .. good.Where(s => s.Class.Length > 0).GroupBy(s => s.Class, StringComparer.Ordinal)
+            .Select(g => KeyValuePair.Create(g.Key, g.Count() / (double)good.Length))
+            .OrderByDescending(p => p.Value).ThenBy(p => p.Key, StringComparer.Ordinal),
+    ];
+}

@@ -1,0 +1,7 @@
+namespace LureSim.Studies.Doubt;
+
+/// <summary>One run of a study of doubt.</summary>
+/// <param name="Guesses">Value of each guess, SI; NaN where the run had no such guess.</param>
+/// <param name="Class">Word that sorts the run (a pattern), empty for none.</param>
+/// <param name="Figures">Results; null when the run failed.</param>
+public sealed record DoubtSample(double[] Guesses, string Class, double[]? Figures);
