@@ -3,6 +3,7 @@ using System.CommandLine.Parsing;
 using LureSim.Cli.Commands;
 using LureSim.Model;
 using LureSim.Reports.Files;
+using LureSim.Reports.Sweeps;
 
 namespace LureSim.Cli;
 
@@ -45,6 +46,7 @@ public static class App
         {
             RetrieveCommand.Create(terminal, stop),
             CadenceCommand.Create(terminal, stop),
+            SweepCommand.Create(terminal, stop),
             CheckCommand.Create(terminal),
         };
         root.SetAction(_ => Guide(root, terminal));
@@ -67,6 +69,11 @@ public static class App
         {
             terminal.Error.WriteLine("stopped");
             return ExitCode.Stopped;
+        }
+        catch (SweepException e)
+        {
+            terminal.Error.WriteLine(e.Message);
+            return ExitCode.BadInput;
         }
         catch (OutputException e)
         {

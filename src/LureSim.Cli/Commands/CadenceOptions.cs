@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using LureSim.Model.Retrieve;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
@@ -81,8 +80,8 @@ public sealed class CadenceOptions
         int before = faults.Count;
         double slowest = Number(parsed.GetValue(from)!, RetrieveKeys.Cadence, "--from", faults);
         double fastest = Number(parsed.GetValue(to)!, RetrieveKeys.Cadence, "--to", faults);
-        int count = Count(parsed.GetValue(starts), defaultStarts, "--starts", 1, MostStarts, faults);
-        int cores = Count(parsed.GetValue(threads), 0, "--threads", 0, MostThreads, faults);
+        int count = Counts.Read(parsed.GetValue(starts), defaultStarts, "--starts", 1, MostStarts, faults);
+        int cores = Counts.Read(parsed.GetValue(threads), 0, "--threads", 0, MostThreads, faults);
         if (fastest <= slowest)
         {
             faults.Add(new("--to", "", "the fastest rhythm must lie above the slowest"));
@@ -90,8 +89,8 @@ public sealed class CadenceOptions
 
         var run = new StationaryPlan(
             Number(parsed.GetValue(warmUp)!, RetrieveKeys.WarmUp, "--warm-up", faults),
-            Count(parsed.GetValue(twitches), 24, "--twitches", PatternFinder.FewestTwitches, MostTwitches, faults),
-            Count(parsed.GetValue(nodes), 40, "--nodes", (int)SolverKeys.Nodes.Low, (int)SolverKeys.Nodes.High, faults),
+            Counts.Read(parsed.GetValue(twitches), 24, "--twitches", PatternFinder.FewestTwitches, MostTwitches, faults),
+            Counts.Read(parsed.GetValue(nodes), 40, "--nodes", (int)SolverKeys.Nodes.Low, (int)SolverKeys.Nodes.High, faults),
             Number(parsed.GetValue(step)!, SolverKeys.Step, "--step", faults));
         return faults.Count > before ? null : new CadencePlan(slowest, fastest, Starts: count, Run: run, Threads: cores);
     }
@@ -108,21 +107,5 @@ public sealed class CadenceOptions
         }
 
         return value.Si;
-    }
-
-    private static int Count(string? text, int otherwise, string option, int least, int most, ICollection<ScenarioFault> faults)
-    {
-        if (text is null)
-        {
-            return otherwise;
-        }
-
-        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count >= least && count <= most)
-        {
-            return count;
-        }
-
-        faults.Add(new(option, "", $"\"{text}\" is no count; allowed: {least} to {most}"));
-        return otherwise;
     }
 }

@@ -1,8 +1,10 @@
 using System.CommandLine;
 using System.Text;
 using LureSim.Cli.Running;
+using LureSim.Cli.Sweeps;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Files;
+using LureSim.Reports.Files.Doubt;
 using LureSim.Reports.Text;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
@@ -19,47 +21,59 @@ public static class RetrieveCommand
     {
         var options = new CommonOptions();
         var command = new Command("retrieve", "Twitch a lure home: its path, the line's drag and slack, and why.");
+        var doubt = new DoubtOptions();
         options.AddTo(command);
-        command.SetAction(parsed => Run(options.Read(parsed), terminal, stop));
+        doubt.AddTo(command);
+        command.SetAction(parsed =>
+        {
+            var faults = new List<ScenarioFault>();
+            (int runs, int threads) = doubt.Read(parsed, faults);
+            CommonValues values = options.Read(parsed);
+            return ScenarioInput.Read(values, faults, terminal) is ScenarioResult scenario
+                ? Run(values, scenario, runs, threads, terminal, stop)
+                : ExitCode.BadInput;
+        });
         return command;
     }
 
-    private static int Run(CommonValues values, Terminal terminal, CancellationToken stop)
+    private static int Run(CommonValues values, ScenarioResult scenario, int runs, int threads, Terminal terminal, CancellationToken stop)
     {
-        if (ScenarioInput.Read(values, terminal) is not ScenarioResult scenario)
-        {
-            return ExitCode.BadInput;
-        }
-
         RetrieveResult result;
         using (var progress = new ProgressLine("retrieve", terminal, values.Quiet))
         {
             result = RetrieveRun.Execute(scenario.Spec!, progress.Report, stop);
         }
 
+        DoubtStudy? doubt = runs > 0 ? Doubt(values, runs, threads, terminal, stop) : null;
         EffectiveScenario effective = scenario.Effective();
         string[] warnings = [.. scenario.Notes.Select(n => n.ToString()), .. result.Attitude?.Notes ?? []];
         var notes = new RunNotes(warnings, [.. effective.Guesses.Select(g => g.ToString())]);
         if (values.Folder is not null)
         {
-            RetrieveFiles.Write(values.Folder, result, effective.ToToml(), notes, values.Plots);
+            RetrieveFiles.Write(values.Folder, result, effective.ToToml(), notes, values.Plots, doubt);
         }
 
-        Print(values, result, notes, terminal);
+        Print(values, result, notes, doubt, terminal);
         return result.Failure is null ? ExitCode.Done : ExitCode.NotFinished;
     }
 
-    private static void Print(CommonValues values, RetrieveResult result, RunNotes notes, Terminal terminal)
+    private static DoubtStudy Doubt(CommonValues values, int runs, int threads, Terminal terminal, CancellationToken stop)
+    {
+        using var progress = new ProgressLine("doubt", terminal, values.Quiet);
+        return DoubtRuns.Run(ScenarioSource.Load(values.File), values.Overrides, FigureSources.All[0], runs, threads, progress.Report, stop);
+    }
+
+    private static void Print(CommonValues values, RetrieveResult result, RunNotes notes, DoubtStudy? doubt, Terminal terminal)
     {
         if (values.Json)
         {
             using var stream = new MemoryStream();
-            SummaryJson.Write(stream, result, notes);
+            SummaryJson.Write(stream, result, notes, doubt);
             terminal.Out.Write(Encoding.UTF8.GetString(stream.ToArray()));
         }
         else if (!values.Quiet)
         {
-            terminal.Out.Write(RetrieveText.Build(result, notes));
+            terminal.Out.Write(RetrieveText.Build(result, notes, doubt));
             terminal.Out.Write($"Files: {values.Folder}\n");
         }
 

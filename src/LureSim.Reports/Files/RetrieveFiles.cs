@@ -2,6 +2,7 @@ using System.Text;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Charts.Retrieve;
 using LureSim.Reports.Drawing;
+using LureSim.Reports.Files.Doubt;
 
 namespace LureSim.Reports.Files;
 
@@ -15,16 +16,22 @@ public static class RetrieveFiles
     /// <param name="effectiveToml">The scenario with every default spelled out.</param>
     /// <param name="notes">Warnings and guesses.</param>
     /// <param name="plots">Which pictures.</param>
+    /// <param name="doubt">What the guesses may change, or null.</param>
     public static void Write(
-        string path, RetrieveResult result, string effectiveToml, RunNotes notes, PlotFormat plots)
+        string path, RetrieveResult result, string effectiveToml, RunNotes notes, PlotFormat plots, DoubtStudy? doubt = null)
     {
         using var folder = new OutputFolder(path);
-        folder.Add("summary.json", stream => SummaryJson.Write(stream, result, notes));
+        folder.Add("summary.json", stream => SummaryJson.Write(stream, result, notes, doubt));
         folder.Add("series.csv", stream => SeriesCsv.Write(stream, result.Series));
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
         if (plots != PlotFormat.None)
         {
             ChartFiles.Add(folder, RetrieveCharts.All(result), plots);
+        }
+
+        if (doubt is not null)
+        {
+            DoubtFiles.Add(folder, doubt, plots);
         }
 
         folder.Commit();

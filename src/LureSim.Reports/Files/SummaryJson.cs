@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using LureSim.Model.Retrieve;
+using LureSim.Reports.Files.Doubt;
 
 namespace LureSim.Reports.Files;
 
@@ -27,7 +28,8 @@ public static class SummaryJson
     /// <param name="stream">Receives UTF-8.</param>
     /// <param name="result">Retrieve.</param>
     /// <param name="notes">Warnings and guesses.</param>
-    public static void Write(Stream stream, RetrieveResult result, RunNotes notes)
+    /// <param name="doubt">What the guesses may change, or null.</param>
+    public static void Write(Stream stream, RetrieveResult result, RunNotes notes, DoubtStudy? doubt = null)
     {
         using (var json = new Utf8JsonWriter(stream, Layout))
         {
@@ -42,6 +44,11 @@ public static class SummaryJson
             WriteRun(json, result);
             WriteList(json, "warnings", notes.Warnings);
             WriteList(json, "guesses", notes.Guesses);
+            if (doubt is not null)
+            {
+                DoubtJson.Write(json, doubt.Report, [.. doubt.Headlines.Select(h => h.Key)]);
+            }
+
             json.WriteEndObject();
         }
 

@@ -1,6 +1,7 @@
 using System.Text;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Files;
+using LureSim.Reports.Files.Doubt;
 
 namespace LureSim.Reports.Text;
 
@@ -18,7 +19,8 @@ public static class RetrieveText
     /// <summary>Title, table, sentences, warnings and caution, each line ended by a line feed.</summary>
     /// <param name="result">Retrieve, complete or stopped.</param>
     /// <param name="notes">Warnings and guesses.</param>
-    public static string Build(RetrieveResult result, RunNotes notes)
+    /// <param name="doubt">What the guesses may change, or null.</param>
+    public static string Build(RetrieveResult result, RunNotes notes, DoubtStudy? doubt = null)
     {
         var text = new StringBuilder();
         text.Append(result.Spec.Title).Append("\n\n");
@@ -34,6 +36,7 @@ public static class RetrieveText
         }
 
         text.Append('\n');
+        text.Append(doubt is null ? "" : DoubtText.Build(doubt));
         foreach (string warning in notes.Warnings)
         {
             text.AppendWrapped("Note: " + warning);

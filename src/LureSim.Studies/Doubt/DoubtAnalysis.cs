@@ -34,18 +34,6 @@ public static class DoubtAnalysis
         return new(samples.Count, samples.Count - good.Length, SharesOf(good), bands, guesses, effects);
     }
 
-    /// <summary>Averages the effects of several points: of a sweep, which guess matters over the whole of it. Points without a
-    /// result or without a guess count as no effect.</summary>
-    /// <param name="reports">One report per point, of the same guesses and figures; at least one.</param>
-    public static GuessEffect[][] MeanEffects(IReadOnlyList<DoubtReport> reports)
-    {
-        ArgumentNullException.ThrowIfNull(reports);
-        return [.. reports[0].Effects.Select((row, g) => row.Select((_, f) => Mean([.. reports.Select(r => r.Effects[g][f])])).ToArray())];
-    }
-
-    private static GuessEffect Mean(GuessEffect[] effects) => new(
-        effects.Average(e => e.Rho), effects.Average(e => e.Weight), effects.Average(e => e.LowShift), effects.Average(e => e.HighShift));
-
     private static GuessEffect Effect(double[] x, double[] y)
     {
         int third = x.Length / 3;

@@ -31,7 +31,11 @@ public sealed record DoubtReport(
 {
     /// <summary>Magnitude of a rank correlation that pure chance passes once in twenty: 1.96 / sqrt(n - 1)
     /// (Kendall and Stuart, large n; from memory).</summary>
-    public double ChanceRho => Runs - Failed < 2 ? 1.0 : Math.Min(1.0, 1.96 / Math.Sqrt(Runs - Failed - 1.0));
+    public double ChanceRho => ChanceOf(Runs - Failed);
+
+    /// <summary><see cref="ChanceRho"/> of a number of runs.</summary>
+    /// <param name="runs">n.</param>
+    public static double ChanceOf(int runs) => runs < 2 ? 1.0 : Math.Min(1.0, 1.96 / Math.Sqrt(runs - 1.0));
 
     /// <summary>Guesses from the one that moves a figure most to the least.</summary>
     /// <param name="figure">Name of the figure.</param>

@@ -75,9 +75,13 @@ public class DoubtAnalysisTests
     public void The_mean_over_points_keeps_magnitudes()
     {
         DoubtReport up = DoubtAnalysis.Analyse(["g"], ["f"], [.. Line(1.0)]), down = DoubtAnalysis.Analyse(["g"], ["f"], [.. Line(-1.0)]);
-        GuessEffect mean = DoubtAnalysis.MeanEffects([up, down])[0][0];
+        var sum = new EffectMean();
+        sum.Add(up);
+        sum.Add(down);
+        GuessEffect mean = sum.Result()[0][0];
         Assert.Equal(0.0, mean.Rho, 1e-12);
         Assert.Equal(1.0, mean.Weight, 1e-12);
+        Assert.Empty(new EffectMean().Result());
 
         static IEnumerable<DoubtSample> Line(double slope) => Enumerable.Range(0, 12).Select(i => new DoubtSample([i], "", [slope * i]));
     }

@@ -1,0 +1,45 @@
+using System.CommandLine;
+using LureSim.Scenarios;
+using LureSim.Studies.Doubt;
+
+namespace LureSim.Cli.Commands;
+
+/// <summary>Options of a study of doubt beside a single run.</summary>
+public sealed class DoubtOptions
+{
+    private const int MostRuns = 1_000_000, MostThreads = 4096;
+
+    private readonly Option<string?> doubt = new("--doubt")
+    {
+        Description = "Run it so many times more, every guess drawn from its range: bands, and which guess matters.",
+        HelpName = "count",
+    };
+
+    private readonly Option<string> threads = new("--threads")
+    {
+        Description = "Most threads of --doubt; 0 uses every core. The result does not depend on it.",
+        HelpName = "count",
+        DefaultValueFactory = _ => "0",
+    };
+
+    /// <summary>Adds all to a command.</summary>
+    /// <param name="command">Command.</param>
+    public void AddTo(Command command)
+    {
+        ArgumentNullException.ThrowIfNull(command);
+        command.Add(doubt);
+        command.Add(threads);
+    }
+
+    /// <summary>Runs wanted, 0 for no study, and threads, at least 1.</summary>
+    /// <param name="parsed">Parsed arguments.</param>
+    /// <param name="faults">Gets every fault.</param>
+    public (int Runs, int Threads) Read(ParseResult parsed, ICollection<ScenarioFault> faults)
+    {
+        ArgumentNullException.ThrowIfNull(parsed);
+        ArgumentNullException.ThrowIfNull(faults);
+        int cores = Counts.Read(parsed.GetValue(threads), 0, "--threads", 0, MostThreads, faults);
+        int runs = Counts.Read(parsed.GetValue(doubt), 0, "--doubt", DoubtAnalysis.FewestRuns, MostRuns, faults);
+        return (runs, cores == 0 ? Environment.ProcessorCount : cores);
+    }
+}

@@ -1,0 +1,76 @@
+using System.CommandLine;
+using System.Text;
+using LureSim.Cli.Sweeps;
+using LureSim.Reports.Sweeps;
+using LureSim.Scenarios;
+
+namespace LureSim.Cli.Commands;
+
+/// <summary><c>sweep</c>: a command's summary over many values, one row per run.</summary>
+public static class SweepCommand
+{
+    /// <summary>Makes the command.</summary>
+    /// <param name="terminal">Where to write.</param>
+    /// <param name="stop">Set when the person stops the run.</param>
+    public static Command Create(Terminal terminal, CancellationToken stop)
+    {
+        var options = new CommonOptions();
+        var sweep = new SweepOptions();
+        var command = new Command("sweep", "A summary over any keys: one row per run, on all cores, in parts if need be.");
+        options.AddTo(command);
+        sweep.AddTo(command);
+        command.Add(MergeCommand.Create(terminal));
+        command.SetAction(parsed =>
+        {
+            CommonValues values = options.Read(parsed);
+            string folder = parsed.GetValue(options.Out) ?? Path.Combine("out", Path.GetFileNameWithoutExtension(values.File) + "-sweep");
+            var faults = new List<ScenarioFault>();
+            SweepValues wanted = sweep.Read(parsed, faults);
+            return Run(values with { Folder = folder }, wanted, faults, terminal, stop);
+        });
+        return command;
+    }
+
+    private static int Run(CommonValues values, SweepValues wanted, List<ScenarioFault> faults, Terminal terminal, CancellationToken stop)
+    {
+        ScenarioSource source = ScenarioSource.Load(values.File);
+        ScenarioResult? start = faults.Count > 0 ? null : SweepStart.Find(source, values.Overrides, wanted);
+        if (start is null || !start.IsValid)
+        {
+            IEnumerable<ScenarioFault> all = faults.Concat((start ?? source.Resolve(values.Overrides)).Errors);
+            foreach (ScenarioFault fault in all)
+            {
+                terminal.Error.WriteLine(fault);
+            }
+
+            return ExitCode.BadInput;
+        }
+
+        var run = new SweepRun(values, wanted, source, start, terminal);
+        if (!run.Execute(stop))
+        {
+            return ExitCode.Stopped;
+        }
+
+        return run.Finish();
+    }
+
+    /// <summary>Prints what a sweep gave.</summary>
+    internal static int Tell(SweepTable table, string folder, bool json, bool quiet, Terminal terminal)
+    {
+        var tally = new SweepTally(table);
+        if (json)
+        {
+            using var stream = new MemoryStream();
+            tally.Write(stream, Path.Combine(folder, SweepFiles.Table));
+            terminal.Out.Write(Encoding.UTF8.GetString(stream.ToArray()));
+        }
+        else if (!quiet)
+        {
+            terminal.Out.Write(tally.Text());
+            terminal.Out.Write($"Files: {folder}\n");
+        }
+
+        return tally.Done > 0 ? ExitCode.Done : ExitCode.NotFinished;
+    }
+}

@@ -1,0 +1,132 @@
+using System.CommandLine;
+using LureSim.Cli.Sweeps;
+using LureSim.Scenarios;
+using LureSim.Scenarios.Variation;
+using LureSim.Studies.Batches;
+using LureSim.Studies.Doubt;
+
+namespace LureSim.Cli.Commands;
+
+/// <summary>Options of <c>sweep</c>.</summary>
+public sealed class SweepOptions
+{
+    /// <summary>Most runs of a sweep.</summary>
+    public const int MostRuns = 10_000_000;
+
+    private const int MostThreads = 4096;
+
+    private readonly Option<string[]> vary = new("--vary")
+    {
+        Description = "Vary a key: KEY=a,b,c or KEY=from:to:step or KEY=from:to:count; repeatable, all combinations are run.",
+        HelpName = "key=values",
+        DefaultValueFactory = _ => [],
+    };
+
+    private readonly Option<string?> sample = new("--sample")
+    {
+        Description = "Draw so many combinations (Latin hypercube) instead of all; ranges may be KEY=from:to.",
+        HelpName = "count",
+    };
+
+    private readonly Option<string?> doubt = new("--doubt")
+    {
+        Description = "Run every combination so many times with every guess drawn from its range.",
+        HelpName = "count",
+    };
+
+    private readonly Option<string> command = new("--command")
+    {
+        Description = "Whose summary to tabulate: " + string.Join(", ", FigureSources.All.Select(s => s.Name)) + ".",
+        HelpName = "name",
+        DefaultValueFactory = _ => FigureSources.All[0].Name,
+    };
+
+    private readonly Option<string> threads = new("--threads")
+    {
+        Description = "Most threads; 0 uses every core. The result does not depend on it.",
+        HelpName = "count",
+        DefaultValueFactory = _ => "0",
+    };
+
+    private readonly Option<bool> resume = new("--resume") { Description = "Go on with a sweep that was stopped or killed." };
+
+    private readonly Option<string?> shard = new("--shard")
+    {
+        Description = "Run part i of n only, for a job array; sweep merge joins the parts.",
+        HelpName = "i/n",
+    };
+
+    /// <summary>Adds all to a command.</summary>
+    /// <param name="to">Command.</param>
+    public void AddTo(Command to)
+    {
+        ArgumentNullException.ThrowIfNull(to);
+        command.AcceptOnlyFromAmong([.. FigureSources.All.Select(s => s.Name)]);
+        foreach (Option option in (Option[])[vary, sample, doubt, command, threads, resume, shard])
+        {
+            to.Add(option);
+        }
+    }
+
+    /// <summary>The values given; faults are told.</summary>
+    /// <param name="parsed">Parsed arguments.</param>
+    /// <param name="faults">Gets every fault.</param>
+    public SweepValues Read(ParseResult parsed, ICollection<ScenarioFault> faults)
+    {
+        ArgumentNullException.ThrowIfNull(parsed);
+        ArgumentNullException.ThrowIfNull(faults);
+        IReadOnlyList<Axis> axes = AxisReader.ReadAll(parsed.GetValue(vary) ?? [], "--vary", faults);
+        int samples = Counts.Read(parsed.GetValue(sample), 0, "--sample", 1, MostRuns, faults);
+        int guesses = Counts.Read(parsed.GetValue(doubt), 0, "--doubt", DoubtAnalysis.FewestRuns, MostRuns, faults);
+        int cores = Counts.Read(parsed.GetValue(threads), 0, "--threads", 0, MostThreads, faults);
+        Shard? part = parsed.GetValue(shard) is string text ? Shard.Parse(text) : Shard.Whole;
+        if (part is null)
+        {
+            faults.Add(new("--shard", "", $"\"{parsed.GetValue(shard)}\" is no part; i/n is due with i from 1 to n, for example 2/8"));
+        }
+
+        CheckAxes(axes, samples, guesses, faults);
+        return new(
+            axes, samples, guesses, FigureSources.Find(parsed.GetValue(command)!)!, cores == 0 ? Environment.ProcessorCount : cores,
+            parsed.GetValue(resume), part ?? Shard.Whole);
+    }
+
+    private static void CheckAxes(IReadOnlyList<Axis> axes, int samples, int guesses, ICollection<ScenarioFault> faults)
+    {
+        if (axes.Count == 0 && faults.Count == 0 && (guesses == 0 || samples > 0))
+        {
+            faults.Add(new("--vary", "", "nothing varies; give at least one --vary KEY=..., or --doubt"));
+        }
+
+        double runs = Math.Max(samples, 1) * (double)Math.Max(guesses, 1);
+        foreach (Axis axis in axes)
+        {
+            if (samples == 0 && axis.Values.Count == 0)
+            {
+                faults.Add(new("--vary", axis.Name, "a range needs a step or a count, or --sample"));
+            }
+            else if (samples > 0 && axis.IsRange && axis.Values.Count > 0)
+            {
+                faults.Add(new("--vary", axis.Name, "with --sample a range is from:to, without step or count"));
+            }
+
+            runs *= samples == 0 ? axis.Values.Count : 1.0;
+        }
+
+        if (runs > MostRuns)
+        {
+            faults.Add(new("--vary", "", FormattableString.Invariant($"{runs:F0} runs are too many; at most {MostRuns}")));
+        }
+    }
+}
+
+/// <summary>Values of <see cref="SweepOptions"/>.</summary>
+/// <param name="Axes">What varies.</param>
+/// <param name="Samples">Samples of it; 0 for the grid.</param>
+/// <param name="Doubt">Samples of the guesses; 0 for none.</param>
+/// <param name="Figures">What to run.</param>
+/// <param name="Threads">Threads, at least 1.</param>
+/// <param name="Resume">Go on with what is there.</param>
+/// <param name="Shard">Part to run.</param>
+public sealed record SweepValues(
+    IReadOnlyList<Axis> Axes, int Samples, int Doubt, IFigureSource Figures, int Threads, bool Resume, Shard Shard);

@@ -1,0 +1,59 @@
+using LureSim.Scenarios;
+using LureSim.Scenarios.Effective;
+using LureSim.Scenarios.Keys;
+using LureSim.Scenarios.Quantities;
+using LureSim.Studies.Sampling;
+
+namespace LureSim.Cli.Sweeps;
+
+/// <summary>
+/// Samples every guess of a scenario over its range. Each key has its own dimension, so that the same sample means the same luck at
+/// every point of a sweep: differences between points are then those of the points.
+/// </summary>
+public sealed class GuessDesign
+{
+    // Keeps the samples of guesses apart from those of what varies, which start from the same seed.
+    private const ulong Stream = 0x5D0B7;
+    private readonly LatinHypercube design;
+
+    /// <summary>Creates the design.</summary>
+    /// <param name="samples">Samples, at least 1.</param>
+    /// <param name="seed">Seed of the scenario.</param>
+    public GuessDesign(int samples, ulong seed) => design = new(samples, seed ^ Stream);
+
+    /// <summary>Number of samples.</summary>
+    public int Samples => design.Count;
+
+    /// <summary>Guesses with a range, in the order of the schema.</summary>
+    /// <param name="scenario">Valid scenario.</param>
+    public static GuessedKey[] Of(ScenarioResult scenario)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        return [.. scenario.Effective().Guesses.Where(g => g.High > g.Low)];
+    }
+
+    /// <summary>Value of a guess in a sample, SI.</summary>
+    /// <param name="guess">Guess.</param>
+    /// <param name="sample">Sample.</param>
+    public double Value(GuessedKey guess, int sample)
+    {
+        ArgumentNullException.ThrowIfNull(guess);
+        return guess.Low + (design.Share(sample, guess.Key.Index) * (guess.High - guess.Low));
+    }
+
+    /// <summary>Overrides that set every guess.</summary>
+    /// <param name="guesses">Guesses.</param>
+    /// <param name="sample">Sample.</param>
+    public string[] Overrides(IReadOnlyList<GuessedKey> guesses, int sample) => [.. guesses.Select(g => g.Override(Value(g, sample)))];
+
+    /// <summary>A guess with its range as a chart's label.</summary>
+    /// <param name="guess">Guess.</param>
+    public static string Label(GuessedKey guess)
+    {
+        ArgumentNullException.ThrowIfNull(guess);
+        KeySpec key = guess.Key;
+        string low = Quantity.Show(guess.Low, key.Kind, key.Unit), high = Quantity.Show(guess.High, key.Kind, key.Unit);
+        string bare = key.Unit.Length == 0 ? low : low[..^(key.Unit.Length + 1)];
+        return $"{key.Path} ({bare} to {high})";
+    }
+}

@@ -1,0 +1,105 @@
+using LureSim.Reports.Sweeps;
+using LureSim.Scenarios;
+using LureSim.Scenarios.Effective;
+using LureSim.Scenarios.Keys;
+using LureSim.Scenarios.Quantities;
+using LureSim.Scenarios.Variation;
+
+namespace LureSim.Cli.Sweeps;
+
+/// <summary>
+/// Every run of a sweep as a function of its index: which values, which row. Nothing is kept per run, so that any thread, process
+/// or machine makes the same row from the same index. Safe to use from several threads.
+/// </summary>
+public sealed class SweepPlan
+{
+    private readonly ScenarioSource source;
+    private readonly IReadOnlyList<string> overrides;
+    private readonly IReadOnlyList<Axis> axes;
+    private readonly SweepPoints points;
+    private readonly IFigureSource figures;
+    private readonly GuessDesign? doubt;
+    private readonly GuessedKey[][] guesses = [];
+    private readonly KeySpec[] guessColumns = [];
+
+    /// <summary>Creates the plan. With doubt every point is read once to learn its guesses.</summary>
+    /// <param name="source">Scenario.</param>
+    /// <param name="overrides">Overrides of every run.</param>
+    /// <param name="axes">What varies.</param>
+    /// <param name="points">Points over the axes.</param>
+    /// <param name="figures">What to run.</param>
+    /// <param name="doubt">Samples of the guesses at every point, or null.</param>
+    /// <exception cref="SweepException">Doubt, but nothing is guessed.</exception>
+    public SweepPlan(
+        ScenarioSource source, IReadOnlyList<string> overrides, IReadOnlyList<Axis> axes, SweepPoints points, IFigureSource figures, GuessDesign? doubt)
+    {
+        ArgumentNullException.ThrowIfNull(points);
+        ArgumentNullException.ThrowIfNull(figures);
+        (this.source, this.overrides, this.axes, this.points, this.figures, this.doubt) = (source, overrides, axes, points, figures, doubt);
+        if (doubt is not null)
+        {
+            guesses = [.. Enumerable.Range(0, points.Count).Select(GuessesAt)];
+            guessColumns = [.. guesses.SelectMany(g => g).Select(g => g.Key).Distinct().OrderBy(k => k.Index)];
+            if (guessColumns.Length == 0)
+            {
+                throw new SweepException("--doubt: nothing is guessed here, so there is nothing to draw");
+            }
+        }
+
+        Layout = new(
+            [.. axes.SelectMany(SweepCells.Columns)],
+            [.. guessColumns.Select(k => ColumnUnit.Append(SweepLayout.GuessMark + k.Path, k.Kind))],
+            figures.Words,
+            figures.Numbers,
+            doubt?.Samples ?? 1);
+    }
+
+    /// <summary>Number of runs.</summary>
+    public int Count => checked(points.Count * Layout.Samples);
+
+    /// <summary>Columns of the table.</summary>
+    public SweepLayout Layout { get; }
+
+    /// <summary>Runs one index. A run that fails is a row with its reason.</summary>
+    /// <param name="index">0 to <see cref="Count"/> - 1.</param>
+    /// <param name="stop">Stops the run.</param>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public SweepRow Run(int index, CancellationToken stop)
+    {
+        (int point, int sample) = Math.DivRem(index, Layout.Samples);
+        AxisValue[] values = points.At(point);
+        GuessedKey[] drawn = doubt is null ? [] : guesses[point];
+        string[] inputs = [.. values.SelectMany((v, a) => SweepCells.Cells(axes[a], v)), .. guessColumns.Select(k => GuessCell(drawn, k, sample))];
+        ScenarioResult scenario = source.Resolve([.. overrides, .. values.SelectMany(v => v.Overrides), .. doubt?.Overrides(drawn, sample) ?? []]);
+        if (!scenario.IsValid)
+        {
+            string reason = string.Join("; ", scenario.Errors.Select(e => e.Key.Length > 0 ? $"{e.Key}: {e.Message}" : e.Message));
+            return new(inputs, SweepRow.Refused, reason, [], []);
+        }
+
+        FigureRow row = Figures(scenario, stop);
+        return new(inputs, row.Failure is null ? SweepRow.Done : SweepRow.Failed, row.Failure ?? "", row.Words, row.Numbers);
+    }
+
+    private FigureRow Figures(ScenarioResult scenario, CancellationToken stop)
+    {
+        try
+        {
+            return figures.Run(scenario, stop);
+        }
+        catch (Exception e) when (e is not OperationCanceledException)
+        {
+            // Whatever one run in a hundred thousand trips over, the others are worth their row.
+            return FigureRow.Failed(e.Message);
+        }
+    }
+
+    private GuessedKey[] GuessesAt(int point)
+    {
+        ScenarioResult scenario = source.Resolve([.. overrides, .. points.At(point).SelectMany(v => v.Overrides)]);
+        return scenario.IsValid ? GuessDesign.Of(scenario) : [];
+    }
+
+    private string GuessCell(GuessedKey[] drawn, KeySpec key, int sample) =>
+        Array.Find(drawn, g => g.Key == key) is GuessedKey guess ? CsvLine.Number(doubt!.Value(guess, sample)) : "";
+}

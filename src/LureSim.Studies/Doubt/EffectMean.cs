@@ -1,0 +1,31 @@
+namespace LureSim.Studies.Doubt;
+
+/// <summary>Averages the effects of guesses over the points of a sweep, one report at a time. A point without a result, or without a
+/// guess, counts as no effect.</summary>
+public sealed class EffectMean
+{
+    private GuessEffect[][]? sum;
+    private int count;
+
+    /// <summary>Adds a point.</summary>
+    /// <param name="report">Of the same guesses and figures as the others.</param>
+    public void Add(DoubtReport report)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        count++;
+        sum = sum is null
+            ? report.Effects
+            : Map((g, f) => new(
+                sum[g][f].Rho + report.Effects[g][f].Rho,
+                sum[g][f].Weight + report.Effects[g][f].Weight,
+                sum[g][f].LowShift + report.Effects[g][f].LowShift,
+                sum[g][f].HighShift + report.Effects[g][f].HighShift));
+    }
+
+    /// <summary>The mean, [guess][figure]; empty when nothing was added.</summary>
+    public GuessEffect[][] Result() => Map((g, f) =>
+        new(sum![g][f].Rho / count, sum[g][f].Weight / count, sum[g][f].LowShift / count, sum[g][f].HighShift / count));
+
+    private GuessEffect[][] Map(Func<int, int, GuessEffect> value) =>
+        [.. (sum ?? []).Select((row, g) => row.Select((_, f) => value(g, f)).ToArray())];
+}
