@@ -62,7 +62,7 @@ public sealed class JournalWriter : IDisposable
         try
         {
             Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(path))!);
-            var stream = new FileStream(path, FileMode.OpenOrCreate, FileAccess.Write, FileShare.Read);
+            var stream = new FileStream(path, FileMode.OpenOrCreate, FileAccess.Write, FileShare.None);
             stream.SetLength(end);
             stream.Position = end;
             return new(path, stream);

@@ -63,9 +63,9 @@ public static class DoubtChart
 
         panels.Header(
             0,
-            "Pale: not told from chance",
-            new HeaderEntry("guess in its lower third", ChartStyle.Blue, Swatch.Box),
-            new HeaderEntry("in its upper third", ChartStyle.Orange, Swatch.Box));
+            "Pale: may be chance",
+            new HeaderEntry("lower third of guess", ChartStyle.Blue, Swatch.Box),
+            new HeaderEntry("upper third", ChartStyle.Orange, Swatch.Box));
         return new Chart($"doubt_{figure.Key[..figure.Key.LastIndexOf('_')]}", model, Height: height);
     }
 
