@@ -1,0 +1,27 @@
+using LureSim.Model;
+using LureSim.Scenarios;
+
+namespace LureSim.Validation.Invariants;
+
+/// <summary>The shipped scenarios, found upwards from the test's own folder.</summary>
+internal static class Shipped
+{
+    public static string[] Files { get; } = [.. Directory.GetFiles(Folder(), "*.toml").Order(StringComparer.Ordinal)];
+
+    /// <summary>The scenario that the README starts with.</summary>
+    public static string Default => Files.Single(f => Path.GetFileName(f) == "large-walker.toml");
+
+    public static RunSpec Read(string file, params string[] overrides) =>
+        ScenarioSource.Read(file, overrides).Spec ?? throw new InvalidOperationException($"{file} is not valid");
+
+    private static string Folder()
+    {
+        string? at = AppContext.BaseDirectory;
+        while (at is not null && !File.Exists(Path.Combine(at, "LureSim.sln")))
+        {
+            at = Path.GetDirectoryName(at);
+        }
+
+        return Path.Combine(at ?? throw new InvalidOperationException("The tests run inside the repository."), "scenarios");
+    }
+}

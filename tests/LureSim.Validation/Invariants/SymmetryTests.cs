@@ -1,0 +1,126 @@
+using LureSim.Model;
+using LureSim.Model.Retrieve;
+using LureSim.Numerics;
+
+namespace LureSim.Validation.Invariants;
+
+/// <summary>Mirror, compass bearing and repetition: the same retrieve must come out.</summary>
+public sealed class SymmetryTests
+{
+    // Five twitches at two a second. Rounding, 1e-15 at the start, is magnified by each snap (up to a decade a twitch).
+    private const double FiveTwitches = 2.5, Close = 1e-9;
+
+    private static readonly RunSpec Plain = Shipped.Read(Shipped.Default, "retrieve.duration=2.5 s", "air.wind=4 m/s", "air.wind_from=from left");
+
+    /// <summary>Everything mirrored: start, rod and wind.</summary>
+    [Theory]
+    [InlineData(0.15, 0.0)]
+    [InlineData(-0.8, 0.3)]
+    public void A_mirrored_set_up_walks_a_mirrored_path(double heading, double sideways)
+    {
+        RunSpec left = Plain with { Retrieve = Plain.Retrieve with { StartHeadingRad = heading, StartSidewaysM = sideways } };
+        RunSpec right = left with
+        {
+            Angler = left.Angler with { RodBearingRad = -left.Angler.RodBearingRad },
+            Air = left.Air with { WindFromRad = -left.Air.WindFromRad },
+            Retrieve = left.Retrieve with { StartHeadingRad = -heading, StartSidewaysM = -sideways },
+        };
+        Mirrored(RetrieveRun.Execute(left), RetrieveRun.Execute(right));
+    }
+
+    /// <summary>A rod that points along the line has no side of its own: only the start heading is mirrored.</summary>
+    [Fact]
+    public void Start_headings_left_and_right_walk_mirrored_paths()
+    {
+        RunSpec left = Shipped.Read(Shipped.Default, "retrieve.duration=2.5 s", "angler.rod_bearing=0 deg");
+        Mirrored(
+            RetrieveRun.Execute(left with { Retrieve = left.Retrieve with { StartHeadingRad = 0.4 } }),
+            RetrieveRun.Execute(left with { Retrieve = left.Retrieve with { StartHeadingRad = -0.4 } }));
+    }
+
+    [Fact]
+    public void A_mirror_test_can_fail()
+    {
+        RetrieveResult walk = RetrieveRun.Execute(Plain);
+        Assert.ThrowsAny<Xunit.Sdk.XunitException>(() => Mirrored(walk, walk));
+    }
+
+    /// <summary>The whole set-up turned to another compass bearing, wind and all.</summary>
+    [Theory]
+    [InlineData(0.5)]
+    [InlineData(2.0)]
+    [InlineData(-3.0)]
+    public void A_retrieve_toward_another_bearing_is_the_same_retrieve(double bearing)
+    {
+        WalkBench north = new(Plain), turned = new(Plain, bearing);
+        var path = new List<(HullState Hull, Vec3 Middle, double Tension)>();
+        int middle = north.Mesh.Segments / 2;
+        north.Run(FiveTwitches, _ => path.Add((north.Step.HullNow, Node(north, middle), north.Step.TieForce.Length)));
+        int n = 0;
+        turned.Run(FiveTwitches, _ =>
+        {
+            (HullState hull, Vec3 node, double tension) = path[n++];
+            HullState h = turned.Step.HullNow;
+            Vec3 place = turned.Back(new Vec3(h.X, h.Y, 0.0));
+            Assert.Equal(hull.X, place.X, Close);
+            Assert.Equal(hull.Y, place.Y, Close);
+            Assert.Equal(hull.Psi, h.Psi - bearing, 1e-8);
+            Assert.Equal(0.0, (node - turned.Back(Node(turned, middle))).Length, Close);
+            Assert.Equal(tension, turned.Step.TieForce.Length, 1e-6);
+        });
+        Assert.Equal(path.Count, n);
+    }
+
+    // The bench must be the product's retrieve, or the test above says nothing about it.
+    [Fact]
+    public void The_bench_steps_as_the_product_does()
+    {
+        RunSpec spec = Plain with { Retrieve = Plain.Retrieve with { HoldDistance = true } };
+        var bench = new WalkBench(spec);
+        bench.Run(FiveTwitches, _ => { });
+        RetrieveSeries series = RetrieveRun.Execute(spec).Series;
+        Assert.Equal(series["lure_x_m"][^1], bench.Step.HullNow.X, Close);
+        Assert.Equal(series["lure_y_m"][^1], bench.Step.HullNow.Y, Close);
+    }
+
+    [Fact]
+    public void Two_runs_give_the_same_bits()
+    {
+        RetrieveResult first = RetrieveRun.Execute(Plain), second = RetrieveRun.Execute(Plain with { });
+        foreach ((Channel a, Channel b) in first.Series.Channels.Zip(second.Series.Channels))
+        {
+            Assert.Equal(a.Values.Select(BitConverter.DoubleToInt64Bits), b.Values.Select(BitConverter.DoubleToInt64Bits));
+        }
+
+        Assert.Equal(first.Summary, second.Summary);
+    }
+
+    // Runs share nothing: side by side on several threads they give the bits of a run alone.
+    [Fact]
+    public void Runs_side_by_side_give_the_same_bits()
+    {
+        double alone = RetrieveRun.Execute(Plain).Series["heading_deg"][^1];
+        var ends = new double[8];
+        Parallel.For(0, ends.Length, i => ends[i] = RetrieveRun.Execute(Plain).Series["heading_deg"][^1]);
+        Assert.All(ends, e => Assert.Equal(BitConverter.DoubleToInt64Bits(alone), BitConverter.DoubleToInt64Bits(e)));
+    }
+
+    private static void Mirrored(RetrieveResult left, RetrieveResult right)
+    {
+        foreach ((string channel, double sign, double tolerance) in new[]
+        {
+            ("lure_x_m", 1.0, Close), ("lure_y_m", -1.0, Close), ("heading_deg", -1.0, 1e-6), ("surge_m_s", 1.0, 1e-8), ("sway_m_s", -1.0, 1e-8),
+            ("yaw_rate_rad_s", -1.0, 1e-6), ("nose_tension_N", 1.0, 1e-6), ("slack_m", 1.0, Close), ("rod_bend_m", 1.0, 1e-8),
+        })
+        {
+            double[] a = left.Series[channel], b = right.Series[channel];
+            Assert.Equal(a.Length, b.Length);
+            for (int i = 0; i < a.Length; i++)
+            {
+                Assert.Equal(a[i], sign * b[i], tolerance);
+            }
+        }
+    }
+
+    private static Vec3 Node(WalkBench bench, int i) => new(bench.Step.Now.X[i], bench.Step.Now.Y[i], bench.Step.Now.Z[i]);
+}

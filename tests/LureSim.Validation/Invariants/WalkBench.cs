@@ -1,0 +1,121 @@
+using LureSim.Model;
+using LureSim.Model.Lines;
+using LureSim.Model.Lines.Chain;
+using LureSim.Model.Media;
+using LureSim.Model.Retrieve;
+using LureSim.Model.Rods;
+using LureSim.Numerics;
+using LureSim.Numerics.Tension;
+
+namespace LureSim.Validation.Invariants;
+
+/// <summary>
+/// A retrieve stepped by a loop of the test's own, so that every step can be looked at, and turned to another compass bearing. The
+/// angler backs away as with hold_distance; the parts and the coupled step are the product's.
+/// </summary>
+internal sealed class WalkBench
+{
+    private readonly RunSpec spec;
+    private readonly RetrieveParts parts;
+    private readonly TakeUp takeUp;
+    private readonly double cos, sin;
+    private double away;
+
+    /// <summary>Lays the retrieve out.</summary>
+    /// <param name="spec">Specification.</param>
+    /// <param name="bearing">Compass bearing of the whole set-up, rad.</param>
+    /// <param name="segments">Segments of the line, past the product's limit of 0.25 m if need be; null for the product's own mesh.</param>
+    public WalkBench(RunSpec spec, double bearing = 0.0, int? segments = null)
+    {
+        this.spec = spec;
+        parts = new RetrieveParts(spec);
+        Mesh = segments is int n ? new LineMesh(spec.Line, spec.Leader, parts.Mesh.LengthM, n) : parts.Mesh;
+        takeUp = new TakeUp(spec.Retrieve, parts.Twitch, parts.SlackM);
+        (cos, sin) = (Math.Cos(bearing), Math.Sin(bearing));
+        Rod = new RodTip(RodModes.Compute(spec.Rod));
+        Step = new CoupledStep(Mesh, parts.Medium, Rod, parts.HullStep, spec.Leader?.Knot == TieKnot.Fixed);
+        HullState h = parts.Step.HullNow;
+        Vec3 p = Turned(new Vec3(h.X, h.Y, 0.0));
+        Step.Start(h with { X = p.X, Y = p.Y, Psi = h.Psi + bearing }, Frame(0.0));
+        Tip = Frame(0.0);
+    }
+
+    public RetrieveParts Parts => parts;
+
+    public LineMesh Mesh { get; }
+
+    public CoupledStep Step { get; }
+
+    public RodTip Rod { get; }
+
+    /// <summary>The rigid tip at the end of the last step.</summary>
+    public TipFrame Tip { get; private set; }
+
+    public double Time { get; private set; }
+
+    /// <summary>Surface film of the nodes as it was in the last step.</summary>
+    public double[] Film { get; private set; } = [];
+
+    /// <summary>Steps to the end; <paramref name="record"/> gets the length of each step. False when the step rule cannot be kept.</summary>
+    public bool Run(double end, Action<double> record)
+    {
+        double dt = spec.Solver.StepS, before = 0.0;
+        while (Time < end - 1e-9)
+        {
+            double speed = takeUp.Speed(Time, dt, Slack());
+            SetWind();
+            TipFrame tip = Frame(Time + dt, away + (dt * speed), speed);
+            Step.Try(before == 0.0 ? Bdf2.BackwardEuler(dt) : Bdf2.Step(dt, before), tip);
+            if (!Step.IsFinite() || Step.StepRatio(dt) > RetrieveRun.StepRatioLimit)
+            {
+                dt *= 0.5;
+                if (dt < spec.Solver.StepS / 2000.0)
+                {
+                    return false;
+                }
+
+                continue;
+            }
+
+            Film = [.. Step.Pass.Film];
+            Step.Commit();
+            (Tip, Time, before, away) = (tip, Time + dt, dt, away + (dt * speed));
+            record(dt);
+        }
+
+        return true;
+    }
+
+    /// <summary>A place of the turned world as the unturned one has it.</summary>
+    public Vec3 Back(Vec3 p) => new((cos * p.X) + (sin * p.Y), (cos * p.Y) - (sin * p.X), p.Z);
+
+    private Vec3 Turned(Vec3 p) => new((cos * p.X) - (sin * p.Y), (sin * p.X) + (cos * p.Y), p.Z);
+
+    private TipFrame Frame(double t, double back = 0.0, double speed = 0.0)
+    {
+        TipFrame f = parts.Swing.At(t);
+        return f with
+        {
+            Position = Turned(f.Position - new Vec3(back, 0.0, 0.0)), Velocity = Turned(f.Velocity - new Vec3(speed, 0.0, 0.0)),
+            Stroke = Turned(f.Stroke), StrokeRate = Turned(f.StrokeRate), Side = Turned(f.Side),
+        };
+    }
+
+    private double Slack()
+    {
+        LineState s = Step.Now;
+        int n = Mesh.Segments;
+        return Mesh.LengthM - (new Vec3(s.X[n], s.Y[n], s.Z[n]) - new Vec3(s.X[0], s.Y[0], s.Z[0])).Length;
+    }
+
+    private void SetWind()
+    {
+        WindProfile wind = parts.Wind;
+        for (int i = 1; i < Mesh.Segments && !wind.IsCalm; i++)
+        {
+            (double x, double y) = wind.Velocity(Step.Now.Z[i]);
+            Vec3 w = Turned(new Vec3(x, y, 0.0));
+            (Step.Pass.WindX[i], Step.Pass.WindY[i]) = (w.X, w.Y);
+        }
+    }
+}
