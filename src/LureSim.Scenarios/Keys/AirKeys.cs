@@ -50,8 +50,8 @@ public static class AirKeys
     public static readonly KeySpec Roughness = new("air.roughness", QuantityKind.Length, "mm", "Roughness length of the water in the log wind profile.")
     {
         Default = "0.0002 m",
-        Low = 1e-6,
-        High = 0.01,
+        Low = 1e-5,
+        High = 1e-3,
         GuessLow = 1e-5,
         GuessHigh = 1e-3,
         FromSpec = s => s.Air.RoughnessM,

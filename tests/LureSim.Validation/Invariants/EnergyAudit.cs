@@ -20,7 +20,9 @@ internal sealed class EnergyAudit
     private readonly RodModeSet modes;
     private readonly double heldAtStart;
     private readonly double[] acrossSquared;
-    private double work, addedMassEnergy, powerBefore, handBefore, windBefore, driveBefore;
+    private double work, addedMassEnergy, powerBefore, windBefore, driveBefore;
+    private TipFrame tipBefore;
+    private Vec3 forceBefore;
 
     public EnergyAudit(WalkBench bench)
     {
@@ -28,6 +30,7 @@ internal sealed class EnergyAudit
         (mesh, medium, hull, modes) = (bench.Mesh, bench.Parts.Medium, bench.Parts.Hull, bench.Rod.Modes);
         acrossSquared = new double[mesh.Segments];
         heldAtStart = Held();
+        tipBefore = bench.Tip;
     }
 
     /// <summary>Work of the hand and of the wind, positive and negative parts added up, J.</summary>
@@ -44,17 +47,21 @@ internal sealed class EnergyAudit
     {
         CoupledStep s = bench.Step;
         TipFrame tip = bench.Tip;
-        double hand = -Vec3.Dot(s.TipForce, tip.Velocity + (s.Rod.Now.Bend * tip.StrokeRate));
+
+        // By displacement, not by speed: winding sets in with a jump of speed.
+        double bend = 0.5 * (s.Rod.Now.Bend + s.Rod.Before.Bend);
+        Vec3 moved = tip.Position - tipBefore.Position + (bend * (tip.Stroke - tipBefore.Stroke));
+        double hand = -0.5 * Vec3.Dot(s.TipForce + forceBefore, moved);
         (double line, double wind) = NodePower();
         double power = line + StretchPower() + HullPower() + RodPower();
-        double handWork = (0.5 * dt * (hand + handBefore)) + InertiaWork(tip.DriveMS);
+        double handWork = hand + InertiaWork(tip.DriveMS);
         double windWork = 0.5 * dt * (wind + windBefore);
         work += (0.5 * dt * (power + powerBefore)) + handWork + windWork;
         EffortJ += Math.Abs(handWork) + Math.Abs(windWork);
         AddAddedMassEnergy();
         ResidualJ = Held() + addedMassEnergy - heldAtStart - work;
         HighestResidualJ = Math.Max(HighestResidualJ, ResidualJ);
-        (powerBefore, handBefore, windBefore) = (power, hand, wind);
+        (powerBefore, windBefore, tipBefore, forceBefore) = (power, wind, tip, s.TipForce);
     }
 
     private void AddAddedMassEnergy()

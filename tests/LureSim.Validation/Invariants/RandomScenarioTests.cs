@@ -1,0 +1,75 @@
+using System.Globalization;
+using CsCheck;
+using LureSim.Model;
+using LureSim.Model.Retrieve;
+using LureSim.Scenarios;
+using Xunit.Abstractions;
+
+namespace LureSim.Validation.Invariants;
+
+/// <summary>
+/// Random scenarios: faults in words, or a run whose channels are finite and whose energy does not grow, or a reason why the model
+/// stops. LURESIM_RANDOM_RUNS sets the number; 20,000 were run by hand (docs/limits.md).
+/// </summary>
+public sealed class RandomScenarioTests(ITestOutputHelper output)
+{
+    private int valid, stopped, refused, outOfStep;
+
+    [Fact]
+    public void Every_random_scenario_ends_in_a_run_or_in_words()
+    {
+        int wanted = int.Parse(Environment.GetEnvironmentVariable("LURESIM_RANDOM_RUNS") ?? "300", CultureInfo.InvariantCulture);
+        while (valid + stopped < wanted)
+        {
+            RandomScenario.Any.Sample(Check, iter: Math.Max(50, wanted - valid - stopped), threads: 2);
+        }
+
+        output.WriteLine($"{valid} runs, {stopped} stopped with a reason, {refused} refused with faults, {outOfStep} audits that needed too small a step");
+    }
+
+    private void Check(RandomScenario scenario)
+    {
+        ScenarioResult result = scenario.Resolve();
+        if (result.Spec is not RunSpec spec)
+        {
+            Interlocked.Increment(ref refused);
+            Assert.NotEmpty(result.Errors);
+            Assert.All(result.Errors, e => Assert.DoesNotContain('\n', e.ToString()));
+            return;
+        }
+
+        RetrieveResult run;
+        try
+        {
+            run = RetrieveRun.Execute(spec);
+        }
+        catch (ModelException e)
+        {
+            Interlocked.Increment(ref stopped);
+            Assert.NotEmpty(e.Message);
+            return;
+        }
+
+        Interlocked.Increment(ref run.Failure is null ? ref valid : ref stopped);
+        Assert.All(run.Series.Channels, c => Assert.True(Array.TrueForAll(c.Values, double.IsFinite), $"{c.Name} of {scenario}"));
+        Assert.NotEqual("", run.Failure);
+        if (run.Failure is null)
+        {
+            NoEnergyFromNothing(spec, scenario);
+        }
+    }
+
+    private void NoEnergyFromNothing(RunSpec spec, RandomScenario scenario)
+    {
+        var bench = new WalkBench(spec);
+        var audit = new EnergyAudit(bench);
+        if (!bench.Run(2.0, audit.Step))
+        {
+            Interlocked.Increment(ref outOfStep);
+        }
+
+        Assert.True(
+            audit.HighestResidualJ <= 1e-3 * audit.EffortJ,
+            string.Create(CultureInfo.InvariantCulture, $"{audit.HighestResidualJ:E2} J gained of {audit.EffortJ:E2} J: {scenario}"));
+    }
+}

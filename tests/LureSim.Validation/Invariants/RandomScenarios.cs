@@ -1,0 +1,57 @@
+using CsCheck;
+using LureSim.Scenarios;
+using LureSim.Scenarios.Keys;
+using LureSim.Scenarios.Quantities;
+
+namespace LureSim.Validation.Invariants;
+
+/// <summary>A shipped scenario with one to eight of its keys set anywhere in their allowed ranges.</summary>
+internal sealed record RandomScenario(string File, string[] Overrides)
+{
+    private static readonly string[] Kept = ["solver.step", "solver.output_step", "retrieve.duration", "retrieve.warm_up", "solver.nodes"];
+
+    private static readonly KeySpec[] Keys =
+    [
+        .. ScenarioSchema.Keys.Where(k => !Kept.Contains(k.Path) && (IsRange(k) || k.Kind is QuantityKind.Choice or QuantityKind.Flag)),
+    ];
+
+    private static readonly ScenarioSource[] Sources = [.. Shipped.Files.Select(ScenarioSource.Load)];
+
+    /// <summary>Runs of two seconds at the step of studies.</summary>
+    public static Gen<RandomScenario> Any { get; } =
+        Gen.Select(Gen.Int[0, Shipped.Files.Length - 1], Gen.Int[2, 60], Gen.Select(Gen.Int[0, Keys.Length - 1], Gen.Double.Unit).Array[1, 8])
+            .Select((file, nodes, changes) => new RandomScenario(
+                Shipped.Files[file],
+                [
+                    "retrieve.duration=2 s", "solver.step=1 ms", FormattableString.Invariant($"solver.nodes={nodes}"),
+                    .. changes.DistinctBy(c => c.Item1).Select(c => Set(Keys[c.Item1], c.Item2)),
+                ]));
+
+    public ScenarioResult Resolve() => Sources[Array.IndexOf(Shipped.Files, File)].Resolve(Overrides);
+
+    public override string ToString() =>
+        $"{Path.GetFileName(File)} {string.Join(' ', Overrides.Select(o => $"--set \"{o}\""))}";
+
+    private static bool IsRange(KeySpec key) =>
+        double.IsFinite(key.Low) && double.IsFinite(key.High) && key.Kind is not (QuantityKind.List or QuantityKind.Text or QuantityKind.LineNumber);
+
+    private static string Set(KeySpec key, double share)
+    {
+        if (key.Kind == QuantityKind.Flag)
+        {
+            return $"{key.Path}={(share < 0.5 ? "true" : "false")}";
+        }
+
+        if (key.Kind == QuantityKind.Choice)
+        {
+            return $"{key.Path}={key.Choices[(int)(share * key.Choices.Count)].Name}";
+        }
+
+        // Over several decades evenly in the logarithm.
+        double value = key.Low > 0.0 && key.High > 20.0 * key.Low
+            ? key.Low * Math.Pow(key.High / key.Low, share)
+            : key.Low + (share * (key.High - key.Low));
+        value = key.Kind == QuantityKind.WholeNumber ? Math.Round(value) : value;
+        return $"{key.Path}={Quantity.Format(value, key.Kind)}";
+    }
+}
