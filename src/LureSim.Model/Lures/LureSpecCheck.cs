@@ -69,8 +69,10 @@ public static class LureSpecCheck
             Require.InRange(h.MassKg, 0.0, 0.2);
             Require.InRange(h.XM, -0.7 * lure.LengthM, 0.7 * lure.LengthM);
             Require.InRange(h.ZM, -2.0 * lure.HeightM, 2.0 * lure.HeightM);
-            Require.InRange(h.DragAreaM2, 0.0, 0.01);
-            Require.InRange(h.SteelVolumeM3, 0.0, 1e-4);
+
+            // A hook of 0.01 m2 with as much feather; 0.2 kg of 100 kg/m3.
+            Require.InRange(h.DragAreaM2, 0.0, 0.02);
+            Require.InRange(h.SteelVolumeM3, 0.0, 2e-3);
         }
     }
 }

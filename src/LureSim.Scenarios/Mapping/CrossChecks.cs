@@ -17,6 +17,7 @@ internal static class CrossChecks
         if (rod is not null)
         {
             TipAboveWater(c, rod);
+            WithinReach(c, rod, retrieve);
         }
 
         if (leader is not null && leader.LengthM >= retrieve.DistanceM)
@@ -50,6 +51,20 @@ internal static class CrossChecks
                 $"the rod tip would be {MapContext.Show(AnglerKeys.HandHeight, -tip)} under water (hand {MapContext.Show(AnglerKeys.HandHeight, hand)} ",
                 $"up, {MapContext.Show(AnglerKeys.HandHeight, rod.FreeLengthM)} of rod beyond it); with this rod and hand height more than ",
                 $"{MapContext.Show(AnglerKeys.RodElevation, least)} is due"));
+        }
+    }
+
+    /// <summary>The straight distance cannot be less than the tip's height, nor than the sideways offset.</summary>
+    private static void WithinReach(MapContext c, RodSpec rod, RetrieveSpec retrieve)
+    {
+        double tip = c[AnglerKeys.HandHeight] + (rod.FreeLengthM * Math.Sin(c[AnglerKeys.RodElevation]));
+        double least = Math.Sqrt((tip * tip) + (retrieve.StartSidewaysM * retrieve.StartSidewaysM));
+        if (retrieve.DistanceM <= least)
+        {
+            c.Fault(RetrieveKeys.Distance, string.Concat(
+                $"no lure on the water is that near a rod tip {MapContext.Show(AnglerKeys.HandHeight, tip)} up, ",
+                $"{MapContext.Show(RetrieveKeys.StartSideways, Math.Abs(retrieve.StartSidewaysM))} to one side; more than ",
+                $"{MapContext.Show(RetrieveKeys.Distance, least)} is due"));
         }
     }
 

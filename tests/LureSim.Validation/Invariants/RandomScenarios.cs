@@ -17,13 +17,13 @@ internal sealed record RandomScenario(string File, string[] Overrides)
 
     private static readonly ScenarioSource[] Sources = [.. Shipped.Files.Select(ScenarioSource.Load)];
 
-    /// <summary>Runs of two seconds at the step of studies.</summary>
+    /// <summary>Runs of two seconds.</summary>
     public static Gen<RandomScenario> Any { get; } =
         Gen.Select(Gen.Int[0, Shipped.Files.Length - 1], Gen.Int[2, 60], Gen.Select(Gen.Int[0, Keys.Length - 1], Gen.Double.Unit).Array[1, 8])
             .Select((file, nodes, changes) => new RandomScenario(
                 Shipped.Files[file],
                 [
-                    "retrieve.duration=2 s", "solver.step=1 ms", FormattableString.Invariant($"solver.nodes={nodes}"),
+                    "retrieve.duration=2 s", FormattableString.Invariant($"solver.nodes={nodes}"),
                     .. changes.DistinctBy(c => c.Item1).Select(c => Set(Keys[c.Item1], c.Item2)),
                 ]));
 
