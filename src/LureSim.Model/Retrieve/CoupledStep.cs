@@ -102,7 +102,7 @@ public sealed class CoupledStep
             Vec3 tie = hull.Tie(lure);
             SetNode(Next, mesh.Segments, tie);
             Pass.SetDirections(Next);
-            double knotMoment = bending.Apply(Pass, lure.Psi);
+            double knotMoment = bending.Apply(Pass, Next, lure.Psi);
             TieWeight = EndWeight(tie.Z);
             LineEnd tail = hull.Begin(step, HullBefore, HullNow, lure, EndForce(), knotMoment);
             Pass.Solve(step, Next, head, tail, out Vec3 tipForce, out Vec3 tieForce);

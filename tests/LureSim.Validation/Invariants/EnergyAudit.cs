@@ -1,3 +1,4 @@
+using LureSim.Model.Lines;
 using LureSim.Model.Lines.Chain;
 using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
@@ -18,6 +19,7 @@ internal sealed class EnergyAudit
     private readonly LineMedium medium;
     private readonly WalkHull hull;
     private readonly RodModeSet modes;
+    private readonly bool knotted;
     private readonly double heldAtStart;
     private readonly double[] acrossSquared;
     private double work, addedMassEnergy, powerBefore, windBefore, driveBefore;
@@ -28,6 +30,7 @@ internal sealed class EnergyAudit
     {
         this.bench = bench;
         (mesh, medium, hull, modes) = (bench.Mesh, bench.Parts.Medium, bench.Parts.Hull, bench.Rod.Modes);
+        knotted = bench.Parts.Spec.Leader?.Knot == TieKnot.Fixed;
         acrossSquared = new double[mesh.Segments];
         heldAtStart = Held();
         tipBefore = bench.Tip;
@@ -117,13 +120,23 @@ internal sealed class EnergyAudit
         double sum = 0.0;
         for (int i = Math.Max(1, mesh.FirstLeaderSegment + 1); i < mesh.Segments; i++)
         {
-            Vec3 a = (Position(s, i) - Position(s, i - 1)).Unit(), b = (Position(s, i + 1) - Position(s, i)).Unit();
+            Vec3 a = Edge(s, i - 1), b = Edge(s, i);
             double stiffness = mesh.Piece(i).BendingStiffnessNm2 * 2.0 / (mesh.Rest[i - 1] + mesh.Rest[i]);
             sum += 0.5 * stiffness * Vec3.Dot(b - a, b - a);
         }
 
+        if (knotted && mesh.FirstLeaderSegment < mesh.Segments)
+        {
+            int last = mesh.Segments - 1;
+            double psi = bench.Step.HullNow.Psi;
+            Vec3 off = Edge(s, last) - new Vec3(-Math.Cos(psi), -Math.Sin(psi), 0.0);
+            sum += mesh.Piece(last).BendingStiffnessNm2 / mesh.Rest[last] * Vec3.Dot(off, off);
+        }
+
         return sum;
     }
+
+    private Vec3 Edge(LineState s, int j) => (1.0 / mesh.Rest[j]) * (Position(s, j + 1) - Position(s, j));
 
     private double StretchPower()
     {

@@ -96,8 +96,11 @@ internal sealed class WalkBench
         TipFrame f = parts.Swing.At(t);
         return f with
         {
-            Position = Turned(f.Position - new Vec3(back, 0.0, 0.0)), Velocity = Turned(f.Velocity - new Vec3(speed, 0.0, 0.0)),
-            Stroke = Turned(f.Stroke), StrokeRate = Turned(f.StrokeRate), Side = Turned(f.Side),
+            Position = Turned(f.Position - new Vec3(back, 0.0, 0.0)),
+            Velocity = Turned(f.Velocity - new Vec3(speed, 0.0, 0.0)),
+            Stroke = Turned(f.Stroke),
+            StrokeRate = Turned(f.StrokeRate),
+            Side = Turned(f.Side),
         };
     }
 

@@ -3,9 +3,11 @@ using LureSim.Numerics;
 namespace LureSim.Model.Lines.Chain;
 
 /// <summary>
-/// Bending of the leader (in the long segments of the main line it is far below the weight): energy EI |t(i) - t(i-1)|^2 / (2 l) at each node between two bending segments, so that
-/// a fine mesh gives the elastica (Bergou et al. 2008, Discrete elastic rods, from memory). The forces are explicit: their
-/// rates (under 100 per second for a leader) are harmless at the step of the line.
+/// Bending of the leader (in the long segments of the main line it is far below the weight): energy EI |e(i) - e(i-1)|^2 / (2 l) at each
+/// node between two bending segments, e the segment over its unstretched length, so that a fine mesh gives the elastica
+/// (Bergou et al. 2008, Discrete elastic rods, from memory). Taut, e is the unit direction; in a slack segment that folds
+/// together unit directions would ask for forces without bound, or make energy if those were cut. The forces are explicit:
+/// their rates (under 100 per second for a leader) are harmless at the step of the line.
 /// </summary>
 public sealed class ChainBending
 {
@@ -26,13 +28,15 @@ public sealed class ChainBending
         first = bends ? leader : mesh.Segments;
     }
 
-    /// <summary>Writes the bending forces of the current directions into the pass.</summary>
-    /// <param name="pass">Pass with directions set.</param>
+    /// <summary>Writes the bending forces of a shape into the pass.</summary>
+    /// <param name="pass">Pass that takes the forces.</param>
+    /// <param name="shape">Nodes, the tie included.</param>
     /// <param name="heading">psi of the lure, rad.</param>
     /// <returns>Yaw moment of a fixed knot on the lure, N m; 0 for a loop.</returns>
-    public double Apply(LinePass pass, double heading)
+    public double Apply(LinePass pass, LineState shape, double heading)
     {
         ArgumentNullException.ThrowIfNull(pass);
+        ArgumentNullException.ThrowIfNull(shape);
         int n = mesh.Segments;
         if (first >= n)
         {
@@ -46,32 +50,34 @@ public sealed class ChainBending
 
         for (int i = Math.Max(1, first + 1); i < n; i++)
         {
-            Vec3 a = pass.Direction(i - 1), b = pass.Direction(i);
-            double stiffness = mesh.Piece(i).BendingStiffnessNm2 * 2.0 / (mesh.Rest[i - 1] + mesh.Rest[i]);
-            Vec3 gradient = stiffness * (b - a);
-            Couple(pass, i, b, gradient);
-            Couple(pass, i - 1, a, -gradient);
+                        double stiffness = mesh.Piece(i).BendingStiffnessNm2 * 2.0 / (mesh.Rest[i - 1] + mesh.Rest[i]);
+            Vec3 gradient = stiffness * (Edge(shape, i) - Edge(shape, i - 1));
+            Couple(pass, i, gradient);
+            Couple(pass, i - 1, -gradient);
         }
 
-        return fixedKnot ? Knot(pass, heading) : 0.0;
+        return fixedKnot ? Knot(pass, shape, heading) : 0.0;
     }
 
-    /// <summary>A moment on a segment as a pair of forces: gradient is dE/dt of its direction.</summary>
-    private void Couple(LinePass pass, int segment, Vec3 t, Vec3 gradient)
+    private Vec3 Edge(LineState s, int j) =>
+        (1.0 / mesh.Rest[j]) * new Vec3(s.X[j + 1] - s.X[j], s.Y[j + 1] - s.Y[j], s.Z[j + 1] - s.Z[j]);
+
+    /// <summary>A pair of forces on the ends of a segment: gradient is dE/de of its edge.</summary>
+    private void Couple(LinePass pass, int segment, Vec3 gradient)
     {
-        Vec3 f = (1.0 / mesh.Rest[segment]) * (gradient - (Vec3.Dot(gradient, t) * t));
+        Vec3 f = (1.0 / mesh.Rest[segment]) * gradient;
         Add(pass, segment, f);
         Add(pass, segment + 1, -f);
     }
 
-    private double Knot(LinePass pass, double heading)
+    private double Knot(LinePass pass, LineState shape, double heading)
     {
         int last = mesh.Segments - 1;
-        Vec3 t = pass.Direction(last);
+        Vec3 e = Edge(shape, last);
         var axis = new Vec3(-Math.Cos(heading), -Math.Sin(heading), 0.0);
         double stiffness = mesh.Piece(last).BendingStiffnessNm2 * 2.0 / mesh.Rest[last];
-        Couple(pass, last, t, stiffness * (t - axis));
-        return stiffness * Vec3.Cross(axis, t).Z;
+        Couple(pass, last, stiffness * (e - axis));
+        return stiffness * Vec3.Cross(axis, e).Z;
     }
 
     private static void Add(LinePass pass, int node, Vec3 f)
