@@ -37,7 +37,8 @@ public sealed class KillAndResumeTests(SweepFixture fixture) : IClassFixture<Swe
         string program = Path.Combine(AppContext.BaseDirectory, "luresim.dll");
         using (var process = Process.Start(new ProcessStartInfo("dotnet", [program, .. SweepFixture.Arguments(folder), "--threads", "2"])
         {
-            RedirectStandardError = true, RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            RedirectStandardOutput = true,
         })!)
         {
             while (!process.HasExited && !(File.Exists(journal) && new FileInfo(journal).Length > 20_000))
