@@ -43,7 +43,12 @@ internal sealed class SweepRun
         Journal? old = wanted.Resume ? found : null;
         int due = wanted.Shard.CountOf(plan.Count), before = old?.DoneCount ?? 0, done = before;
         using JournalWriter journal = old is null ? JournalWriter.Start(path, header) : JournalWriter.Continue(old);
-        SweepFiles.WriteScenario(values.Folder!, effective);
+        if (wanted.Shard.Number == 1)
+        {
+            // The parts of a job array share a folder; one writer is enough.
+            SweepFiles.WriteScenario(values.Folder!, effective);
+        }
+
         using var progress = new ProgressLine($"sweep of {due} runs", terminal, values.Quiet);
         IEnumerable<int> indices = Enumerable.Range(0, plan.Count).Where(i => wanted.Shard.Has(i) && old?.Has(i) != true);
         try

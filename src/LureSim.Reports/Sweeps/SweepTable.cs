@@ -1,4 +1,5 @@
 using System.Text;
+using LureSim.Studies.Batches;
 
 namespace LureSim.Reports.Sweeps;
 
@@ -120,8 +121,22 @@ public sealed class SweepTable
             string more = missing > first.Count ? ", ..." : "";
             int damaged = parts.Sum(p => p.DamagedCount);
             string hint = damaged > 0 ? $"; damaged lines: {damaged}" : "";
-            throw new SweepException(
-                $"gap: {missing} of {parts[0].Header.Count} runs are missing ({string.Join(", ", first)}{more}){hint}; run their part again with --resume");
+            throw new SweepException(string.Concat(
+                $"gap: {missing} of {parts[0].Header.Count} runs are missing ({string.Join(", ", first)}{more}){hint}; ",
+                $"run again with --resume: {Unfinished(parts)}"));
         }
+    }
+
+    private static string Unfinished(IReadOnlyList<Journal> parts)
+    {
+        var unfinished = parts.Where(p => p.DoneCount < p.DueCount).Select(p => p.Header.Shard).ToList();
+        int of = parts[0].Header.Shard.Of;
+        if (parts.All(p => p.Header.Shard.Of == of))
+        {
+            unfinished.AddRange(Enumerable.Range(1, of).Select(i => new Shard(i, of)).Where(s => parts.All(p => p.Header.Shard != s)));
+        }
+
+        string more = unfinished.Count > Named ? ", ..." : "";
+        return unfinished.Count == 0 ? "the parts that were not given" : $"part {string.Join(", ", unfinished.OrderBy(s => s.Number).Take(Named))}{more}";
     }
 }

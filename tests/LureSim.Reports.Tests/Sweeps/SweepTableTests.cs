@@ -29,10 +29,10 @@ public sealed class SweepTableTests : IDisposable
     }
 
     [Fact]
-    public void A_gap_is_refused() => Refused("gap: 2 of 6 runs are missing (1, 4); run their part again", Part(1, 3, 0), Part(3, 2, 5));
+    public void A_gap_is_refused() => Refused("gap: 2 of 6 runs are missing (1, 4); run again with --resume: part 2/3", Part(1, 3, 0), Part(3, 2, 5));
 
     [Fact]
-    public void An_unfinished_part_is_a_gap() => Refused("gap: 1 of 6 runs are missing (4)", Part(1, 0, 3), Part(2, 1), Part(3, 2, 5));
+    public void An_unfinished_part_is_a_gap() => Refused("gap: 1 of 6 runs are missing (4); run again with --resume: part 2/3", Part(1, 0, 3), Part(2, 1), Part(3, 2, 5));
 
     [Fact]
     public void The_same_part_twice_is_an_overlap()

@@ -35,6 +35,16 @@ public class BatchTests
     }
 
     [Fact]
+    public void Runs_go_on_at_the_same_time()
+    {
+        // Each waits for the other: on one thread neither would ever get past.
+        using var both = new Barrier(2);
+        bool met = true;
+        Batch.Execute(Enumerable.Range(0, 2), 2, _ => both.SignalAndWait(TimeSpan.FromMinutes(1)), (_, m) => met &= m);
+        Assert.True(met);
+    }
+
+    [Fact]
     public void A_stop_keeps_what_is_done()
     {
         using var stop = new CancellationTokenSource();
