@@ -1,9 +1,11 @@
 using System.CommandLine;
 using System.Text;
 using LureSim.Cli.Running;
+using LureSim.Cli.Sweeps;
 using LureSim.Model;
 using LureSim.Reports.Files;
 using LureSim.Reports.Files.Cadence;
+using LureSim.Reports.Files.Doubt;
 using LureSim.Reports.Text.Cadence;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
@@ -25,6 +27,7 @@ public static class CadenceCommand
     {
         var options = new CommonOptions();
         var search = new CadenceOptions();
+        var doubt = new DoubtOptions();
         var command = new Command("cadence", "Which rhythms walk, which is best, and whether the wrist keeps up.");
         var across = new Option<string[]>("--across")
         {
@@ -41,16 +44,22 @@ public static class CadenceCommand
         };
         options.AddTo(command);
         search.AddTo(command);
+        doubt.AddRunsTo(command);
         command.Add(across);
         command.Add(map);
         command.SetAction(parsed => parsed.GetResult(map) is null
-            ? Run(options.Read(parsed), search, across, parsed, terminal, stop)
+            ? Run(options.Read(parsed), search, doubt, across, parsed, terminal, stop)
             : Map(options.Read(parsed), search, parsed.GetValue(map) ?? MapAxes.Default, parsed, terminal, stop));
         command.Validators.Add(result =>
         {
             if (result.GetResult(map) is not null && result.GetResult(across) is not null)
             {
                 result.AddError("--map and --across exclude each other");
+            }
+
+            if (result.GetResult(doubt.Runs) is not null && (result.GetResult(map) is not null || result.GetResult(across) is not null))
+            {
+                result.AddError("--doubt goes with neither --map nor --across; sweep --command cadence --doubt varies keys too");
             }
         });
         return command;
@@ -69,10 +78,17 @@ public static class CadenceCommand
     }
 
     private static int Run(
-        CommonValues values, CadenceOptions search, Option<string[]> across, ParseResult parsed, Terminal terminal, CancellationToken stop)
+        CommonValues values,
+        CadenceOptions search,
+        DoubtOptions doubt,
+        Option<string[]> across,
+        ParseResult parsed,
+        Terminal terminal,
+        CancellationToken stop)
     {
         var faults = new List<ScenarioFault>();
         CadencePlan? plan = search.Read(parsed, Starts, faults);
+        int runs = doubt.ReadRuns(parsed, faults);
         IReadOnlyList<AcrossAxis> axes = AcrossAxes.Read(parsed.GetValue(across) ?? [], faults);
         if (ScenarioInput.Read(values, faults, terminal) is not ScenarioResult scenario || plan is null)
         {
@@ -81,10 +97,10 @@ public static class CadenceCommand
 
         return axes.Count > 0
             ? CadenceAcross.Run(values, axes, plan, terminal, stop)
-            : Single(values, scenario, plan, terminal, stop);
+            : Single(values, scenario, plan, runs, terminal, stop);
     }
 
-    private static int Single(CommonValues values, ScenarioResult scenario, CadencePlan plan, Terminal terminal, CancellationToken stop)
+    private static int Single(CommonValues values, ScenarioResult scenario, CadencePlan plan, int runs, Terminal terminal, CancellationToken stop)
     {
         CadenceResult result;
         using (var progress = new ProgressLine("cadence", terminal, values.Quiet))
@@ -92,14 +108,22 @@ public static class CadenceCommand
             result = CadenceStudy.Run(scenario.Spec!, plan, Torque(scenario), null, progress.Report, stop);
         }
 
+        DoubtStudy? doubt = null;
+        if (runs > 0)
+        {
+            using var progress = new ProgressLine("doubt", terminal, values.Quiet);
+            doubt = DoubtRuns.Run(
+                ScenarioSource.Load(values.File), values.Overrides, new CadenceFigures(plan), runs, DoubtOptions.Cores(plan.Threads), progress.Report, stop);
+        }
+
         EffectiveScenario effective = scenario.Effective();
         RunNotes notes = Notes(scenario, effective);
         if (values.Folder is not null)
         {
-            CadenceFiles.Write(values.Folder, result, effective.ToToml(), notes, values.Plots);
+            CadenceFiles.Write(values.Folder, result, effective.ToToml(), notes, values.Plots, doubt);
         }
 
-        Print(values, stream => CadenceJson.Write(stream, result, notes), () => CadenceText.Build(result, notes), terminal);
+        Print(values, stream => CadenceJson.Write(stream, result, notes, doubt), () => CadenceText.Build(result, notes, doubt), terminal);
         return ExitCode.Done;
     }
 

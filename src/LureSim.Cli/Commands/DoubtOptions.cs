@@ -9,7 +9,8 @@ public sealed class DoubtOptions
 {
     private const int MostRuns = 1_000_000, MostThreads = 4096;
 
-    private readonly Option<string?> doubt = new("--doubt")
+    /// <summary>Runs of the study.</summary>
+    public Option<string?> Runs { get; } = new("--doubt")
     {
         Description = "Run it so many times more, every guess drawn from its range: bands, and which guess matters.",
         HelpName = "count",
@@ -26,9 +27,16 @@ public sealed class DoubtOptions
     /// <param name="command">Command.</param>
     public void AddTo(Command command)
     {
-        ArgumentNullException.ThrowIfNull(command);
-        command.Add(doubt);
+        AddRunsTo(command);
         command.Add(threads);
+    }
+
+    /// <summary>Adds all but the threads, to a command that has its own.</summary>
+    /// <param name="command">Command.</param>
+    public void AddRunsTo(Command command)
+    {
+        ArgumentNullException.ThrowIfNull(command);
+        command.Add(Runs);
     }
 
     /// <summary>Runs wanted, 0 for no study, and threads, at least 1.</summary>
@@ -39,7 +47,19 @@ public sealed class DoubtOptions
         ArgumentNullException.ThrowIfNull(parsed);
         ArgumentNullException.ThrowIfNull(faults);
         int cores = Counts.Read(parsed.GetValue(threads), 0, "--threads", 0, MostThreads, faults);
-        int runs = Counts.Read(parsed.GetValue(doubt), 0, "--doubt", DoubtAnalysis.FewestRuns, MostRuns, faults);
-        return (runs, cores == 0 ? Environment.ProcessorCount : cores);
+        return (ReadRuns(parsed, faults), Cores(cores));
     }
+
+    /// <summary>Runs wanted, 0 for no study.</summary>
+    /// <param name="parsed">Parsed arguments.</param>
+    /// <param name="faults">Gets every fault.</param>
+    public int ReadRuns(ParseResult parsed, ICollection<ScenarioFault> faults)
+    {
+        ArgumentNullException.ThrowIfNull(parsed);
+        return Counts.Read(parsed.GetValue(Runs), 0, "--doubt", DoubtAnalysis.FewestRuns, MostRuns, faults);
+    }
+
+    /// <summary>Threads that a count asks for.</summary>
+    /// <param name="threads">Count; 0 for every core.</param>
+    public static int Cores(int threads) => threads == 0 ? Environment.ProcessorCount : threads;
 }

@@ -87,7 +87,7 @@ public sealed class SweepOptions
 
         CheckAxes(axes, samples, guesses, faults);
         return new(
-            axes, samples, guesses, FigureSources.Find(parsed.GetValue(command)!)!, cores == 0 ? Environment.ProcessorCount : cores,
+            axes, samples, guesses, FigureSources.Find(parsed.GetValue(command)!)!, DoubtOptions.Cores(cores),
             parsed.GetValue(resume), part ?? Shard.Whole);
     }
 

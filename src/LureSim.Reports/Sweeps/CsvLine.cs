@@ -10,9 +10,9 @@ public static class CsvLine
     /// <param name="cells">Cells.</param>
     public static string Join(IEnumerable<string> cells) => string.Join(',', cells.Select(Quote));
 
-    /// <summary>A number as the shortest text that reads back to the same bits.</summary>
-    /// <param name="value">Number.</param>
-    public static string Number(double value) => value.ToString("R", CultureInfo.InvariantCulture);
+    /// <summary>A number as the shortest text that reads back to the same bits; empty for one that does not exist.</summary>
+    /// <param name="value">Number, or NaN.</param>
+    public static string Number(double value) => double.IsNaN(value) ? "" : value.ToString("R", CultureInfo.InvariantCulture);
 
     /// <summary>Cells of a line.</summary>
     /// <param name="line">Line as <see cref="Join"/> makes it.</param>

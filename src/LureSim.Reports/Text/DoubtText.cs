@@ -28,8 +28,8 @@ public static class DoubtText
         if (report.Bands.Count > 0)
         {
             text.Append('\n');
-            text.AppendWrapped("Patterns: " + string.Join(", ", report.Shares.Select(s => $"{s.Key} {Trade.Fixed(100 * s.Value, 0)} %")) + ".");
-            foreach (HeadlineFigure figure in study.Headlines)
+            text.AppendWrapped("Of the runs: " + string.Join(", ", report.Shares.Select(s => $"{s.Key} {Trade.Fixed(100 * s.Value, 0)} %")) + ".");
+            foreach (HeadlineFigure figure in study.Headlines.Where(h => report[h.Key].Count > 0))
             {
                 text.AppendWrapped(Ranked(report, figure));
             }
@@ -43,10 +43,11 @@ public static class DoubtText
     {
         int name = report.Bands.Select(b => b.Figure.Length).DefaultIfEmpty(0).Max() + 2;
         text.Append("  ").Append("".PadRight(name)).Append(CultureInfo.InvariantCulture, $"{"P10",10}{"P50",10}{"P90",10}\n");
-        foreach (Band band in report.Bands)
+        foreach (Band band in report.Bands.Where(b => b.Count > 0))
         {
             text.Append("  ").Append(band.Figure.PadRight(name))
-                .Append(CultureInfo.InvariantCulture, $"{band.P10,10:G3}{band.P50,10:G3}{band.P90,10:G3}\n");
+                .Append(CultureInfo.InvariantCulture, $"{band.P10,10:G3}{band.P50,10:G3}{band.P90,10:G3}")
+                .Append(band.Count < report.Runs - report.Failed ? $"   in {band.Count} runs\n" : "\n");
         }
     }
 
@@ -59,6 +60,6 @@ public static class DoubtText
         ];
         return told.Length == 0
             ? $"No guess moves the {figure.Words} more than chance would in so many runs (rank correlation {Trade.Fixed(report.ChanceRho, 2)})."
-            : $"What moves the {figure.Words} most, by rank correlation: {string.Join(", ", told)}; below {Trade.Fixed(report.ChanceRho, 2)} it may be chance.";
+            : $"What moves the {figure.Words} most, by rank correlation: {string.Join(", ", told)}; chance takes one guess in twenty past {Trade.Fixed(report.ChanceRho, 2)}.";
     }
 }

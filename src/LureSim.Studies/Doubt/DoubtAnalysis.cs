@@ -22,15 +22,14 @@ public static class DoubtAnalysis
         for (int g = 0; g < guesses.Count; g++)
         {
             effects[g] = new GuessEffect[figures.Count];
-            DoubtSample[] with = [.. good.Where(s => !double.IsNaN(s.Guesses[g]))];
-            double[] x = [.. with.Select(s => s.Guesses[g])];
             for (int f = 0; f < figures.Count; f++)
             {
-                effects[g][f] = Effect(x, [.. with.Select(s => s.Figures![f])]);
+                DoubtSample[] with = [.. good.Where(s => !double.IsNaN(s.Guesses[g]) && !double.IsNaN(s.Figures![f]))];
+                effects[g][f] = Effect([.. with.Select(s => s.Guesses[g])], [.. with.Select(s => s.Figures![f])]);
             }
         }
 
-        Band[] bands = good.Length == 0 ? [] : [.. figures.Select((name, f) => BandOf(name, [.. good.Select(s => s.Figures![f])]))];
+        Band[] bands = good.Length == 0 ? [] : [.. figures.Select((name, f) => BandOf(name, [.. good.Select(s => s.Figures![f]).Where(v => !double.IsNaN(v))]))];
         return new(samples.Count, samples.Count - good.Length, SharesOf(good), bands, guesses, effects);
     }
 
@@ -52,9 +51,14 @@ public static class DoubtAnalysis
 
     private static Band BandOf(string name, double[] values)
     {
+        if (values.Length == 0)
+        {
+            return new(name, double.NaN, double.NaN, double.NaN, 0);
+        }
+
         Array.Sort(values);
         double Quantile(double share) => SortedArrayStatistics.QuantileCustom(values, share, QuantileDefinition.R7);
-        return new(name, Quantile(0.1), Quantile(0.5), Quantile(0.9));
+        return new(name, Quantile(0.1), Quantile(0.5), Quantile(0.9), values.Length);
     }
 
     private static KeyValuePair<string, double>[] SharesOf(DoubtSample[] good) =>

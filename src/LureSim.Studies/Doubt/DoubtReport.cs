@@ -5,7 +5,8 @@ namespace LureSim.Studies.Doubt;
 /// <param name="P10">One run in ten lies below.</param>
 /// <param name="P50">Median.</param>
 /// <param name="P90">One run in ten lies above.</param>
-public sealed record Band(string Figure, double P10, double P50, double P90);
+/// <param name="Count">Runs that have the figure; with none the percentiles are NaN.</param>
+public sealed record Band(string Figure, double P10, double P50, double P90, int Count);
 
 /// <summary>What one guess does to one figure.</summary>
 /// <param name="Rho">Spearman's rank correlation, -1 to 1; 0 when either side never changed.</param>

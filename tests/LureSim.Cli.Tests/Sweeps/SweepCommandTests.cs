@@ -1,7 +1,11 @@
 using System.Globalization;
 using System.Text.Json;
+using LureSim.Cli.Sweeps;
 using LureSim.Cli.Tests.Support;
 using LureSim.Reports.Sweeps;
+using LureSim.Scenarios;
+using LureSim.Studies.Cadence;
+using LureSim.Studies.Runs;
 
 namespace LureSim.Cli.Tests.Sweeps;
 
@@ -111,6 +115,31 @@ public sealed class SweepCommandTests : IDisposable
         Assert.InRange(band.GetProperty("p50").GetDouble(), band.GetProperty("p10").GetDouble(), band.GetProperty("p90").GetDouble());
         Assert.InRange(doubt.GetProperty("rank_correlation").GetProperty("glide_width_m").GetProperty("rod.damping").GetDouble(), -1.0, 1.0);
         Assert.Equal(1.0, doubt.GetProperty("shares").EnumerateObject().Sum(s => s.Value.GetDouble()), 1e-12);
+    }
+
+    [Fact]
+    public void Doubt_beside_a_cadence_is_told()
+    {
+        string[] search = ["--starts", "1", "--warm-up", "1 s", "--twitches", "4", "--nodes", "4", "--from", "1 /s", "--to", "2 /s"];
+        Session session = Session.Run(["cadence", Small, .. search, "--doubt", "10", "--out", Folder, "--plots", "svg"]);
+        Assert.Equal(ExitCode.Done, session.Exit);
+        Assert.Contains("Doubt: 10 runs", session.Out, StringComparison.Ordinal);
+        JsonElement doubt = JsonDocument.Parse(File.ReadAllText(Path.Combine(Folder, "summary.json"))).RootElement.GetProperty("doubt");
+        Assert.Equal(10, doubt.GetProperty("bands").GetProperty("tip_frequency_Hz").GetProperty("runs").GetInt32());
+        Assert.Equal(ExitCode.BadInput, Session.Run(["cadence", Small, .. search, "--doubt", "10", "--across", "rod.length=7 ft", "--out", Folder]).Exit);
+    }
+
+    [Fact]
+    public void A_cadence_as_a_row_is_the_cadence_alone()
+    {
+        var plan = new CadencePlan(1.0, 2.0, ScanPoints: 3, Starts: 1, Run: new StationaryPlan(1.0, 4, 4));
+        ScenarioResult scenario = ScenarioSource.Read(Small);
+        FigureRow row = new CadenceFigures(plan).Run(scenario, CancellationToken.None);
+        CadenceResult alone = CadenceStudy.Run(scenario.Spec!, plan, new SustainedTorque(3.0, 2.0, 5.0));
+        Assert.Equal(alone.TipFrequencyHz, row.Numbers[^1]);
+        Assert.Equal(alone.Windows.Count, row.Numbers[2]);
+        Assert.Equal(alone.BestPoint?.PerS ?? double.NaN, row.Numbers[3]);
+        Assert.Equal(new CadenceFigures(plan).Numbers.Count, row.Numbers.Count);
     }
 
     [Theory]

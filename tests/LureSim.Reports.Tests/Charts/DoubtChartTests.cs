@@ -40,8 +40,8 @@ public sealed class DoubtChartTests
     {
         string text = DoubtText.Build(new DoubtStudy(Report(), Labels, [Glide]));
         Assert.Contains("  glide_width_m        0.01      0.02     0.034\n", text, StringComparison.Ordinal);
-        Assert.Contains("Patterns: alternating 75 %, still 25 %.", text, StringComparison.Ordinal);
-        Assert.Contains("rod.damping (-0.80), lure.form_drag (0.40); below 0.20 it may be chance", text.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("Of the runs: alternating 75 %, still 25 %.", text, StringComparison.Ordinal);
+        Assert.Contains("rod.damping (-0.80), lure.form_drag (0.40); chance takes one guess in twenty past 0.20", text.ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.DoesNotContain("line.modulus (", text, StringComparison.Ordinal);
         Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, RetrieveText.Width));
     }
@@ -50,7 +50,7 @@ public sealed class DoubtChartTests
         99,
         2,
         [KeyValuePair.Create("alternating", 0.75), KeyValuePair.Create("still", 0.25)],
-        [new("glide_width_m", 0.01, 0.02, 0.034)],
+        [new("glide_width_m", 0.01, 0.02, 0.034, 97)],
         ["lure.form_drag", "rod.damping", "line.modulus"],
         [[new(0.4, 0.4, -0.01, 0.008)], [new(-0.8, 0.8, 0.03, -0.02)], [new(0.05, 0.05, 0.001, 0.002)]]);
 }

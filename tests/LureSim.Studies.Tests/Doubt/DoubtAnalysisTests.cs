@@ -41,7 +41,7 @@ public class DoubtAnalysisTests
         Assert.Equal(Math.Exp(-0.9), report["falls"].P10, 0.005);
         Assert.Equal(Math.Exp(-0.5), report["falls"].P50, 0.005);
         Assert.Equal(Math.Exp(-0.1), report["falls"].P90, 0.005);
-        Assert.Equal(new Band("constant", 4.0, 4.0, 4.0), report["constant"]);
+        Assert.Equal(new Band("constant", 4.0, 4.0, 4.0, 200), report["constant"]);
         Assert.Throws<ArgumentException>(() => report["nothing"]);
     }
 
@@ -69,6 +69,17 @@ public class DoubtAnalysisTests
     {
         List<DoubtSample> samples = [.. Samples(200), .. Samples(100).Select(s => s with { Guesses = [double.NaN, s.Guesses[1], s.Guesses[2]] })];
         Assert.Equal(-1.0, DoubtAnalysis.Analyse(Guesses, Figures, samples).Effects[0][1].Rho, 1e-12);
+    }
+
+    [Fact]
+    public void A_figure_that_some_runs_lack_is_read_from_the_others()
+    {
+        List<DoubtSample> samples = [.. Samples(200), .. Samples(50).Select(s => s with { Figures = [double.NaN, double.NaN, 4.0] })];
+        DoubtReport report = DoubtAnalysis.Analyse(Guesses, Figures, samples);
+        Assert.Equal(200, report["falls"].Count);
+        Assert.Equal(Math.Exp(-0.5), report["falls"].P50, 0.005);
+        Assert.Equal(-1.0, report.Effects[0][1].Rho, 1e-12);
+        Assert.Equal(0, DoubtAnalysis.Analyse(["g"], ["f"], [new([1.0], "", [double.NaN])])["f"].Count);
     }
 
     [Fact]

@@ -31,7 +31,7 @@ public static class DoubtChart
         ArgumentNullException.ThrowIfNull(figure);
         Band band = report[figure.Key];
         string Show(double value) => Trade.Digits(figure.Scale * value);
-        string subtitle = $"{report.Runs - report.Failed} runs over all guesses: median {Show(band.P50)} {figure.Unit}, "
+        string subtitle = $"{band.Count} runs over all guesses: median {Show(band.P50)} {figure.Unit}, "
             + $"8 of 10 between {Show(band.P10)} and {Show(band.P90)} {figure.Unit}";
         int f = report.Bands.TakeWhile(b => b.Figure != figure.Key).Count();
         return Build(figure, subtitle, [.. labels.Select((l, g) => (l, report.Effects[g][f]))], report.ChanceRho);
@@ -49,6 +49,8 @@ public static class DoubtChart
         (string Label, GuessEffect Effect)[] rows = [.. guesses.OrderByDescending(r => r.Effect.Weight).Take(MostRows)];
         int height = (int)(Rest + (RowHeight * rows.Length));
         PlotModel model = ChartStyle.NewModel($"Which guess moves the {figure.Words} most", subtitle);
+        // Long labels push the plot to the right; the title keeps to the middle of the picture.
+        model.TitleHorizontalAlignment = TitleHorizontalAlignment.CenteredWithinView;
         double reach = 1.08 * figure.Scale * rows.SelectMany(r => new[] { Math.Abs(r.Effect.LowShift), Math.Abs(r.Effect.HighShift) }).DefaultIfEmpty(0.0).Max();
         reach = reach > 0.0 ? reach : 1.0;
         var panels = new Panels(model, height, [RowAxis([.. rows.Select(r => r.Label)])]);
@@ -66,8 +68,10 @@ public static class DoubtChart
             "Pale: may be chance",
             new HeaderEntry("lower third of guess", ChartStyle.Blue, Swatch.Box),
             new HeaderEntry("upper third", ChartStyle.Orange, Swatch.Box));
-        return new Chart($"doubt_{figure.Key[..figure.Key.LastIndexOf('_')]}", model, Height: height);
+        return new Chart("doubt_" + Stem(figure.Key), model, Height: height);
     }
+
+    private static string Stem(string key) => key.EndsWith("_per_s", StringComparison.Ordinal) ? key[..^6] : key[..key.LastIndexOf('_')];
 
     // The first row stands on top, where the axis ends.
     private static LinearAxis RowAxis(string[] labels)

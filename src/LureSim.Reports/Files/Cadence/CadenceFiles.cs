@@ -1,6 +1,7 @@
 using System.Text;
 using LureSim.Reports.Charts.Cadence;
 using LureSim.Reports.Drawing;
+using LureSim.Reports.Files.Doubt;
 using LureSim.Studies.Cadence;
 
 namespace LureSim.Reports.Files.Cadence;
@@ -14,16 +15,22 @@ public static class CadenceFiles
     /// <param name="effectiveToml">The scenario with every default spelled out.</param>
     /// <param name="notes">Warnings and guesses.</param>
     /// <param name="plots">Which pictures.</param>
+    /// <param name="doubt">What the guesses may change, or null.</param>
     /// <exception cref="OutputException">The folder cannot be written.</exception>
-    public static void Write(string path, CadenceResult result, string effectiveToml, RunNotes notes, PlotFormat plots)
+    public static void Write(string path, CadenceResult result, string effectiveToml, RunNotes notes, PlotFormat plots, DoubtStudy? doubt = null)
     {
         using var folder = new OutputFolder(path);
-        folder.Add("summary.json", stream => CadenceJson.Write(stream, result, notes));
+        folder.Add("summary.json", stream => CadenceJson.Write(stream, result, notes, doubt));
         folder.Add("cadence.csv", stream => CadenceCsv.Write(stream, [], [([], result)]));
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
         if (plots != PlotFormat.None)
         {
             ChartFiles.Add(folder, [CadenceChart.Build(result)], plots);
+        }
+
+        if (doubt is not null)
+        {
+            DoubtFiles.Add(folder, doubt, plots);
         }
 
         folder.Commit();

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using LureSim.Model.Retrieve;
+using LureSim.Reports.Files.Doubt;
 using LureSim.Studies.Cadence;
 
 namespace LureSim.Reports.Files.Cadence;
@@ -11,7 +12,8 @@ public static class CadenceJson
     /// <param name="stream">Receives UTF-8.</param>
     /// <param name="result">Rhythms.</param>
     /// <param name="notes">Warnings and guesses.</param>
-    public static void Write(Stream stream, CadenceResult result, RunNotes notes)
+    /// <param name="doubt">What the guesses may change, or null.</param>
+    public static void Write(Stream stream, CadenceResult result, RunNotes notes, DoubtStudy? doubt = null)
     {
         ArgumentNullException.ThrowIfNull(stream);
         ArgumentNullException.ThrowIfNull(result);
@@ -25,6 +27,11 @@ public static class CadenceJson
             json.WriteNumber("runs", result.Points.Sum(p => p.Outcomes.Count));
             SummaryJson.WriteList(json, "warnings", result.Failures is null ? notes.Warnings : [result.Failures, .. notes.Warnings]);
             SummaryJson.WriteList(json, "guesses", notes.Guesses);
+            if (doubt is not null)
+            {
+                DoubtJson.Write(json, doubt.Report, [.. doubt.Headlines.Select(h => h.Key)]);
+            }
+
             json.WriteEndObject();
         }
 

@@ -26,7 +26,7 @@ public static class DoubtFiles
         folder.Add("doubt_guesses.csv", stream => Lines(stream, GuessLines(study.Report.Guesses, [.. study.Report.Bands.Select(b => b.Figure)], study.Report.Effects)));
         if (study.Report.Bands.Count > 0)
         {
-            ChartFiles.Add(folder, [.. study.Headlines.Select(h => DoubtChart.Build(study.Report, h, study.Labels))], plots);
+            ChartFiles.Add(folder, [.. study.Headlines.Where(h => study.Report[h.Key].Count > 0).Select(h => DoubtChart.Build(study.Report, h, study.Labels))], plots);
         }
     }
 
@@ -65,6 +65,6 @@ public static class DoubtFiles
 
     private static IEnumerable<string> BandLines(DoubtReport report) =>
     [
-        "figure,p10,p50,p90", .. report.Bands.Select(b => CsvLine.Join([b.Figure, CsvLine.Number(b.P10), CsvLine.Number(b.P50), CsvLine.Number(b.P90)])),
+        "figure,p10,p50,p90,runs", .. report.Bands.Select(b => CsvLine.Join([b.Figure, CsvLine.Number(b.P10), CsvLine.Number(b.P50), CsvLine.Number(b.P90), CsvLine.Number(b.Count)])),
     ];
 }

@@ -26,12 +26,13 @@ public static class DoubtJson
 
         json.WriteEndObject();
         json.WriteStartObject("bands");
-        foreach (Band band in report.Bands)
+        foreach (Band band in report.Bands.Where(b => b.Count > 0))
         {
             json.WriteStartObject(band.Figure);
             json.WriteNumber("p10", band.P10);
             json.WriteNumber("p50", band.P50);
             json.WriteNumber("p90", band.P90);
+            json.WriteNumber("runs", band.Count);
             json.WriteEndObject();
         }
 

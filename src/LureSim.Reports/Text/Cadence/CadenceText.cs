@@ -1,5 +1,6 @@
 using System.Text;
 using LureSim.Reports.Files;
+using LureSim.Reports.Files.Doubt;
 using LureSim.Studies.Cadence;
 
 namespace LureSim.Reports.Text.Cadence;
@@ -10,7 +11,8 @@ public static class CadenceText
     /// <summary>Title, sentences, table, warnings and caution, each line ended by a line feed.</summary>
     /// <param name="result">Rhythms of one set-up.</param>
     /// <param name="notes">Warnings and guesses.</param>
-    public static string Build(CadenceResult result, RunNotes notes)
+    /// <param name="doubt">What the guesses may change, or null.</param>
+    public static string Build(CadenceResult result, RunNotes notes, DoubtStudy? doubt = null)
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(notes);
@@ -23,6 +25,7 @@ public static class CadenceText
 
         text.Append('\n').Append(Table(result)).Append('\n');
         text.AppendWrapped($"The free rod tip swings {Trade.Digits(result.TipFrequencyHz)} times a second, which helps some rhythms and fights others (docs/cadence.md).");
+        text.Append(doubt is null ? "" : "\n" + DoubtText.Build(doubt));
         Close(text, result.Failures, notes);
         return text.ToString();
     }
