@@ -50,7 +50,7 @@ public sealed class ChainBending
 
         for (int i = Math.Max(1, first + 1); i < n; i++)
         {
-                        double stiffness = mesh.Piece(i).BendingStiffnessNm2 * 2.0 / (mesh.Rest[i - 1] + mesh.Rest[i]);
+            double stiffness = mesh.Piece(i).BendingStiffnessNm2 * 2.0 / (mesh.Rest[i - 1] + mesh.Rest[i]);
             Vec3 gradient = stiffness * (Edge(shape, i) - Edge(shape, i - 1));
             Couple(pass, i, gradient);
             Couple(pass, i - 1, -gradient);
