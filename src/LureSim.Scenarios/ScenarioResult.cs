@@ -1,4 +1,5 @@
 using LureSim.Model;
+using LureSim.Model.Cast;
 using LureSim.Scenarios.Effective;
 using LureSim.Scenarios.Mapping;
 
@@ -10,15 +11,18 @@ public sealed class ScenarioResult
     private readonly IReadOnlyList<RangedKey> _ranges;
 
     internal ScenarioResult(
-        RunSpec? spec,
+        CastRunSpec? cast,
         ScenarioValues values,
         IReadOnlyList<RangedKey> ranges,
         IReadOnlyList<ScenarioFault> errors,
         IReadOnlyList<ScenarioFault> notes) =>
-        (Spec, Values, _ranges, Errors, Notes) = (spec, values, ranges, errors, notes);
+        (Cast, Values, _ranges, Errors, Notes) = (cast, values, ranges, errors, notes);
 
     /// <summary>The run, or null when there are errors.</summary>
-    public RunSpec? Spec { get; }
+    public RunSpec? Spec => Cast?.Run;
+
+    /// <summary>The run and its cast, or null when there are errors.</summary>
+    public CastRunSpec? Cast { get; }
 
     /// <summary>Values by key, for mappers of further tables.</summary>
     public ScenarioValues Values { get; }
@@ -35,5 +39,5 @@ public sealed class ScenarioResult
     /// <summary>Every value with its origin. Made anew at each call.</summary>
     /// <exception cref="InvalidOperationException">There are errors.</exception>
     public EffectiveScenario Effective() => new(
-        Spec ?? throw new InvalidOperationException("A scenario with errors has no effective values."), Values, _ranges);
+        Cast ?? throw new InvalidOperationException("A scenario with errors has no effective values."), Values, _ranges);
 }

@@ -1,4 +1,4 @@
-using LureSim.Model;
+using LureSim.Model.Cast;
 using LureSim.Scenarios.Mapping;
 using LureSim.Scenarios.Reading;
 
@@ -66,8 +66,8 @@ public sealed class ScenarioSource
         var places = new Places(Name, layers.Entries, layers.TablePlaces);
         var ranges = new List<RangedKey>();
         bool broken = _layers.Broken || layers.Broken;
-        RunSpec? spec = broken ? null : RunMapper.Map(new(values, places, faults, ranges));
-        return new(faults.Count == 0 ? spec : null, values, ranges, faults.ToList(), notes.ToList());
+        CastRunSpec? cast = broken ? null : RunMapper.Map(new(values, places, faults, ranges));
+        return new(faults.Count == 0 ? cast : null, values, ranges, faults.ToList(), notes.ToList());
     }
 
     private static ScenarioSource Make(string name, Action<LayerReader> read)

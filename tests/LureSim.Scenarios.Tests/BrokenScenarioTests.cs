@@ -6,9 +6,9 @@ public class BrokenScenarioTests
     private const string LengthDue = "a length is due in m, cm, mm, ft, in or yd, for example \"7 ft 6 in\" or \"2.1 m\"";
     private const string MassDue = "a mass is due in oz, lb, g, kg or mg, for example \"5/8 oz\" or \"18 g\"";
     private const string RodKeys =
-        "keys of rod: length, grip, power, action, mass, free_mass_share, tip_radius_ratio, stiffness_exponent, mass_exponent, damping, air_drag, butt_diameter, links";
+        "keys of rod: length, grip, power, action, mass, free_mass_share, tip_radius_ratio, stiffness_exponent, mass_exponent, damping, cast_damping, air_drag, butt_diameter, links";
 
-    private const string Tables = "tables: water, air, angler, rod, reel, line, leader, lure, retrieve, solver";
+    private const string Tables = "tables: water, air, angler, rod, reel, line, leader, lure, retrieve, cast, hands, solver";
 
     public static TheoryData<string, string, string, string> OneFault => new()
     {
@@ -50,6 +50,15 @@ public class BrokenScenarioTests
         { "flag in quotes", "[lure]", "[retrieve]\nhold_distance = \"true\"\n[lure]", "s.toml(8,17): retrieve.hold_distance: a text; true or false is due, without quotes" },
         { "half a link", "power", "links = 9.5\npower", "s.toml(3,9): rod.links: \"9.5\" is not a whole number; allowed: 1 to 200" },
         { "stations without shape", "mass = \"18 g\"", "mass = \"18 g\"\nstations = []", "s.toml(12,12): lure.stations: lure.shape is \"cigar\"; stations need shape = \"stations\"" },
+        { "release without unit", "[lure]", "[cast]\nrelease = \"0.3\"\n[lure]", "s.toml(8,11): cast.release: \"0.3\": it has no unit; a time is due in s, ms or min, for example \"0.1 s\"; or an angle is due in deg or rad, for example \"18 deg\"; or a word: best" },
+        { "unknown effort", "[lure]", "[cast]\neffort = \"expart\"\n[lure]", "s.toml(8,10): cast.effort: \"expart\": it does not start with a number; a plain number is due, for example 0.7; or a word: beginner, practised, expert; nearest: expert" },
+        { "too much effort", "[lure]", "[cast]\neffort = 4\n[lure]", "s.toml(8,10): cast.effort: \"4\" is out of range; allowed: 0.05 to 3" },
+        { "brake in the wrong unit", "[lure]", "[reel]\nmagnetic_brake = \"0.5 N m\"\n[lure]", "s.toml(8,18): reel.magnetic_brake: \"0.5 N m\": \"N m\" is not one of its units; a torque over turning speed is due in N m s or uN m s, for example \"0.5 uN m s\"" },
+        { "negative spool", "[lure]", "[reel]\nspool_inertia = \"-15 g cm2\"\n[lure]", "s.toml(8,17): reel.spool_inertia: \"-15 g cm2\" is out of range; allowed: 1 to 1000 g cm2" },
+        { "turning speed as a speed", "[lure]", "[hands]\nspeed = \"13 m/s\"\n[lure]", "s.toml(8,9): hands.speed: \"13 m/s\": \"m/s\" is not one of its units; a turning speed is due in rad/s, deg/s or rpm, for example \"13 rad/s\"" },
+        { "swing that ends where it starts", "[lure]", "[hands]\nstop_angle = \"-110 deg\"\n[lure]", "s.toml(8,14): hands.stop_angle: -110 deg is hardly beyond hands.start_angle, -114.6 deg; at least -103.1 deg is due" },
+        { "overhang down to the water", "[lure]", "[angler]\nhand_height = \"0.4 m\"\nrod_elevation = \"0 deg\"\n[cast]\noverhang = \"9 ft\"\n[lure]", "s.toml(11,12): cast.overhang: 108 in below the tip would hang in the water even with the rod upright; at most 84.66 in with this rod and hand height" },
+        { "typing error in hands", "[lure]", "[hands]\ntorqe = \"40 N m\"\n[lure]", "s.toml(8,1): hands.torqe: unknown key; keys of hands: torque, speed, inertia, push, push_speed, pushed_mass, travel, ramp, start_angle, stop_angle, brake_share, raise, release_error, scatter; nearest known key: hands.torque" },
         { "missing base", "[rod]", "base = \"none.toml\"\n[rod]", "s.toml(1,8): base: \"none.toml\": there is no such file; files are looked for beside the one that names them" },
         { "missing part", "[rod]", "air = \"none.toml\"\n[rod]", "s.toml(1,7): air: \"none.toml\": there is no such file; files are looked for beside the one that names them" },
     };

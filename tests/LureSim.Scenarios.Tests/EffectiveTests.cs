@@ -24,7 +24,7 @@ public class EffectiveTests
         ScenarioResult first = ScenarioSource.Read(Path.Combine(Folder.Shipped, file));
         ScenarioResult second = ScenarioSource.FromText(first.Effective().ToToml()).Resolve();
         Assert.Empty(second.Errors);
-        Assert.Equal(SpecText.Of(first.Spec!), SpecText.Of(second.Spec!));
+        Assert.Equal(SpecText.Of(first.Cast!), SpecText.Of(second.Cast!));
     }
 
     [Fact]
@@ -32,11 +32,11 @@ public class EffectiveTests
     {
         ScenarioResult first = Texts.Read(
             Texts.Least, "title=say \"hi\" \\ there", "rod.length=7'6\"", "reel.take_up=30 in/turn", "reel.ratio=7.1:1", "retrieve.stroke=6 deg", "lure.tie.z=-2 mm",
-            "air.wind_from=from left", "rod.damping=12 %", "lure.ballast=[{ mass = \"1 g\", x = \"-1 in\" }]", "retrieve.hold_distance=true", "air.roughness=1e-5 m");
+            "air.wind_from=from left", "rod.damping=12 %", "cast.effort=expert", "cast.release=20 deg", "reel.magnetic_brake=1 uN m s", "hands.scatter=5 %", "lure.ballast=[{ mass = \"1 g\", x = \"-1 in\" }]", "retrieve.hold_distance=true", "air.roughness=1e-5 m");
         Assert.Empty(first.Errors);
         ScenarioResult second = ScenarioSource.FromText(first.Effective().ToToml()).Resolve();
         Assert.Empty(second.Errors);
-        Assert.Equal(SpecText.Of(first.Spec!), SpecText.Of(second.Spec!));
+        Assert.Equal(SpecText.Of(first.Cast!), SpecText.Of(second.Cast!));
     }
 
     [Fact]
@@ -63,7 +63,7 @@ public class EffectiveTests
         var source = ScenarioSource.Load(Path.Combine(Folder.Shipped, file));
         ScenarioResult plain = source.Resolve();
         IReadOnlyList<GuessedKey> guesses = plain.Effective().Guesses;
-        Assert.InRange(guesses.Count, 15, 60);
+        Assert.InRange(guesses.Count, 40, 90);
         foreach (GuessedKey guess in guesses)
         {
             Assert.InRange(guess.Value, guess.Low, guess.High);
@@ -71,8 +71,9 @@ public class EffectiveTests
             {
                 ScenarioResult result = source.Resolve([guess.Override(end)]);
                 Assert.Empty(result.Errors);
-                Assert.NotEqual(SpecText.Of(plain.Spec!), SpecText.Of(result.Spec!));
-                double back = guess.Key.FromSpec?.Invoke(result.Spec!) ?? Quantity.Read(guess.Override(end).Split('=')[1], guess.Key.Kind).Si;
+                // A range may begin at its value (a wet strand weighs at least what a dry one weighs).
+                Assert.True(end == guess.Value || SpecText.Of(plain.Cast!) != SpecText.Of(result.Cast!), guess.Key.Path);
+                double back = guess.Key.FromSpec?.Invoke(result.Spec!) ?? guess.Key.FromCast?.Invoke(result.Cast!) ?? Quantity.Read(guess.Override(end).Split('=')[1], guess.Key.Kind).Si;
                 Assert.Equal(end, back, 1e-12 * Math.Abs(end));
             }
         }

@@ -1,13 +1,18 @@
 using System.Globalization;
 using System.Text;
 using LureSim.Model;
+using LureSim.Model.Cast;
 
 namespace LureSim.Scenarios.Tests;
 
 /// <summary>A run as text, lists written out, every double by its bits: equal texts mean equal runs. Fails on a number that is not finite.</summary>
 internal static class SpecText
 {
-    public static string Of(RunSpec spec)
+    public static string Of(RunSpec spec) => Text(spec);
+
+    public static string Of(CastRunSpec spec) => Text(spec);
+
+    private static string Text(object spec)
     {
         var text = new StringBuilder();
         Append(text, spec);
@@ -33,7 +38,7 @@ internal static class SpecText
 
                 break;
             default:
-                foreach (System.Reflection.PropertyInfo property in value.GetType().GetProperties())
+                foreach (System.Reflection.PropertyInfo property in value.GetType().GetProperties(System.Reflection.BindingFlags.Public | System.Reflection.BindingFlags.Instance))
                 {
                     Append(text.Append(property.Name).Append('='), property.GetValue(value));
                 }

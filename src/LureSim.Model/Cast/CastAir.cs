@@ -29,6 +29,12 @@ internal sealed class CastAir
     /// <summary>1/2 rho CdA of the lure, kg/m.</summary>
     public double LureKgM { get; }
 
+    /// <summary>Drag of the lure that grows with its speed alone, kg/s. None at a lure's Reynolds number; for checks against closed forms.</summary>
+    public double LureLinearKgS { get; init; }
+
+    /// <summary>Secant of the lure's drag at a speed through the air, kg/s.</summary>
+    public double Lure(double speedMS) => (LureKgM * speedMS) + LureLinearKgS;
+
     /// <summary>Wind along the cast at a height, m/s.</summary>
     public double Wind(double heightM) => _wind.IsCalm ? 0.0 : _wind.Speed(Math.Max(heightM, 0.0)) * _wind.DirectionX;
 

@@ -246,7 +246,7 @@ internal sealed class CastLine
     {
         double vx = Vx[p] + (0.5 * h * Ax[p]) - _wind[p], vz = Vz[p] + (0.5 * h * Az[p]);
         double u = Math.Abs((vx * _ux[p]) + (vz * _uz[p])), w = Math.Abs((vz * _ux[p]) - (vx * _uz[p]));
-        double body = p == 0 ? _air.LureKgM * Math.Sqrt((vx * vx) + (vz * vz)) : 0.0;
+        double body = p == 0 ? _air.Lure(Math.Sqrt((vx * vx) + (vz * vz))) : 0.0;
         _dragAlong[p] = body + (_air.Along(u) * along);
         _dragAcross[p] = body + (across > 0.0 ? _air.Across(w) * across : 0.0);
     }
@@ -301,7 +301,7 @@ internal sealed class CastLine
     private void BookDrag(int p, double h, double vx, double vz)
     {
         double rx = vx - _wind[p];
-        double body = p == 0 ? _air.LureKgM * Math.Sqrt((rx * rx) + (vz * vz)) : 0.0;
+        double body = p == 0 ? _air.Lure(Math.Sqrt((rx * rx) + (vz * vz))) : 0.0;
         double tx = _ux[p], tz = _uz[p];
         double along = (rx * tx) + (vz * tz), across = (vz * tx) - (rx * tz);
         double alongLine = (_dragAlong[p] - body) * along, acrossLine = (_dragAcross[p] - body) * across;

@@ -7,11 +7,12 @@ internal sealed class CastRecorder(RodChain chain, double everyS)
 {
     private const double PoseEveryS = 0.02;
     private const double PosesAfterReleaseS = 0.1;
+    private const double FlightPoseEveryS = 0.1;
     private const double LaunchWindowS = 0.1;
 
-    private readonly List<double>[] _columns = [.. Enumerable.Range(0, 11).Select(_ => new List<double>(1024))];
-    private readonly List<CastPose> _poses = [];
-    private double _next, _nextPose;
+    private readonly List<double>[] _columns = [.. Enumerable.Range(0, 13).Select(_ => new List<double>(1024))];
+    private readonly List<CastPose> _poses = [], _flight = [];
+    private double _next, _nextPose, _nextFlight;
 
     public double PeakBend { get; private set; }
 
@@ -67,7 +68,10 @@ internal sealed class CastRecorder(RodChain chain, double everyS)
 
     public CastSeries Series() => new(
         [.. _columns[0]], [.. _columns[1]], [.. _columns[2]], [.. _columns[3]], [.. _columns[4]], [.. _columns[5]], [.. _columns[6]],
-        [.. _columns[7]], [.. _columns[8]], [.. _columns[9]], [.. _columns[10]], _poses);
+        [.. _columns[7]], [.. _columns[8]], [.. _columns[9]], [.. _columns[10]], [.. _columns[11]], [.. _columns[12]], _poses, _flight);
+
+    /// <summary>Keeps the last moment, whatever the intervals say.</summary>
+    public void End(CastStepper cast) => _flight.Add(Pose(cast));
 
     private void Bend(RodSwing rod)
     {
@@ -86,6 +90,12 @@ internal sealed class CastRecorder(RodChain chain, double everyS)
             _poses.Add(Pose(cast));
         }
 
+        if (cast.TimeS >= Math.Max(releasedS, _nextFlight))
+        {
+            _nextFlight = cast.TimeS + FlightPoseEveryS;
+            _flight.Add(Pose(cast));
+        }
+
         if (cast.TimeS < _next)
         {
             return;
@@ -99,7 +109,7 @@ internal sealed class CastRecorder(RodChain chain, double everyS)
         double[] row =
         [
             cast.TimeS, cast.Rod.Q[1], cast.RodAtRest ? 0.0 : cast.Rod.HandTorqueNm, Math.Sqrt((vx * vx) + (vz * vz)), line.X[0], line.Z[0],
-            speed, rate, cast.Reel.SpeedMS, line.TipTensionN, line.LooseM,
+            speed, rate, cast.Reel.SpeedMS, line.TipTensionN, line.LooseM, cast.Reel.LoopM, cast.Reel.SpinRadS,
         ];
         for (int i = 0; i < row.Length; i++)
         {

@@ -18,6 +18,9 @@ public enum CastRemarks
 
     /// <summary>More than ten loops lay loose on the spool with the rod at rest (guess).</summary>
     Backlash = 8,
+
+    /// <summary>The rod started less far back than asked for, since the lure would have hung in the water.</summary>
+    StartRaised = 16,
 }
 
 /// <summary>One cast and its figures. Places are counted from the hand's place at the start, x forward, z over the water.</summary>
@@ -49,6 +52,9 @@ public sealed record CastResult
 
     /// <summary>Highest point of the lure, m.</summary>
     public required double ApexM { get; init; }
+
+    /// <summary>Angle of the butt from the vertical at the start, rad.</summary>
+    public required double StartAngleRad { get; init; }
 
     /// <summary>Time of release from the start of the swing, s.</summary>
     public required double ReleaseTimeS { get; init; }
@@ -149,10 +155,14 @@ public sealed record CastEnergy(
 /// <param name="SpoolSpeedMS">Speed at which the reel gives line, m/s.</param>
 /// <param name="TensionN">Tension at the tip, N.</param>
 /// <param name="LooseM">Loose line at the spool, m.</param>
+/// <param name="LoopM">Length of one loop on the spool, m.</param>
+/// <param name="SpinRadS">Turning speed of the spool, rad/s; 0 for a fixed one.</param>
 /// <param name="Strobe">Rod and lure at moments of the swing.</param>
+/// <param name="InFlight">Rod, line and lure at moments of the flight, the splash last.</param>
 public sealed record CastSeries(
     double[] TimeS, double[] ButtRad, double[] HandTorqueNm, double[] TipSpeedMS, double[] LureXM, double[] LureZM, double[] LureSpeedMS,
-    double[] LineSpeedMS, double[] SpoolSpeedMS, double[] TensionN, double[] LooseM, IReadOnlyList<CastPose> Strobe);
+    double[] LineSpeedMS, double[] SpoolSpeedMS, double[] TensionN, double[] LooseM, double[] LoopM, double[] SpinRadS,
+    IReadOnlyList<CastPose> Strobe, IReadOnlyList<CastPose> InFlight);
 
 /// <summary>Rod, line and lure at one moment.</summary>
 /// <param name="TimeS">t, s.</param>

@@ -58,11 +58,13 @@ public static class CastRunner
         bool hitsWater = cast.Line.Z[0] <= 0.0 || (releaseStep == search.LastStep && search.EndsInWater);
         cast.Release();
         Splash splash = Fly(cast, recorder, solver, releasedS);
+        recorder.End(cast);
         List<ReleasePoint> curve = Curve(setup, search, releaseStep);
         (double p10, double p90) = Band(setup.Spec.Cast.Hands, splash.X, curve);
         CastRemarks remarks = (splash.X < 0.0 ? CastRemarks.LandsBehind : 0) | (hitsWater ? CastRemarks.HitsWaterInSwing : 0)
             | (recorder.PeakTension > setup.Spec.Run.Line.BreakN ? CastRemarks.AboveBreakingLoad : 0)
-            | (recorder.PeakLoops > BacklashLoops ? CastRemarks.Backlash : 0);
+            | (recorder.PeakLoops > BacklashLoops ? CastRemarks.Backlash : 0)
+            | (setup.StartRad > setup.Spec.Cast.Hands.StartRad ? CastRemarks.StartRaised : 0);
         return new CastResult
         {
             Spec = setup.Spec,
@@ -74,6 +76,7 @@ public static class CastRunner
             LaunchAngleRad = recorder.LaunchAngle,
             FlightTimeS = splash.TimeS - releasedS,
             ApexM = recorder.Apex,
+            StartAngleRad = setup.StartRad,
             ReleaseTimeS = releasedS,
             ReleaseAngleRad = angle,
             ReleaseCurve = curve,

@@ -9,6 +9,13 @@ internal sealed class CastSetup
     // Carrier of the line speed on a fixed spool over the lure's mass: small enough to cost 0.2 % of the launch speed.
     private const double PseudoMassShare = 0.002;
 
+    // Where the lure must hang at least over the water at the start, m; the rod is raised in these steps until it does, rad.
+    private const double ClearM = 0.1;
+    private const double RaiseRad = 0.05;
+
+    // The hands need this much of an arc, rad.
+    private const double LeastSwingRad = 0.5;
+
     private readonly CastAir _air;
     private readonly RodChain _chain;
     private readonly double _beta, _hold, _lureKg, _lineKgM;
@@ -25,13 +32,27 @@ internal sealed class CastSetup
         _chain = RodChain.Build(run.Rod);
         _beta = 2.0 * cast.RodDampingRatio / RodModes.Compute(_chain, 0.0).AngularFrequency(0);
         HandHeightM = run.Angler.HandHeightM + cast.Hands.RaiseM;
-        RodShape start = RodStatics.Solve(
-            _chain, (0.5 * Math.PI) - cast.Hands.StartRad, 0.0, -_lureKg * Physics.GravityMS2, Physics.GravityMS2);
+        StartRad = cast.Hands.StartRad;
+        RodShape start = Hold(StartRad);
+        while (!Clear(start) && StartRad + RaiseRad < Math.Min(0.0, cast.Hands.StopRad - LeastSwingRad))
+        {
+            StartRad += RaiseRad;
+            start = Hold(StartRad);
+        }
+
+        if (!Clear(start))
+        {
+            throw new ArgumentException("The lure hangs in the water at the start: raise the hand or the rod, or shorten the overhang.");
+        }
+
         _startAngle = [.. start.AngleRad.Select(angle => (0.5 * Math.PI) - angle)];
         _hold = -start.ButtMomentNm;
     }
 
     public CastRunSpec Spec { get; }
+
+    /// <summary>Start angle of the butt: the wanted one, or less far back where the lure would hang in the water, rad.</summary>
+    public double StartRad { get; private set; }
 
     /// <summary>Height of the turning point over the water, m.</summary>
     public double HandHeightM { get; }
@@ -52,13 +73,13 @@ internal sealed class CastSetup
         stepper.Line.X[0] = x;
         stepper.Line.Z[0] = z - cast.OverhangM - stretch;
         stepper.Line.RestM[0] = cast.OverhangM;
-        if (stepper.Line.Z[0] <= 0.0)
-        {
-            throw new ArgumentException("The lure hangs in the water at the start: raise the hand or the rod, or shorten the overhang.");
-        }
-
         return stepper;
     }
+
+    private RodShape Hold(double angleRad) =>
+        RodStatics.Solve(_chain, (0.5 * Math.PI) - angleRad, 0.0, -_lureKg * Physics.GravityMS2, Physics.GravityMS2);
+
+    private bool Clear(RodShape start) => HandHeightM + start.TipYM - Spec.Cast.OverhangM >= ClearM;
 
     private RodSwing Swing()
     {

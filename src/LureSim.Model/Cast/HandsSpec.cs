@@ -5,7 +5,8 @@ namespace LureSim.Model.Cast;
 /// rounded guesses near the middle of their range; measured human limits bound them (docs/cast.md).
 /// </summary>
 /// <remarks>Angles of the rod are counted from the vertical, forward positive.</remarks>
-/// <param name="Effort">e, factor on torque and push: 0.5 beginner or gentle, 1 practised, 1.5 expert; 0.05 to 3.</param>
+/// <param name="Effort">e, factor on torque and push: 0.5 beginner or gentle (guess, 0.35 to 0.7), 1 practised by definition, 1.5 expert
+/// (guess, 1.25 to 1.9); 0.05 to 3.</param>
 /// <param name="TorqueNm">tau_0, torque at rest of both hands at effort 1, N m, guess 40 (25 to 60; wrist alone 8 to 15).</param>
 /// <param name="SpeedRadS">w_0, turning speed at which no torque is left, rad/s, guess 13 (9 to 18; wrist flick 15 to 25).</param>
 /// <param name="InertiaKgM2">I_h, hands, forearm and reel about the turning point, kg m2, guess 0.15 (0.06 to 0.3).</param>
@@ -46,4 +47,9 @@ public sealed record HandsSpec(
 
     /// <summary>An expert: half again as much effort, narrow release error. Guess.</summary>
     public static HandsSpec Expert { get; } = new(Effort: 1.5, ReleaseErrorS: 0.005, Scatter: 0.03);
+
+    /// <summary>The hands that go with an effort: release error and scatter of the beginner below 0.75, of the expert above 1.25.</summary>
+    /// <param name="effort">e.</param>
+    public static HandsSpec WithEffort(double effort) =>
+        (effort < 0.75 ? Beginner : effort > 1.25 ? Expert : Practised) with { Effort = effort };
 }

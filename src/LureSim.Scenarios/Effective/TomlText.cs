@@ -35,7 +35,7 @@ internal static class TomlText
     private static string Scalar(KeySpec key, string text, QuantityValue value) => key.Kind switch
     {
         QuantityKind.Flag => value.Si == 1.0 ? "true" : "false",
-        QuantityKind.Ratio or QuantityKind.WholeNumber => value.Si.ToString("R", CultureInfo.InvariantCulture),
+        QuantityKind.Ratio or QuantityKind.WholeNumber when value.Kind != QuantityKind.Choice => value.Si.ToString("R", CultureInfo.InvariantCulture),
         _ => Quote(text),
     };
 

@@ -1,4 +1,5 @@
 using LureSim.Model;
+using LureSim.Model.Cast;
 using LureSim.Scenarios.Quantities;
 
 namespace LureSim.Scenarios.Keys;
@@ -76,6 +77,12 @@ public sealed class KeySpec
 
     /// <summary>Reads the effective value, SI, from a run; null where there is none.</summary>
     public Func<RunSpec, double>? FromSpec { get; init; }
+
+    /// <summary>Reads the effective value, SI, from a cast, for keys that only a cast reads.</summary>
+    public Func<CastRunSpec, double>? FromCast { get; init; }
+
+    /// <summary>True for keys that a retrieve does not read.</summary>
+    public bool IsCastOnly => FromCast is not null;
 
     /// <summary>Place in the schema (in its list, for a list's columns).</summary>
     public int Index { get; internal set; }

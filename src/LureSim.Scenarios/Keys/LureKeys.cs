@@ -153,5 +153,6 @@ public static class LureKeys
     public static readonly KeySpec[] All =
     [
         Shape, Length, Diameter, Height, Mass, MassWithHooks, Tie, TieX, TieZ, Ballast, Hooks, Stations, AddedMassFactor, CrossFlowCd, AxialDragFactor, FormDrag,
+        .. FlightKeys.All,
     ];
 }

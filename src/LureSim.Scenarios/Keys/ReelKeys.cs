@@ -58,5 +58,5 @@ public static class ReelKeys
     };
 
     /// <summary>Rows of the table.</summary>
-    public static readonly KeySpec[] All = [Kind, Ratio, SpoolDiameter, TakeUp, Drag];
+    public static readonly KeySpec[] All = [Kind, Ratio, SpoolDiameter, TakeUp, Drag, .. SpoolKeys.All];
 }

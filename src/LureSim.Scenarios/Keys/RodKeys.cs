@@ -106,6 +106,17 @@ public static class RodKeys
         FromSpec = s => s.Rod.DampingRatio,
     };
 
+    /// <summary>Damping ratio in a cast.</summary>
+    public static readonly KeySpec CastDamping = new("rod.cast_damping", QuantityKind.Ratio, "", "Damping ratio of the first bending mode in a cast.")
+    {
+        Default = "0.03",
+        Low = 0,
+        High = 0.5,
+        GuessLow = 0.005,
+        GuessHigh = 0.1,
+        FromCast = s => s.Cast.RodDampingRatio,
+    };
+
     /// <summary>Air drag coefficient.</summary>
     public static readonly KeySpec AirDrag = new("rod.air_drag", QuantityKind.Ratio, "", "Cd of the rod in air, guides included.")
     {
@@ -140,7 +151,7 @@ public static class RodKeys
     /// <summary>Rows of the table.</summary>
     public static readonly KeySpec[] All =
     [
-        Length, Grip, Power, Action, Mass, FreeMassShare, TipRadiusRatio, StiffnessExponent, MassExponent, Damping, AirDrag, ButtDiameter, Links,
+        Length, Grip, Power, Action, Mass, FreeMassShare, TipRadiusRatio, StiffnessExponent, MassExponent, Damping, CastDamping, AirDrag, ButtDiameter, Links,
     ];
 
     // Class loads: guesses, no maker states them; each range reaches to the middle of its neighbours.

@@ -1,5 +1,6 @@
 using LureSim.Model;
 using LureSim.Model.Anglers;
+using LureSim.Model.Cast;
 using LureSim.Model.Lines;
 using LureSim.Model.Lures;
 using LureSim.Model.Media;
@@ -15,7 +16,7 @@ namespace LureSim.Scenarios.Mapping;
 internal static class RunMapper
 {
     /// <summary>Maps; null when any fault was found, before or here.</summary>
-    public static RunSpec? Map(MapContext c)
+    public static CastRunSpec? Map(MapContext c)
     {
         foreach (KeySpec key in ScenarioSchema.Keys)
         {
@@ -32,12 +33,13 @@ internal static class RunMapper
         LureSpec? lure = LureMapper.Map(c);
         RetrieveSpec retrieve = RetrieveMapper.Map(c, rod);
         CrossChecks.Run(c, rod, leader, lure, retrieve);
-        if (c.FaultCount > 0 || rod is null || line is null || lure is null)
+        CastSpec? cast = CastMapper.Map(c, rod, line, lure);
+        if (c.FaultCount > 0 || rod is null || line is null || lure is null || cast is null)
         {
             return null;
         }
 
-        return new(
+        var run = new RunSpec(
             c.Values.Text(TopKeys.Title),
             new WaterSpec(c[WaterKeys.Temperature], c[WaterKeys.Salinity]),
             new AirSpec(c[AirKeys.Temperature], c[AirKeys.Altitude], c[AirKeys.Wind], c[AirKeys.WindFrom], c[AirKeys.Roughness]),
@@ -50,6 +52,7 @@ internal static class RunMapper
             retrieve,
             new SolverSpec((int)c[SolverKeys.Nodes], c[SolverKeys.Step], c[SolverKeys.OutputStep]),
             (ulong)c[TopKeys.Seed]);
+        return new(run, cast);
     }
 
     private static AnglerSpec Angler(MapContext c) => new(

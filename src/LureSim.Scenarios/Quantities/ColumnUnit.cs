@@ -12,6 +12,9 @@ public static class ColumnUnit
     {
         QuantityKind.Frequency => "per_s",
         QuantityKind.Torque => "Nm",
+        QuantityKind.Inertia => "kgm2",
+        QuantityKind.TorquePerSpeed => "Nms",
+        QuantityKind.TorquePerSpeedSquared => "Nms2",
         _ => Units.SiName(kind).Replace('/', '_'),
     };
 }

@@ -45,6 +45,18 @@ public enum QuantityKind
     /// <summary>Salt content, g/kg.</summary>
     Salinity,
 
+    /// <summary>Turning speed, SI rad/s.</summary>
+    AngularSpeed,
+
+    /// <summary>Moment of inertia, SI kg m2.</summary>
+    Inertia,
+
+    /// <summary>Torque over turning speed, SI N m s.</summary>
+    TorquePerSpeed,
+
+    /// <summary>Torque over turning speed squared, SI N m s2.</summary>
+    TorquePerSpeedSquared,
+
     /// <summary>Plain number; also <c>7.1:1</c> and <c>25 %</c>.</summary>
     Ratio,
 

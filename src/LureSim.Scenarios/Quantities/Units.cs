@@ -24,6 +24,10 @@ internal static class Units
         QuantityKind.Modulus => ModulusToSi(unit, x),
         QuantityKind.Area => AreaToSi(unit, x),
         QuantityKind.Salinity => unit is "ppt" ? x : double.NaN,
+        QuantityKind.AngularSpeed => AngularSpeedToSi(unit, x),
+        QuantityKind.Inertia => InertiaToSi(unit, x),
+        QuantityKind.TorquePerSpeed => unit is "uN m s" ? x / 1e6 : double.NaN,
+        QuantityKind.TorquePerSpeedSquared => unit is "nN m s2" ? x / 1e9 : double.NaN,
         QuantityKind.Ratio => unit is ":1" or ": 1" ? x : unit is "%" ? x / 100.0 : double.NaN,
         _ => double.NaN,
     };
@@ -55,6 +59,10 @@ internal static class Units
         QuantityKind.Modulus => "Pa",
         QuantityKind.Area => "m2",
         QuantityKind.Salinity => "g/kg",
+        QuantityKind.AngularSpeed => "rad/s",
+        QuantityKind.Inertia => "kg m2",
+        QuantityKind.TorquePerSpeed => "N m s",
+        QuantityKind.TorquePerSpeedSquared => "N m s2",
         _ => "",
     };
 
@@ -71,10 +79,14 @@ internal static class Units
         QuantityKind.TakeUp => "a take-up is due in in/turn, cm/turn, ft/turn, mm/turn or m/turn, for example \"22 in/turn\"",
         QuantityKind.Temperature => "a temperature is due in C, F or K, for example \"22 C\" or \"72 F\"",
         QuantityKind.Density => "a density is due in kg/m3 or g/cm3, for example \"1140 kg/m3\"",
-        QuantityKind.Torque => "a torque is due in N m, lb ft, lb in or kg cm, for example \"3 N m\"",
+        QuantityKind.Torque => "a torque is due in N m, mN m, lb ft, lb in or kg cm, for example \"3 N m\"",
         QuantityKind.Modulus => "a modulus is due in GPa, MPa or Pa, for example \"2.2 GPa\"",
         QuantityKind.Area => "an area is due in cm2, mm2, m2 or in2, for example \"1.2 cm2\"",
         QuantityKind.Salinity => "a salt content is due in g/kg or ppt, for example \"35 g/kg\"",
+        QuantityKind.AngularSpeed => "a turning speed is due in rad/s, deg/s or rpm, for example \"13 rad/s\"",
+        QuantityKind.Inertia => "a moment of inertia is due in kg m2 or g cm2, for example \"15 g cm2\"",
+        QuantityKind.TorquePerSpeed => "a torque over turning speed is due in N m s or uN m s, for example \"0.5 uN m s\"",
+        QuantityKind.TorquePerSpeedSquared => "a torque over turning speed squared is due in N m s2 or nN m s2, for example \"1 nN m s2\"",
         QuantityKind.LineNumber => "a line number is due, for example \"PE 3\" (braid) or \"no. 3\"",
         QuantityKind.WholeNumber => "a whole number is due",
         _ => "a plain number is due, for example 0.7",
@@ -162,9 +174,24 @@ internal static class Units
     private static double TorqueToSi(string unit, double x) => unit switch
     {
         "Nm" or "N\u00B7m" => x,
+        "mN m" => x / 1e3,
         "lb ft" or "lbf ft" => Torque.FromPoundForceFeet(x).NewtonMeters,
         "lb in" or "lbf in" => Torque.FromPoundForceInches(x).NewtonMeters,
         "kg cm" or "kgf cm" => Torque.FromKilogramForceCentimeters(x).NewtonMeters,
+        _ => double.NaN,
+    };
+
+    private static double AngularSpeedToSi(string unit, double x) => unit switch
+    {
+        "deg/s" => RotationalSpeed.FromDegreesPerSecond(x).RadiansPerSecond,
+        "rpm" => RotationalSpeed.FromRevolutionsPerMinute(x).RadiansPerSecond,
+        _ => double.NaN,
+    };
+
+    private static double InertiaToSi(string unit, double x) => unit switch
+    {
+        "g cm2" or "g cm\u00B2" => MassMomentOfInertia.FromGramSquareCentimeters(x).KilogramSquareMeters,
+        "kg m\u00B2" => x,
         _ => double.NaN,
     };
 

@@ -187,12 +187,24 @@ public sealed class CastTests
     }
 
     [Fact]
+    public void A_long_rod_starts_less_far_back_so_that_the_lure_hangs_clear_of_the_water()
+    {
+        CastRunSpec spec = CastCases.Default(ReelKind.Fixed);
+        Assert.False(Fixed.Remarks.HasFlag(CastRemarks.StartRaised));
+        Assert.Equal(spec.Cast.Hands.StartRad, Fixed.StartAngleRad);
+        CastResult longer = CastRunner.Run(spec with { Run = spec.Run with { Rod = spec.Run.Rod with { LengthM = 3.2 } } });
+        Assert.True(longer.Remarks.HasFlag(CastRemarks.StartRaised));
+        Assert.InRange(longer.StartAngleRad, -1.95, -1.5);
+        Assert.InRange(longer.Series.LureZM[0], 0.1, 0.3);
+    }
+
+    [Fact]
     public void Bad_casts_are_refused()
     {
         CastRunSpec spec = CastCases.Default();
         void Refused(CastRunSpec bad) => Assert.ThrowsAny<ArgumentException>(() => CastRunner.Run(bad));
         Refused(spec with { Cast = spec.Cast with { OverhangM = double.NaN } });
-        Refused(spec with { Cast = spec.Cast with { OverhangM = 3.0 } });
+        Refused(spec with { Cast = spec.Cast with { OverhangM = 3.0, Hands = HandsSpec.Practised with { RaiseM = 0.0 } } });
         Refused(spec with { Cast = spec.Cast with { Hands = HandsSpec.Practised with { Effort = 0.0 } } });
         Refused(spec with { Cast = spec.Cast with { Spool = spec.Cast.Spool with { MagneticNms = -1e-6 } } });
         Refused(spec with { Run = spec.Run with { Lure = spec.Run.Lure with { MassKg = -0.01 } } });

@@ -1,4 +1,5 @@
 using LureSim.Model.Anglers;
+using LureSim.Model.Cast;
 using LureSim.Model.Media;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Rods;
@@ -59,6 +60,7 @@ public class SchemaTests
         Assert.Equal(new AirSpec(), spec.Air);
         Assert.Equal(new RetrieveSpec(), spec.Retrieve);
         Assert.Equal(new SolverSpec(), spec.Solver);
+        Assert.Equal(CastDefaults.Cast(spec.Line, spec.Lure) with { Solver = new() }, Texts.Read(Texts.Least).Cast!.Cast);
         RodSpec rod = spec.Rod;
         Assert.Equal(new RodSpec(rod.LengthM, rod.GripM, rod.ThirdLoadN, rod.MassKg), rod);
         var lure = spec.Lure;
@@ -72,12 +74,30 @@ public class SchemaTests
         string text = Texts.Least.Replace("material = \"braid\"\nlabel = \"50 lb\"", "material = \"braid\"\nnumber = \"no. 4\"", StringComparison.Ordinal)
             + "\n[leader]\nmaterial = \"braid\"\nlength = \"15 in\"\nnumber = \"no. 4\"\n";
         var source = ScenarioSource.FromText(text);
-        string plain = SpecText.Of(source.Resolve().Spec!);
+        string plain = SpecText.Of(source.Resolve().Cast!);
         foreach (KeySpec key in ScenarioSchema.Keys.Where(k => k.Kind != QuantityKind.List && k.Path != "lure.tie"))
         {
             ScenarioResult changed = source.Resolve([$"{key.Path}={Other(key)}"]);
             Assert.True(changed.IsValid, $"{key.Path}={Other(key)}: {string.Join('\n', changed.Errors)}");
-            Assert.True(plain != SpecText.Of(changed.Spec!), key.Path);
+            Assert.True(plain != SpecText.Of(changed.Cast!), key.Path);
+        }
+    }
+
+    // No value that a file may hold is refused by the model later.
+    [Fact]
+    public void Both_ends_of_every_cast_key_are_allowed_by_the_model()
+    {
+        var source = ScenarioSource.FromText(Texts.Least);
+        foreach (KeySpec key in ScenarioSchema.Keys.Where(k => k.IsCastOnly))
+        {
+            foreach (double end in new[] { key.Low, key.High })
+            {
+                // The one end that another key forbids: a swing must have an arc.
+                string[] room = key == HandsKeys.StopAngle ? ["hands.start_angle=-2.6 rad"] : key == HandsKeys.StartAngle ? ["hands.stop_angle=1.6 rad"] : ["angler.hand_height=4 m"];
+                ScenarioResult result = source.Resolve([.. room, $"{key.Path}={Quantity.Format(end, key.Kind)}"]);
+                Assert.True(result.IsValid, $"{key.Path}: {string.Join('\n', result.Errors)}");
+                CastSpecCheck.Demand(result.Cast!);
+            }
         }
     }
 

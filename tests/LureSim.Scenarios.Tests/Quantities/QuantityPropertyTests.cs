@@ -10,7 +10,8 @@ public class QuantityPropertyTests
     [
         QuantityKind.Length, QuantityKind.Mass, QuantityKind.Force, QuantityKind.Angle, QuantityKind.Time, QuantityKind.Frequency,
         QuantityKind.Speed, QuantityKind.TakeUp, QuantityKind.Temperature, QuantityKind.Density, QuantityKind.Torque, QuantityKind.Modulus,
-        QuantityKind.Area, QuantityKind.Salinity, QuantityKind.Ratio, QuantityKind.LineNumber,
+        QuantityKind.Area, QuantityKind.Salinity, QuantityKind.Ratio, QuantityKind.LineNumber, QuantityKind.AngularSpeed, QuantityKind.Inertia,
+        QuantityKind.TorquePerSpeed, QuantityKind.TorquePerSpeedSquared,
     ];
 
     [Fact]

@@ -14,8 +14,8 @@ internal static class Bench
         LineMaterial.Braid, 1e-6, 1e-12, 970.0, 20000.0, 0.001, 0.0, SurfaceFilm.Wetted, 1e3);
 
     /// <summary>Throws a lure from a still tip at (0, height).</summary>
-    public static Throw Launch(LineSpec line, ReelFeed reel, double lureKg, double cdA, double frictionFactor, double gravity, double spacing, double height) =>
-        new(line, reel, lureKg, cdA, frictionFactor, gravity, spacing, height);
+    public static Throw Launch(LineSpec line, ReelFeed reel, double lureKg, double cdA, double frictionFactor, double gravity, double spacing, double height, double linearKgS = 0.0) =>
+        new(line, reel, lureKg, cdA, frictionFactor, gravity, spacing, height, linearKgS);
 
     /// <summary>A reel that gives line without any resistance.</summary>
     public static ReelFeed Free(double lureKg) => new FixedReel(new FixedSpoolSpec(0.0, 0.0, 1.0), 0.0, 1e-9 * lureKg, 0.02);
@@ -25,9 +25,9 @@ internal static class Bench
         private readonly CastStepper _cast;
         private readonly TipLink _tip;
 
-        public Throw(LineSpec line, ReelFeed reel, double lureKg, double cdA, double frictionFactor, double gravity, double spacing, double height)
+        public Throw(LineSpec line, ReelFeed reel, double lureKg, double cdA, double frictionFactor, double gravity, double spacing, double height, double linearKgS)
         {
-            var air = new CastAir(new AirSpec(15.0, 0.0), line, frictionFactor, cdA);
+            var air = new CastAir(new AirSpec(15.0, 0.0), line, frictionFactor, cdA) { LureLinearKgS = linearKgS };
             Line = new CastLine(line, air, new CastLineMass(lureKg, line.LinearDensityKgM), 0.0, gravity, spacing);
             Reel = reel;
             Reel.Locked = false;

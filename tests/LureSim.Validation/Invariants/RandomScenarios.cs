@@ -12,7 +12,7 @@ internal sealed record RandomScenario(string File, string[] Overrides)
 
     private static readonly KeySpec[] Keys =
     [
-        .. ScenarioSchema.Keys.Where(k => !Kept.Contains(k.Path) && (IsRange(k) || k.Kind is QuantityKind.Choice or QuantityKind.Flag)),
+        .. ScenarioSchema.Keys.Where(k => !k.IsCastOnly && !Kept.Contains(k.Path) && (IsRange(k) || k.Kind is QuantityKind.Choice or QuantityKind.Flag)),
     ];
 
     private static readonly ScenarioSource[] Sources = [.. Shipped.Files.Select(ScenarioSource.Load)];
