@@ -46,6 +46,7 @@ public static class App
         {
             RetrieveCommand.Create(terminal, stop),
             CadenceCommand.Create(terminal, stop),
+            CastCommand.Create(terminal, stop),
             SweepCommand.Create(terminal, stop),
             CheckCommand.Create(terminal),
         };

@@ -154,5 +154,5 @@ public static class CadenceCommand
 
     /// <summary>What the reader must know beside the numbers.</summary>
     internal static RunNotes Notes(ScenarioResult scenario, EffectiveScenario effective) =>
-        new([.. scenario.Notes.Select(n => n.ToString())], [.. effective.Guesses.Select(g => g.ToString())]);
+        new([.. scenario.Notes.Select(n => n.ToString())], [.. effective.Guesses.Where(g => !g.Key.IsCastOnly).Select(g => g.ToString())]);
 }

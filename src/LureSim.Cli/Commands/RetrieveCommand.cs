@@ -47,7 +47,7 @@ public static class RetrieveCommand
         DoubtStudy? doubt = runs > 0 ? Doubt(values, runs, threads, terminal, stop) : null;
         EffectiveScenario effective = scenario.Effective();
         string[] warnings = [.. scenario.Notes.Select(n => n.ToString()), .. result.Attitude?.Notes ?? []];
-        var notes = new RunNotes(warnings, [.. effective.Guesses.Select(g => g.ToString())]);
+        var notes = new RunNotes(warnings, [.. effective.Guesses.Where(g => !g.Key.IsCastOnly).Select(g => g.ToString())]);
         if (values.Folder is not null)
         {
             RetrieveFiles.Write(values.Folder, result, effective.ToToml(), notes, values.Plots, doubt);

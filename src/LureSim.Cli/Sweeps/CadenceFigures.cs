@@ -1,6 +1,7 @@
 using LureSim.Cli.Commands;
 using LureSim.Reports.Charts.Studies;
 using LureSim.Scenarios;
+using LureSim.Scenarios.Keys;
 using LureSim.Studies.Cadence;
 
 namespace LureSim.Cli.Sweeps;
@@ -44,6 +45,9 @@ public sealed class CadenceFigures(CadencePlan plan) : IFigureSource
         new("best_per_s", "best rhythm", "/s", 1.0),
         new("window_to_per_s", "fastest rhythm that walks", "/s", 1.0),
     ];
+
+    /// <inheritdoc/>
+    public bool Reads(KeySpec key, ScenarioResult scenario) => !key.IsCastOnly;
 
     /// <inheritdoc/>
     public FigureRow Run(ScenarioResult scenario, CancellationToken stop)

@@ -33,7 +33,7 @@ public static class DoubtRuns
         ArgumentNullException.ThrowIfNull(figures);
         ArgumentNullException.ThrowIfNull(progress);
         ScenarioResult scenario = source.Resolve(overrides);
-        GuessedKey[] guesses = GuessDesign.Of(scenario);
+        GuessedKey[] guesses = GuessDesign.Of(scenario, figures);
         var design = new GuessDesign(samples, scenario.Spec!.Seed);
         var plan = new SweepPlan(source, overrides, [], SweepPoints.OfGrid([]), figures, design);
         var runs = new DoubtSample[samples];

@@ -6,7 +6,7 @@ namespace LureSim.Cli.Sweeps;
 public static class FigureSources
 {
     /// <summary>All; the first is the default.</summary>
-    public static IReadOnlyList<IFigureSource> All { get; } = [new RetrieveFigures(), new CadenceFigures(new CadencePlan())];
+    public static IReadOnlyList<IFigureSource> All { get; } = [new RetrieveFigures(), new CadenceFigures(new CadencePlan()), new CastFigures()];
 
     /// <summary>The one of a name, or null.</summary>
     /// <param name="name">Name of a command.</param>

@@ -24,12 +24,14 @@ public sealed class GuessDesign
     /// <summary>Number of samples.</summary>
     public int Samples => design.Count;
 
-    /// <summary>Guesses with a range, in the order of the schema.</summary>
+    /// <summary>Guesses with a range that a command reads, in the order of the schema.</summary>
     /// <param name="scenario">Valid scenario.</param>
-    public static GuessedKey[] Of(ScenarioResult scenario)
+    /// <param name="figures">Command.</param>
+    public static GuessedKey[] Of(ScenarioResult scenario, IFigureSource figures)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        return [.. scenario.Effective().Guesses.Where(g => g.High > g.Low)];
+        ArgumentNullException.ThrowIfNull(figures);
+        return [.. scenario.Effective().Guesses.Where(g => g.High > g.Low && figures.Reads(g.Key, scenario))];
     }
 
     /// <summary>Value of a guess in a sample, SI.</summary>

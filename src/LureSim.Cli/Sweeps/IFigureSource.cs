@@ -1,5 +1,6 @@
 using LureSim.Reports.Charts.Studies;
 using LureSim.Scenarios;
+using LureSim.Scenarios.Keys;
 
 namespace LureSim.Cli.Sweeps;
 
@@ -17,6 +18,11 @@ public interface IFigureSource
 
     /// <summary>Numbers that people ask for first.</summary>
     public IReadOnlyList<HeadlineFigure> Headlines { get; }
+
+    /// <summary>Whether a guess can matter to this command: others are not drawn and not listed.</summary>
+    /// <param name="key">Key of the guess.</param>
+    /// <param name="scenario">Valid scenario.</param>
+    public bool Reads(KeySpec key, ScenarioResult scenario);
 
     /// <summary>Runs one scenario on the calling thread. A pure function: same scenario, same bits.</summary>
     /// <param name="scenario">Valid scenario.</param>

@@ -2,6 +2,7 @@ using LureSim.Model.Retrieve;
 using LureSim.Reports.Charts.Studies;
 using LureSim.Reports.Files;
 using LureSim.Scenarios;
+using LureSim.Scenarios.Keys;
 
 namespace LureSim.Cli.Sweeps;
 
@@ -20,6 +21,9 @@ public sealed class RetrieveFigures : IFigureSource
     /// <inheritdoc/>
     public IReadOnlyList<HeadlineFigure> Headlines { get; } =
         [new("glide_width_m", "glide per twitch", "cm", 100.0), new("advance_per_twitch_m", "advance per twitch", "cm", 100.0)];
+
+    /// <inheritdoc/>
+    public bool Reads(KeySpec key, ScenarioResult scenario) => !key.IsCastOnly;
 
     /// <inheritdoc/>
     public FigureRow Run(ScenarioResult scenario, CancellationToken stop)

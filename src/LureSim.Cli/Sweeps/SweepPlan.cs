@@ -97,7 +97,7 @@ public sealed class SweepPlan
     private GuessedKey[] GuessesAt(int point)
     {
         ScenarioResult scenario = source.Resolve([.. overrides, .. points.At(point).SelectMany(v => v.Overrides)]);
-        return scenario.IsValid ? GuessDesign.Of(scenario) : [];
+        return scenario.IsValid ? GuessDesign.Of(scenario, figures) : [];
     }
 
     private string GuessCell(GuessedKey[] drawn, KeySpec key, int sample) =>

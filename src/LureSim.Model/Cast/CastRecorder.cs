@@ -26,8 +26,6 @@ internal sealed class CastRecorder(RodChain chain, double everyS)
 
     public double PeakLoops { get; private set; }
 
-    public double LaunchLoops { get; private set; }
-
     public double Apex { get; private set; }
 
     public double LaunchSpeed { get; private set; }
@@ -50,8 +48,7 @@ internal sealed class CastRecorder(RodChain chain, double everyS)
         else
         {
             PeakSpin = Math.Max(PeakSpin, cast.Reel.SpinRadS);
-            double loops = line.LooseM / cast.Reel.LoopM;
-            (LaunchLoops, PeakLoops) = cast.RodAtRest ? (LaunchLoops, Math.Max(PeakLoops, loops)) : (Math.Max(LaunchLoops, loops), PeakLoops);
+            PeakLoops = Math.Max(PeakLoops, line.LooseM / cast.Reel.LoopM);
             if (speed > LaunchSpeed && cast.TimeS <= releasedS + LaunchWindowS)
             {
                 (LaunchSpeed, LaunchAngle) = (speed, Math.Atan2(line.Vz[0], line.Vx[0]));

@@ -16,7 +16,7 @@ public enum CastRemarks
     /// <summary>The line was pulled harder than its breaking load.</summary>
     AboveBreakingLoad = 4,
 
-    /// <summary>More than ten loops lay loose on the spool with the rod at rest (guess).</summary>
+    /// <summary>More than ten loops lay loose on the spool (guess).</summary>
     Backlash = 8,
 
     /// <summary>The rod started less far back than asked for, since the lure would have hung in the water.</summary>
@@ -62,6 +62,9 @@ public sealed record CastResult
     /// <summary>Angle of the butt from the vertical at release, rad.</summary>
     public required double ReleaseAngleRad { get; init; }
 
+    /// <summary>Turning speed of the butt at release, rad/s; near the hands' top speed the cast is limited by speed, not by torque.</summary>
+    public required double ReleaseTurnRadS { get; init; }
+
     /// <summary>Change of distance when let go earlier or later, straight-line estimate, sorted by time.</summary>
     public required IReadOnlyList<ReleasePoint> ReleaseCurve { get; init; }
 
@@ -80,11 +83,7 @@ public sealed record CastResult
     /// <summary>Highest spool speed, rev/min; 0 for a fixed spool.</summary>
     public required double SpoolPeakRpm { get; init; }
 
-    /// <summary>Largest length of loose line, in loops on the spool, while the rod still springs after the release: the tip runs
-    /// after the lure and back, no brake prevents that.</summary>
-    public required double LaunchLoops { get; init; }
-
-    /// <summary>Largest length of loose line, in loops on the spool, after the rod has come to rest.</summary>
+    /// <summary>Largest length of loose line after the release, in loops on the spool.</summary>
     public required double LoopsThrown { get; init; }
 
     /// <summary>Where the hands' work went.</summary>

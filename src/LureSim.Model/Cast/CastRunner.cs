@@ -9,7 +9,7 @@ public static class CastRunner
     private const double BacklashLoops = 10.0;
 
     // Release errors at which the straight-line estimate is taken, s, besides those of the search.
-    private static readonly double[] Delays = [-0.010, -0.005, 0.005, 0.010];
+    private static readonly double[] Delays = [-0.030, -0.010, -0.005, 0.005, 0.010, 0.030];
 
     /// <summary>Finds the release, then runs the reported cast with the line curved in the air.</summary>
     /// <param name="spec">The cast.</param>
@@ -54,7 +54,7 @@ public static class CastRunner
             recorder.Look(cast, double.NaN);
         }
 
-        (double releasedS, double angle) = (cast.TimeS, cast.Rod.Q[1]);
+        (double releasedS, double angle, double turn) = (cast.TimeS, cast.Rod.Q[1], cast.Rod.V[1]);
         bool hitsWater = cast.Line.Z[0] <= 0.0 || (releaseStep == search.LastStep && search.EndsInWater);
         cast.Release();
         Splash splash = Fly(cast, recorder, solver, releasedS);
@@ -79,13 +79,13 @@ public static class CastRunner
             StartAngleRad = setup.StartRad,
             ReleaseTimeS = releasedS,
             ReleaseAngleRad = angle,
+            ReleaseTurnRadS = turn,
             ReleaseCurve = curve,
             PeakBendShare = recorder.PeakBend,
             PeakBendEnergyJ = recorder.PeakBendJ,
             PeakHandTorqueNm = recorder.PeakTorque,
             PeakTensionN = recorder.PeakTension,
             SpoolPeakRpm = recorder.PeakSpin * 30.0 / Math.PI,
-            LaunchLoops = recorder.LaunchLoops,
             LoopsThrown = recorder.PeakLoops,
             Energy = Account(cast, startBendJ),
             Series = recorder.Series(),

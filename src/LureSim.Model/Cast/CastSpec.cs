@@ -93,13 +93,13 @@ public sealed record FlightSpec(
 /// <param name="SwingStepS">Step while the rod moves, s, 5e-5 to 1e-3.</param>
 /// <param name="FlightStepS">Step after that, s, up to 2e-3.</param>
 /// <param name="NodeSpacingM">Spacing of line nodes in the air, m, 0.5 to 10; infinity keeps the line straight (chord).</param>
-/// <param name="RodAfterReleaseS">How long the rod goes on moving in the reported cast, s.</param>
+/// <param name="RodAfterReleaseS">How long the rod goes on moving in the reported cast, s; by 0.6 s its tip has stopped throwing loops.</param>
 /// <param name="OutputStepS">Spacing of the recorded series, s.</param>
 public sealed record CastSolverSpec(
     double SwingStepS = 5e-4,
     double FlightStepS = 1e-3,
     double NodeSpacingM = 2.0,
-    double RodAfterReleaseS = 0.25,
+    double RodAfterReleaseS = 0.6,
     double OutputStepS = 5e-3)
 {
     /// <summary>The default settings.</summary>

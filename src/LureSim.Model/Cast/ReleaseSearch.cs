@@ -61,8 +61,8 @@ internal sealed class ReleaseSearch
     /// <summary>The release that lands farthest.</summary>
     public int Best()
     {
-        int coarse = StepsOf(CoarseS), fine = StepsOf(FineS), best = 0;
-        for (int step = 0; step <= LastStep; step += coarse)
+        int coarse = StepsOf(CoarseS), fine = StepsOf(FineS), first = FirstForward(coarse), best = first;
+        for (int step = first + coarse; step <= LastStep; step += coarse)
         {
             best = Distance(step) > Distance(best) ? step : best;
         }
@@ -93,6 +93,13 @@ internal sealed class ReleaseSearch
         }
 
         return _known[step] = Fly();
+    }
+
+    // A lure that still moves backward when let go lands behind a later one; where it never moves forward, all moments are tried.
+    private int FirstForward(int coarse)
+    {
+        int kept = _kept.FindIndex(c => c.Line.Vx[0] > 0.0);
+        return kept < 0 ? 0 : Math.Max(0, (kept - 1) * _keepEvery / coarse * coarse);
     }
 
     private double Fly()

@@ -1,4 +1,3 @@
-using System.Text;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Files;
 
@@ -7,30 +6,11 @@ namespace LureSim.Reports.Text;
 /// <summary>The short table of a retrieve: the trade's unit, then SI.</summary>
 internal static class RetrieveTable
 {
-    private readonly record struct Row(string Name, string Trade, string Si);
-
     /// <summary>The table as aligned plain text.</summary>
     /// <param name="s">Figures.</param>
-    public static string Text(RetrieveSummary s)
-    {
-        Row[] rows = [.. Rows(s)];
-        int name = rows.Max(r => r.Name.Length) + 2, trade = rows.Max(r => r.Trade.Length) + 2;
-        var text = new StringBuilder();
-        foreach (Row row in rows)
-        {
-            text.Append("  ").Append(row.Name.PadRight(name)).Append(row.Trade.PadRight(trade)).Append(row.Si);
-            while (text[^1] == ' ')
-            {
-                text.Length--;
-            }
+    public static string Text(RetrieveSummary s) => AlignedTable.Text(Rows(s));
 
-            text.Append('\n');
-        }
-
-        return text.ToString();
-    }
-
-    private static IEnumerable<Row> Rows(RetrieveSummary s) =>
+    private static IEnumerable<TableRow> Rows(RetrieveSummary s) =>
     [
         new("pattern", SummaryKeys.Name(s.Pattern), $"{Trade.Fixed(100 * s.FlipShare, 0)} % of {s.TwitchesCounted} twitches change sides"),
         new("swing side to side", $"{Trade.Fixed(s.HeadingSwingDeg, 0)} deg", $"regularity {Trade.Fixed(s.Regularity, 2)}"),
@@ -52,9 +32,9 @@ internal static class RetrieveTable
         new("wrist torque, peak", $"{Trade.Digits(Trade.PoundInches(s.WristTorquePeakNm))} lb-in", $"{Trade.Digits(s.WristTorquePeakNm)} N m"),
     ];
 
-    private static Row Length(string name, double m) => new(
+    private static TableRow Length(string name, double m) => new(
         name, $"{Trade.Digits(Trade.Inches(m))} in", Math.Abs(m) < 0.01 ? $"{Trade.Digits(1000 * m)} mm" : $"{Trade.Digits(100 * m)} cm");
 
-    private static Row Force(string name, double n) => new(
+    private static TableRow Force(string name, double n) => new(
         name, $"{Trade.Digits(Trade.OunceForce(n))} oz-force", $"{Trade.Digits(n)} N");
 }

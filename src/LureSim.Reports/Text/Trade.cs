@@ -13,6 +13,9 @@ public static class Trade
     /// <summary>m to feet.</summary>
     public static double Feet(double m) => m / 0.3048;
 
+    /// <summary>m/s to miles per hour.</summary>
+    public static double MilesPerHour(double mS) => mS / 0.44704;
+
     /// <summary>N to ounces-force.</summary>
     public static double OunceForce(double n) => n / (PoundForceN / 16);
 

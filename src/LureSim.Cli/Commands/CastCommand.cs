@@ -1,0 +1,80 @@
+using System.CommandLine;
+using LureSim.Cli.Running;
+using LureSim.Cli.Sweeps;
+using LureSim.Reports.Files;
+using LureSim.Reports.Files.Cast;
+using LureSim.Reports.Files.Doubt;
+using LureSim.Reports.Text.Cast;
+using LureSim.Scenarios;
+using LureSim.Scenarios.Effective;
+using LureSim.Studies.Cast;
+
+namespace LureSim.Cli.Commands;
+
+/// <summary><c>cast</c>: one cast from back-swing to splash, with figures, series and pictures.</summary>
+public static class CastCommand
+{
+    /// <summary>Makes the command.</summary>
+    /// <param name="terminal">Where to write.</param>
+    /// <param name="stop">Set when the person stops the run.</param>
+    public static Command Create(Terminal terminal, CancellationToken stop)
+    {
+        var options = new CommonOptions();
+        var doubt = new DoubtOptions();
+        var command = new Command("cast", "Cast the lure: how far, why, what the release, the reel and the line cost.");
+        options.AddTo(command);
+        doubt.AddTo(command);
+        command.SetAction(parsed =>
+        {
+            var faults = new List<ScenarioFault>();
+            (int runs, int threads) = doubt.Read(parsed, faults);
+            CommonValues values = options.Read(parsed);
+            return ScenarioInput.Read(values, faults, terminal) is ScenarioResult scenario
+                ? Guarded(() => Run(values, scenario, runs, threads, terminal, stop), values, terminal)
+                : ExitCode.BadInput;
+        });
+        return command;
+    }
+
+    /// <summary>Guesses that a cast reads, and notes.</summary>
+    internal static RunNotes Notes(ScenarioResult scenario, EffectiveScenario effective)
+    {
+        var figures = new CastFigures();
+        return new([.. scenario.Notes.Select(n => n.ToString())], [.. effective.Guesses.Where(g => figures.Reads(g.Key, scenario)).Select(g => g.ToString())]);
+    }
+
+    // What no single key could tell: the lure in the water at the start.
+    private static int Guarded(Func<int> run, CommonValues values, Terminal terminal)
+    {
+        try
+        {
+            return run();
+        }
+        catch (ArgumentException e)
+        {
+            terminal.Error.WriteLine($"{values.File}: {e.Message.Split('\n')[0]}");
+            return ExitCode.BadInput;
+        }
+    }
+
+    private static int Run(CommonValues values, ScenarioResult scenario, int runs, int threads, Terminal terminal, CancellationToken stop)
+    {
+        CastReport report = CastStudy.Run(scenario.Cast!);
+        DoubtStudy? doubt = runs > 0 ? Doubt(values, runs, threads, terminal, stop) : null;
+        EffectiveScenario effective = scenario.Effective();
+        RunNotes notes = Notes(scenario, effective);
+        if (values.Folder is not null)
+        {
+            CastFiles.Write(values.Folder, report, effective.ToToml(), notes, values.Plots, doubt);
+        }
+
+        CadenceCommand.Print(values, stream => CastJson.Write(stream, report, notes, doubt), () => CastText.Build(report, notes, doubt), terminal);
+        return ExitCode.Done;
+    }
+
+    private static DoubtStudy Doubt(CommonValues values, int runs, int threads, Terminal terminal, CancellationToken stop)
+    {
+        using var progress = new ProgressLine("doubt", terminal, values.Quiet);
+        return DoubtRuns.Run(ScenarioSource.Load(values.File), values.Overrides, new CastFigures(), runs, threads, progress.Report, stop);
+    }
+}

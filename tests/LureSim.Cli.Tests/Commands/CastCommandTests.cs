@@ -1,0 +1,57 @@
+using System.Text.Json;
+using LureSim.Cli.Tests.Support;
+
+namespace LureSim.Cli.Tests.Commands;
+
+public sealed class CastCommandTests
+{
+    private static readonly string Small = Session.Scenario("small-walker");
+
+    [Fact]
+    public void Json_has_the_keys_that_scripts_rely_on()
+    {
+        Session session = Session.Run("cast", Small, "--json");
+        Assert.Equal(ExitCode.Done, session.Exit);
+        JsonElement json = JsonDocument.Parse(session.Out).RootElement;
+        string[] keys =
+        [
+            "distance_m", "distance_p10_m", "distance_p90_m", "line_out_m", "launch_speed_m_s", "launch_angle_deg", "flight_time_s", "loops_thrown",
+            "spool_peak_rpm",
+        ];
+        Assert.All(keys, key => Assert.Equal(JsonValueKind.Number, json.GetProperty(key).ValueKind));
+        double low = json.GetProperty("distance_p10_m").GetDouble(), high = json.GetProperty("distance_p90_m").GetDouble();
+        Assert.InRange(json.GetProperty("distance_m").GetDouble(), low, high);
+    }
+
+    [Fact]
+    public void Text_and_files_are_written()
+    {
+        string folder = Path.Combine(Path.GetTempPath(), "luresim-" + Path.GetRandomFileName());
+        try
+        {
+            Session session = Session.Run("cast", Small, "--out", folder, "--plots", "png");
+            Assert.Equal(ExitCode.Done, session.Exit);
+            Assert.Contains("8 of 10 casts", session.Out, StringComparison.Ordinal);
+            Assert.Contains("power lines", session.Out, StringComparison.Ordinal);
+            Assert.All(
+                ["cast.csv", "cast.json", "cast_path.png", "cast_release.png", "cast_speeds.png", "cast_swing.png", "effective.toml"],
+                name => Assert.True(File.Exists(Path.Combine(folder, name)), name));
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Theory]
+    [InlineData("cast.overhang=9 m")]
+    [InlineData("cast.overhang=0.5")]
+    [InlineData("cast.overhng=0.5 m")]
+    public void Bad_input_ends_with_2(string set)
+    {
+        Session session = Session.Run("cast", Small, "--json", "--set", set);
+        Assert.Equal(ExitCode.BadInput, session.Exit);
+        Assert.Empty(session.Out);
+        Assert.Single(session.Error.TrimEnd().Split('\n'));
+    }
+}
