@@ -27,7 +27,7 @@ internal static class MergeCommand
             DefaultValueFactory = _ => "both",
         };
         plots.AcceptOnlyFromAmong("svg", "png", "both", "none");
-        var command = new Command("merge", "Join the parts of a sweep; gaps, overlaps and strangers are refused.") { parts, output, json, quiet, plots };
+        var command = new Command("merge", "Join the parts of a sweep (luresim sweep merge PART...); gaps, overlaps and strangers are refused.") { parts, output, json, quiet, plots };
         command.SetAction(parsed =>
         {
             string[] files = [.. parsed.GetRequiredValue(parts).SelectMany(Files)];

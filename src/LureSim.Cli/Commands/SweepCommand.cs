@@ -15,6 +15,7 @@ public static class SweepCommand
     public static Command Create(Terminal terminal, CancellationToken stop)
     {
         var options = new CommonOptions();
+        options.Out.Description = "Folder for the files; default out/NAME-sweep.";
         var sweep = new SweepOptions();
         var command = new Command("sweep", "A summary over any keys: one row per run, on all cores, in parts if need be.");
         options.AddTo(command);
