@@ -78,18 +78,24 @@ public sealed class KillAndResumeTests(SweepFixture fixture) : IClassFixture<Swe
     {
         string folder = fixture.NewFolder();
         using var stop = new CancellationTokenSource();
-        using var watcher = new Timer(_ =>
-        {
-            if (new FileInfo(Path.Combine(folder, "sweep.journal")) is { Exists: true, Length: > 10_000 })
-            {
-                stop.Cancel();
-            }
-        });
-        watcher.Change(0, 1);
+
+        // A thread of its own: the sweep keeps the pool busy, and a timer would fire too late.
+        var watcher = new Thread(() => StopAtLength(Path.Combine(folder, "sweep.journal"), 10_000, stop)) { IsBackground = true };
+        watcher.Start();
         Session session = Session.Run(stop.Token, SweepFixture.Arguments(folder));
         Assert.Equal(ExitCode.Stopped, session.Exit);
         Assert.Matches(@"^stopped: \d+ of 500 runs are kept in .*sweep\.journal; the same command with --resume goes on\n$", session.Error);
         Resume(folder);
+    }
+
+    private static void StopAtLength(string journal, long length, CancellationTokenSource stop)
+    {
+        while (new FileInfo(journal) is not { Exists: true } file || file.Length <= length)
+        {
+            Thread.Yield();
+        }
+
+        stop.Cancel();
     }
 
     [Fact]

@@ -20,8 +20,8 @@ public static class SwingStrobe
         ArgumentNullException.ThrowIfNull(result);
         IReadOnlyList<CastPose> poses = result.Series.Strobe;
         PlotModel model = ChartStyle.NewModel("The swing: rod and lure every 20 ms",
-            $"Let go after {Trade.Fixed(result.ReleaseTimeS, 2)} s; the rod bends by up to {Trade.Fixed(100 * result.PeakBendShare, 0)} % of its free length "
-            + $"lure leaves at {Trade.Fixed(result.LaunchSpeedMS, 1)} m/s");
+            $"Let go after {Trade.Fixed(result.ReleaseTimeS, 2)} s; the rod bends by up to {Trade.Fixed(100 * result.PeakBendShare, 0)} % of its length; "
+            + $"launch at {Trade.Fixed(result.LaunchSpeedMS, 1)} m/s");
         // One scale on both axes: bends and angles must look as they are.
         model.PlotType = PlotType.Cartesian;
         (double left, double right, double low, double high) = Frame(poses);
