@@ -23,6 +23,17 @@ public class MutationTests
             return RunOrFaults(text);
         });
 
+    [Theory]
+    [InlineData("title = \"x\\")]
+    [InlineData("title = \"\"\"x\\")]
+    [InlineData("title = \"\\u")]
+    [InlineData("title = \"\\uD800\"")]
+    [InlineData("title = \"\\U00110000\"")]
+    [InlineData("title = \"\uD800\"")]
+    [InlineData("title = '")]
+    [InlineData("# \uDC00")]
+    public void A_file_that_breaks_off_in_a_string(string text) => Assert.True(RunOrFaults(text));
+
     [Fact]
     public void Lines_lost_or_swapped() =>
         Gen.Int[0, Hollow.Count(c => c == '\n')].Array[1, 6].Sample(moves =>

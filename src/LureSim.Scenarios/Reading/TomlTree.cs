@@ -17,7 +17,9 @@ internal sealed class TomlTree
     {
         var tree = new TomlTree(source, faults);
         var root = new Node(NodeKind.Table, new Place(source, 1, 1));
-        DocumentSyntax document = SyntaxParser.Parse(text, source.Name, validate: false);
+
+        // The parser cannot print "end of file" where a string breaks off after a backslash; an end of line it can.
+        DocumentSyntax document = SyntaxParser.Parse(text + "\n", source.Name, validate: false);
         if (document.HasErrors)
         {
             tree.ReportSyntax(document);
