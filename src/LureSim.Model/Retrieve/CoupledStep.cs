@@ -93,7 +93,7 @@ public sealed class CoupledStep
     /// <param name="tip">Rigid rod tip at the end of the step.</param>
     public void Try(Bdf2 step, in TipFrame tip)
     {
-        HullState lure = HullStep.Guess(step, HullBefore, HullNow);
+        HullState lure = hull.Guess(step, HullBefore, HullNow);
         Pass.Begin(step, Before, Now, Next);
         LineEnd head = Rod.Begin(step, tip);
         SetNode(Next, 0, Rod.Guess(step.Dt, tip));
@@ -130,36 +130,20 @@ public sealed class CoupledStep
         (Before, Now, Next) = (Now, Next, Before);
         (HullBefore, HullNow) = (HullNow, HullNext);
         Rod.Commit();
-        double breakThrough = -2.0 * medium.CapillaryLengthM;
-        for (int i = 1; i < mesh.Segments; i++)
-        {
-            double z = Now.Z[i];
-            Pass.Film[i] = z < breakThrough ? 0.0 : z > 0.0 ? 1.0 : Pass.Film[i];
-        }
+        Pass.UpdateFilm(Now);
     }
 
     /// <summary>False as soon as any coordinate is not a finite number.</summary>
     public bool IsFinite()
     {
-        double sum = HullNext.X + HullNext.Y + HullNext.Psi + HullNext.U + HullNext.V + HullNext.R + HullNext.Zeta;
-        for (int i = 0; i <= mesh.Segments; i++)
-        {
-            sum += Next.X[i] + Next.Y[i] + Next.Z[i];
-        }
-
-        return double.IsFinite(sum);
+        double hullSum = HullNext.X + HullNext.Y + HullNext.Psi + HullNext.U + HullNext.V + HullNext.R + HullNext.Zeta;
+        return double.IsFinite(hullSum + Next.CoordinateSum());
     }
 
     /// <summary>sqrt(T/mu)/l of equal segments.</summary>
     private double Rate(int from, int to)
     {
-        ReadOnlySpan<double> tension = Pass.Solver.Tension.AsSpan(from, to - from);
-        double largest = 0.0;
-        foreach (double t in tension)
-        {
-            largest = t > largest ? t : largest;
-        }
-
+        double largest = Lanes.Largest(Pass.Solver.Tension.AsSpan(from, to - from));
         return Math.Sqrt(largest / mesh.Piece(from).LinearDensityKgM) / mesh.Rest[from];
     }
 

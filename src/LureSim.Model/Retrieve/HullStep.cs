@@ -18,6 +18,7 @@ public sealed class HullStep
     private HullState history;
     private double a11, a22, a23, a33, det, az;
     private double cos, sin;
+    private double facing = double.NaN, facingCos, facingSin;
     private double freeU, freeV, freeR, freeW;
 
     /// <summary>Prepares the step of one lure.</summary>
@@ -32,9 +33,9 @@ public sealed class HullStep
     /// <param name="step">Step coefficients.</param>
     /// <param name="before">State at n-1.</param>
     /// <param name="now">State at n.</param>
-    public static HullState Guess(Bdf2 step, in HullState before, in HullState now)
+    public HullState Guess(Bdf2 step, in HullState before, in HullState now)
     {
-        (double s, double c) = Math.SinCos(now.Psi);
+        (double s, double c) = Face(now.Psi);
         return new HullState(
             now.X + (step.Dt * ((now.U * c) - (now.V * s))),
             now.Y + (step.Dt * ((now.U * s) + (now.V * c))),
@@ -50,7 +51,7 @@ public sealed class HullStep
     /// <param name="state">Hull.</param>
     public Vec3 Tie(in HullState state)
     {
-        (double s, double c) = Math.SinCos(state.Psi);
+        (double s, double c) = Face(state.Psi);
         return new Vec3(state.X + (hull.TieArmM * c), state.Y + (hull.TieArmM * s), hull.TieHeightM + state.Zeta);
     }
 
@@ -112,7 +113,7 @@ public sealed class HullStep
         (double surge, double sway, double coupling, double yaw) = Drag(g.U, g.V, g.R);
         (a11, a22, a23, a33) = (m11 + (q * surge), m22 + (q * sway), m23 + (q * coupling), m33 + (q * yaw));
         det = (a22 * a33) - (a23 * a23);
-        (sin, cos) = Math.SinCos(g.Psi);
+        (sin, cos) = Face(g.Psi);
         double side = (tieForce.Y * cos) - (tieForce.X * sin);
         double c1 = (g.R * ((m22 * g.V) + (m23 * g.R))) + (tieForce.X * cos) + (tieForce.Y * sin);
         double c2 = (-g.R * m11 * g.U) + side;
@@ -140,11 +141,23 @@ public sealed class HullStep
         double r = freeR + (q * fy * ((a22 * a) - a23) / det);
         double w = freeW + (q * force.Z / az);
         double psi = history.Psi + (q * r);
-        (double s, double c) = Math.SinCos(psi);
+        (double s, double c) = Face(psi);
         return new HullState(
             history.X + (q * ((u * c) - (v * s))),
             history.Y + (q * ((u * s) + (v * c))),
             psi, u, v, r, history.Zeta + (q * w), w);
+    }
+
+    /// <summary>Sine and cosine of a heading; a step asks for each of its three headings several times in a row.</summary>
+    private (double Sin, double Cos) Face(double psi)
+    {
+        if (psi != facing)
+        {
+            facing = psi;
+            (facingSin, facingCos) = Math.SinCos(psi);
+        }
+
+        return (facingSin, facingCos);
     }
 
     private LineEnd TieEnd(double q, in HullState g)

@@ -17,6 +17,8 @@ public sealed class RodTip
     private readonly double[] freeQ;
     private readonly double[] freeRate;
     private readonly double[] inverse;
+    private double inverseFor;
+    private double yield;
     private TipFrame frame;
     private double driveNow;
     private double driveBefore;
@@ -68,15 +70,14 @@ public sealed class RodTip
     public LineEnd Begin(Bdf2 step, in TipFrame end)
     {
         frame = end;
-        double q = step.Q, yield = 0.0;
+        double q = step.Q;
 
         // The rigid tip's acceleration as the step itself differentiates its velocity: kinks of the stroke lose nothing.
         double drive = (end.DriveMS - step.History(driveNow, driveBefore)) / q;
         double bend = 0.0, bendRate = 0.0, side = 0.0, sideRate = 0.0;
+        SetInverse(q);
         for (int k = 0; k < count; k++)
         {
-            inverse[k] = 1.0 / (modes.MassKg[k] + (q * modes.DampingNsM[k]) + (q * q * modes.StiffnessNM[k]));
-            yield += inverse[k];
             Free(step, k, k, -modes.BaseParticipationKg[k] * drive);
             Free(step, k, count + k, 0.0);
             bend += freeQ[k];
@@ -125,6 +126,22 @@ public sealed class RodTip
     {
         (Before, Now, Next) = (Now, Next, Before);
         (driveBefore, driveNow) = (driveNow, frame.DriveMS);
+    }
+
+    /// <summary>How the modes yield; only a new length of step changes it.</summary>
+    private void SetInverse(double q)
+    {
+        if (q == inverseFor)
+        {
+            return;
+        }
+
+        (inverseFor, yield) = (q, 0.0);
+        for (int k = 0; k < count; k++)
+        {
+            inverse[k] = 1.0 / (modes.MassKg[k] + (q * modes.DampingNsM[k]) + (q * q * modes.StiffnessNM[k]));
+            yield += inverse[k];
+        }
     }
 
     private void Free(Bdf2 step, int mode, int slot, double force)

@@ -90,7 +90,7 @@ public static class FreeMotion
         for (int k = 0; k < (int)Math.Round(2.0 / dt); k++)
         {
             Bdf2 step = k == 0 ? Bdf2.BackwardEuler(dt) : Bdf2.Step(dt, dt);
-            HullState guess = HullStep.Guess(step, before, now);
+            HullState guess = walk.Guess(step, before, now);
             pass.Begin(step, lineBefore, lineNow, lineNext);
             LineEnd head = new FreeEnd(0.01, Vec3.Zero).At(step, 0.0, lineBefore, lineNow, 0);
             for (int round = 0; round < 2; round++)

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace LureSim.Model.Lines.Chain;
 
 /// <summary>
@@ -37,6 +39,7 @@ public sealed class DragCurve
 
     /// <summary>Cd at a Reynolds number of 0 or more.</summary>
     /// <param name="re">Re.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public double At(double re)
     {
         long bits = BitConverter.DoubleToInt64Bits(re);

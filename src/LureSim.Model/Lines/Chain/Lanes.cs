@@ -15,6 +15,31 @@ internal static class Lanes
     /// <summary>The vector that starts at an element.</summary>
     public static Vector<double> Load(ref double first, nuint index) => Vector.LoadUnsafe(ref first, index);
 
+    /// <summary>Largest of the values and 0.</summary>
+    public static double Largest(ReadOnlySpan<double> values)
+    {
+        ref double first = ref MemoryMarshal.GetReference(values);
+        Vector<double> most = Vector<double>.Zero;
+        int i = 0;
+        for (; i <= values.Length - Width; i += Width)
+        {
+            most = Vector.Max(most, Load(ref first, (nuint)i));
+        }
+
+        double largest = 0.0;
+        for (int lane = 0; lane < Width; lane++)
+        {
+            largest = Math.Max(largest, most[lane]);
+        }
+
+        for (; i < values.Length; i++)
+        {
+            largest = Math.Max(largest, values[i]);
+        }
+
+        return largest;
+    }
+
     /// <summary>Writes the vector that starts at an element.</summary>
     public static void Store(Vector<double> value, ref double first, nuint index) => value.StoreUnsafe(ref first, index);
 }

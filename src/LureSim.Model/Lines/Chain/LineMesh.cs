@@ -1,4 +1,5 @@
 using System.Numerics;
+using static LureSim.Model.Lines.Chain.Lanes;
 
 namespace LureSim.Model.Lines.Chain;
 
@@ -41,12 +42,13 @@ public sealed class LineMesh
         }
 
         int size = segments + 1 + (2 * Vector<double>.Count);
+        NodeSum Sum() => new(segments + 1, size);
         Rest = new double[size];
         Stiffness = new double[size];
         Damping = new double[size];
         Diameter = new double[size];
         FeedShare = new double[size];
-        (mass, dragArea, volume, tangentialArea, filmLength) = (new(size), new(size), new(size), new(size), new(size));
+        (mass, dragArea, volume, tangentialArea, filmLength) = (Sum(), Sum(), Sum(), Sum(), Sum());
         for (int i = 0; i <= segments; i++)
         {
             SetNode(i);
@@ -158,7 +160,7 @@ public sealed class LineMesh
     }
 
     /// <summary>A quantity of every node that is linear in the length of a main segment: the leader's share stays.</summary>
-    private sealed class NodeSum(int size)
+    private sealed class NodeSum(int nodes, int size)
     {
         private readonly double[] perMetre = new double[size];
         private readonly double[] leader = new double[size];
@@ -169,10 +171,11 @@ public sealed class LineMesh
 
         public void SetLength(double l)
         {
+            ref double slope = ref First(perMetre), fixedPart = ref First(leader), value = ref First(Values);
             var length = new Vector<double>(l);
-            for (int i = 0; i <= size - Vector<double>.Count; i += Vector<double>.Count)
+            for (nuint i = 0; i < (nuint)nodes; i += (nuint)Width)
             {
-                ((new Vector<double>(perMetre, i) * length) + new Vector<double>(leader, i)).CopyTo(Values, i);
+                Store((Load(ref slope, i) * length) + Load(ref fixedPart, i), ref value, i);
             }
         }
     }

@@ -5,10 +5,13 @@ namespace LureSim.Model.Lines.Chain;
 /// <summary>Positions and velocities of all nodes at one time, one array per component (padded for vector loops).</summary>
 public sealed class LineState
 {
+    private readonly int nodes;
+
     /// <summary>Storage for N segments.</summary>
     /// <param name="segments">N.</param>
     public LineState(int segments)
     {
+        nodes = segments + 1;
         int size = segments + 1 + (2 * Vector<double>.Count);
         X = new double[size];
         Y = new double[size];
@@ -35,4 +38,23 @@ public sealed class LineState
 
     /// <summary>z velocity, m/s.</summary>
     public double[] VZ { get; }
+
+    /// <summary>Sum of all coordinates of the N + 1 nodes: not finite as soon as one of them is not.</summary>
+    public double CoordinateSum()
+    {
+        Vector<double> sums = Vector<double>.Zero;
+        int i = 0;
+        for (; i <= nodes - Vector<double>.Count; i += Vector<double>.Count)
+        {
+            sums += new Vector<double>(X, i) + new Vector<double>(Y, i) + new Vector<double>(Z, i);
+        }
+
+        double sum = Vector.Sum(sums);
+        for (; i < nodes; i++)
+        {
+            sum += X[i] + Y[i] + Z[i];
+        }
+
+        return sum;
+    }
 }
