@@ -21,7 +21,7 @@ public class RetrieveBenchmarks
     [GlobalSetup]
     public void Setup()
     {
-        shown = ScenarioSource.Read(file, ["retrieve.duration=10 s"]).Spec!;
+        shown = ScenarioSource.Read(file, ["retrieve.duration=10 s", "solver.nodes=40"]).Spec!;
         coarse = ScenarioSource.Read(file, ["retrieve.duration=10 s", "solver.nodes=20", "solver.step=1 ms"]).Spec!;
     }
 

@@ -130,7 +130,7 @@ public sealed class CoupledStep
         (Before, Now, Next) = (Now, Next, Before);
         (HullBefore, HullNow) = (HullNow, HullNext);
         Rod.Commit();
-        Pass.UpdateFilm(Now);
+        FilmBreak.Update(Pass.Film, Now, mesh.Segments, medium.CapillaryLengthM);
     }
 
     /// <summary>False as soon as any coordinate is not a finite number.</summary>

@@ -45,4 +45,4 @@ public sealed record RetrieveSpec(
 /// <param name="Nodes">Line segments N, 1 to 400.</param>
 /// <param name="StepS">Largest time step, s, up to 1e-3.</param>
 /// <param name="OutputStepS">Spacing of the recorded channels, s.</param>
-public sealed record SolverSpec(int Nodes = 40, double StepS = 5e-4, double OutputStepS = 5e-3);
+public sealed record SolverSpec(int Nodes = 60, double StepS = 5e-4, double OutputStepS = 5e-3);

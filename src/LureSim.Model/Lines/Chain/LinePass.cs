@@ -87,21 +87,6 @@ public sealed class LinePass
     /// <param name="node">1 to N-1.</param>
     public (double Across, double Along) Drag(int node) => (drag[node], TangentialDrag(node));
 
-    /// <summary>Breaks the film under nodes drawn deeper than two capillary lengths and makes it whole over nodes in the air.</summary>
-    /// <param name="state">Line at the end of an accepted step.</param>
-    public void UpdateFilm(LineState state)
-    {
-        ArgumentNullException.ThrowIfNull(state);
-        ref double z = ref First(state.Z), film = ref First(Film);
-        var breakThrough = new Vector<double>(-2.0 * medium.CapillaryLengthM);
-        for (nuint i = 1; i < (nuint)mesh.Segments; i += (nuint)Width)
-        {
-            Vector<double> height = Load(ref z, i);
-            Vector<double> kept = Vector.ConditionalSelect(Vector.GreaterThan(height, Vector<double>.Zero), Vector<double>.One, Load(ref film, i));
-            Store(Vector.ConditionalSelect(Vector.LessThan(height, breakThrough), Vector<double>.Zero, kept), ref film, i);
-        }
-    }
-
     /// <summary>Begins a step: what history fixes of its end, and the guess of the first pass (positions moved on,
     /// velocities extrapolated). The end nodes of the guess are the caller's.</summary>
     /// <param name="step">Step coefficients.</param>
