@@ -21,17 +21,35 @@ public static class CastCommand
     {
         var options = new CommonOptions();
         var doubt = new DoubtOptions();
+        var match = new Option<string?>("--match")
+        {
+            Description = "Find the effort at which this set-up casts as far as you measured, and write it as a part to reuse: a distance, or a CSV of several casts.",
+            HelpName = "distance|csv",
+        };
         var command = new Command("cast", "Cast the lure: how far, why, what the release, the reel and the line cost.");
         options.AddTo(command);
         doubt.AddTo(command);
+        command.Add(match);
         command.SetAction(parsed =>
         {
             var faults = new List<ScenarioFault>();
             (int runs, int threads) = doubt.Read(parsed, faults);
+            IReadOnlyList<MeasuredCastText>? measured = parsed.GetValue(match) is string text ? MeasuredCasts.Read(text, faults) : null;
             CommonValues values = options.Read(parsed);
             return ScenarioInput.Read(values, faults, terminal) is ScenarioResult scenario
-                ? Guarded(() => Run(values, scenario, runs, threads, terminal, stop), values, terminal)
+                ? Guarded(
+                    () => measured is null
+                        ? Run(values, scenario, runs, threads, terminal, stop)
+                        : CastMatchCommand.Run(values, scenario, measured, threads, terminal, stop),
+                    values, terminal)
                 : ExitCode.BadInput;
+        });
+        command.Validators.Add(result =>
+        {
+            if (result.GetResult(match) is not null && result.GetResult(doubt.Runs) is not null)
+            {
+                result.AddError("--match shows by itself what the leading guesses change; it does not go with --doubt");
+            }
         });
         return command;
     }

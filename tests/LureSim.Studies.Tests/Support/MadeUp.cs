@@ -1,5 +1,6 @@
 using LureSim.Model;
 using LureSim.Model.Anglers;
+using LureSim.Model.Cast;
 using LureSim.Model.Lines;
 using LureSim.Model.Lures;
 using LureSim.Model.Media;
@@ -19,6 +20,13 @@ internal static class MadeUp
         var lure = new LureSpec(LureShape.Cigar, 0.11, 0.0205, 0.0205, 0.018, 0.051, 0, [], []);
         return new RunSpec("Made up", new WaterSpec(), new AirSpec(), new AnglerSpec(), new RodSpec(2.13, 0.3, 15, 0.06),
             new ReelSpec(ReelKind.Revolving, 7.1, 0.034, 30), line, null, lure, new RetrieveSpec(CadencePerS: cadence), new SolverSpec());
+    }
+
+    /// <summary>The same set-up with a fixed spool and a light rod, cast by practised hands.</summary>
+    public static CastRunSpec Cast()
+    {
+        RunSpec run = Spec() with { Rod = new RodSpec(2.13, 0.45, 3.0, 0.075), Reel = new ReelSpec(ReelKind.Fixed, 6.2, 0.045, 30) };
+        return new CastRunSpec(run, CastDefaults.Cast(run.Line, run.Lure));
     }
 
     public static StationaryOutcome Outcome(WalkPattern pattern, double glide = 0.05, double torque = 1.0, double regularity = 0.98) =>

@@ -1,0 +1,90 @@
+using LureSim.Model.Cast;
+using LureSim.Studies.Runs;
+
+namespace LureSim.Studies.Cast;
+
+/// <summary>A cast that somebody measured.</summary>
+/// <param name="Label">What tells it from the others.</param>
+/// <param name="Spec">The cast; its effort is not read.</param>
+/// <param name="DistanceM">Distance over ground, m, positive.</param>
+public sealed record MeasuredCast(string Label, CastRunSpec Spec, double DistanceM);
+
+/// <summary>One measured cast against the fit.</summary>
+/// <param name="Label">What tells it from the others.</param>
+/// <param name="MeasuredM">Measured distance, m.</param>
+/// <param name="Effort">Effort that explains this cast alone.</param>
+/// <param name="ComputedM">Distance with the common effort, m.</param>
+public sealed record MatchRow(string Label, double MeasuredM, double Effort, double ComputedM)
+{
+    /// <summary>Measured less computed, m.</summary>
+    public double ResidualM => MeasuredM - ComputedM;
+
+    /// <summary>The same over computed.</summary>
+    public double ResidualShare => ResidualM / ComputedM;
+}
+
+/// <summary>Effort fitted to measured casts.</summary>
+/// <param name="Effort">Mean of the single efforts.</param>
+/// <param name="EffortScatter">Their standard deviation (n - 1); NaN for one cast.</param>
+/// <param name="ScatterShare">Standard deviation of measured over computed distance (n - 1); NaN for one cast.</param>
+/// <param name="Rows">The casts, in their order.</param>
+public sealed record MatchFit(double Effort, double EffortScatter, double ScatterShare, IReadOnlyList<MatchRow> Rows)
+{
+    /// <summary>Standard error of the mean effort; NaN for one cast.</summary>
+    public double EffortError => EffortScatter / Math.Sqrt(Rows.Count);
+}
+
+/// <summary>One effort for measured casts.</summary>
+public static class MatchStudy
+{
+    /// <summary>Fits the effort: the mean of those that explain each cast alone.</summary>
+    /// <param name="casts">Casts, at least one.</param>
+    /// <param name="threads">Most threads; 0 = all cores. The result does not depend on it.</param>
+    /// <param name="done">Called after each run of twice as many as there are casts; may be null.</param>
+    /// <param name="stop">Stops between runs.</param>
+    /// <exception cref="ArgumentException">There is no cast, or a value is out of range.</exception>
+    /// <exception cref="AggregateException">Holds a <see cref="Model.ModelException"/>: a distance is out of reach.</exception>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static MatchFit Fit(IReadOnlyList<MeasuredCast> casts, int threads, Action? done, CancellationToken stop)
+    {
+        ArgumentNullException.ThrowIfNull(casts);
+        if (casts.Count == 0)
+        {
+            throw new ArgumentException("needs at least one cast", nameof(casts));
+        }
+
+        double[] efforts = ParallelRuns.Execute(casts, c => CastMatch.Effort(c.Spec, c.DistanceM), threads, done, stop);
+        double mean = efforts.Average();
+        double[] computed = ParallelRuns.Execute(casts, c => CastMatch.Distance(c.Spec, mean), threads, done, stop);
+        MatchRow[] rows = [.. casts.Select((c, i) => new MatchRow(c.Label, c.DistanceM, efforts[i], computed[i]))];
+        return new(mean, Deviation(efforts, mean), Deviation([.. rows.Select(r => r.ResidualShare)], rows.Average(r => r.ResidualShare)), rows);
+    }
+
+    /// <summary>What a tenth more effort would add to the mean distance, m: little where the speed of the hands is the limit, and then a distance
+    /// tells little about effort.</summary>
+    /// <param name="casts">Casts, at least one.</param>
+    /// <param name="effort">Effort, 0.05 to 2.7.</param>
+    /// <exception cref="ArgumentException">A value is out of range.</exception>
+    public static double GainM(IReadOnlyList<MeasuredCast> casts, double effort)
+    {
+        ArgumentNullException.ThrowIfNull(casts);
+        double more = Math.Min(1.1 * effort, CastMatch.MostEffort);
+        return casts.Average(c => CastMatch.Distance(c.Spec, more) - CastMatch.Distance(c.Spec, effort)) * 0.1 * effort / (more - effort);
+    }
+
+    private static double Deviation(double[] values, double mean) =>
+        values.Length > 1 ? Math.Sqrt(values.Sum(v => (v - mean) * (v - mean)) / (values.Length - 1)) : double.NaN;
+}
+
+/// <summary>What the fitted effort would be with a guess at the ends of its range.</summary>
+/// <param name="Label">The guess with its range.</param>
+/// <param name="AtLow">Effort with the lower end; NaN where no effort explains the casts.</param>
+/// <param name="AtHigh">Effort with the upper end; NaN where no effort explains the casts.</param>
+public sealed record MatchEnd(string Label, double AtLow, double AtHigh);
+
+/// <summary>A fit and what it rests on.</summary>
+/// <param name="Title">Title of the scenario.</param>
+/// <param name="Fit">Fit.</param>
+/// <param name="TenthM">What a tenth more effort would add to the mean distance, m.</param>
+/// <param name="Ends">Leading guesses at the ends of their ranges.</param>
+public sealed record MatchReport(string Title, MatchFit Fit, double TenthM, IReadOnlyList<MatchEnd> Ends);
