@@ -21,6 +21,11 @@ public static class CastCommand
     {
         var options = new CommonOptions();
         var doubt = new DoubtOptions();
+        var across = new Option<string?>("--across")
+        {
+            Description = $"Compare the distance over KEY=list or range, or a ready-made comparison: {string.Join(", ", CastAcrossAxis.Names)}; --doubt sets the draws of its bands, {CastAcrossCommand.Draws} without.",
+            HelpName = "key=values|name",
+        };
         var match = new Option<string?>("--match")
         {
             Description = "Find the effort at which this set-up casts as far as you measured, and write it as a part to reuse: a distance, or a CSV of several casts.",
@@ -29,26 +34,33 @@ public static class CastCommand
         var command = new Command("cast", "Cast the lure: how far, why, what the release, the reel and the line cost.");
         options.AddTo(command);
         doubt.AddTo(command);
+        command.Add(across);
         command.Add(match);
         command.SetAction(parsed =>
         {
             var faults = new List<ScenarioFault>();
             (int runs, int threads) = doubt.Read(parsed, faults);
-            IReadOnlyList<MeasuredCastText>? measured = parsed.GetValue(match) is string text ? MeasuredCasts.Read(text, faults) : null;
             CommonValues values = options.Read(parsed);
-            return ScenarioInput.Read(values, faults, terminal) is ScenarioResult scenario
-                ? Guarded(
-                    () => measured is null
-                        ? Run(values, scenario, runs, threads, terminal, stop)
-                        : CastMatchCommand.Run(values, scenario, measured, threads, terminal, stop),
-                    values, terminal)
-                : ExitCode.BadInput;
+            IReadOnlyList<MeasuredCastText>? measured = parsed.GetValue(match) is string text ? MeasuredCasts.Read(text, faults) : null;
+            CastAcrossAxis? axis = parsed.GetValue(across) is string what
+                ? CastAcrossAxis.Read(what, ScenarioSource.Read(values.File, values.Overrides), faults)
+                : null;
+            if (ScenarioInput.Read(values, faults, terminal) is not ScenarioResult scenario)
+            {
+                return ExitCode.BadInput;
+            }
+
+            return Guarded(
+                () => axis is not null ? CastAcrossCommand.Run(values, scenario, axis, runs > 0 ? runs : CastAcrossCommand.Draws, threads, terminal, stop)
+                    : measured is not null ? CastMatchCommand.Run(values, scenario, measured, threads, terminal, stop)
+                    : Run(values, scenario, runs, threads, terminal, stop),
+                values, terminal);
         });
         command.Validators.Add(result =>
         {
-            if (result.GetResult(match) is not null && result.GetResult(doubt.Runs) is not null)
+            if (result.GetResult(match) is not null && (result.GetResult(doubt.Runs) is not null || result.GetResult(across) is not null))
             {
-                result.AddError("--match shows by itself what the leading guesses change; it does not go with --doubt");
+                result.AddError("--match goes with neither --doubt nor --across; it shows by itself what the leading guesses change");
             }
         });
         return command;

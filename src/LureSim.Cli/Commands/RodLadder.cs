@@ -1,0 +1,66 @@
+using LureSim.Cli.Sweeps;
+using LureSim.Scenarios.Effective;
+using LureSim.Scenarios.Keys;
+using LureSim.Scenarios.Quantities;
+using LureSim.Studies.Sampling;
+
+namespace LureSim.Cli.Commands;
+
+/// <summary>
+/// Rods of several lengths out of one: mass ~ L^p with p 1.5 (guess, 1 to 2), load that drops the tip by a third ~ L^-n with n 0 (guess, 0 to 2:
+/// the same rating; 2 is the same blank stretched). Both are stated, since a comparison of lengths means nothing without them.
+/// </summary>
+internal static class RodLadder
+{
+    /// <summary>Name on the command line.</summary>
+    public const string Name = "rod-length";
+
+    /// <summary>What goes with the length.</summary>
+    public const string Law = "rod mass ~ length^1.5 (guess, 1 to 2), the same load rating (guess, load ~ length^-n, n 0 to 2)";
+
+    private const double MassExponent = 1.5, MassLow = 1.0, MassHigh = 2.0, LoadHigh = 2.0;
+    private const ulong Stream = 0x20D5;
+
+    /// <summary>Lengths compared.</summary>
+    public static readonly string[] Lengths = ["6 ft", "6 ft 6 in", "7 ft", "7 ft 4 in", "8 ft", "9 ft"];
+
+    private static readonly KeySpec[] Scaled = [RodKeys.Length, RodKeys.Mass, RodKeys.Power];
+
+    /// <summary>Overrides for a length.</summary>
+    /// <param name="length">Text of the length.</param>
+    /// <param name="own">The scenario's own rod.</param>
+    public static IReadOnlyList<string> Overrides(string length, EffectiveScenario own) => Overrides(length, own, k => Own(own, k), MassExponent, 0.0);
+
+    /// <summary>Overrides for a length in a draw of the guesses.</summary>
+    /// <param name="length">Text of the length.</param>
+    /// <param name="own">The scenario's own rod.</param>
+    /// <param name="guesses">Guesses of the scenario.</param>
+    /// <param name="design">Draws.</param>
+    /// <param name="seed">Seed of the scenario.</param>
+    /// <param name="draw">Which draw.</param>
+    public static IReadOnlyList<string> Overrides(
+        string length, EffectiveScenario own, IReadOnlyList<GuessedKey> guesses, GuessDesign design, ulong seed, int draw)
+    {
+        var exponents = new LatinHypercube(design.Samples, seed ^ Stream);
+        double mass = MassLow + (exponents.Share(draw, 0) * (MassHigh - MassLow)), load = exponents.Share(draw, 1) * LoadHigh;
+        double Value(KeySpec key) => guesses.FirstOrDefault(g => g.Key == key) is GuessedKey guess ? design.Value(guess, draw) : Own(own, key);
+        return
+        [
+            .. guesses.Where(g => !Scaled.Contains(g.Key)).Select(g => g.Override(design.Value(g, draw))),
+            .. Overrides(length, own, Value, mass, load),
+        ];
+    }
+
+    private static string[] Overrides(string length, EffectiveScenario own, Func<KeySpec, double> value, double massExponent, double loadExponent)
+    {
+        double ratio = Quantity.Read(length, QuantityKind.Length).Si / Own(own, RodKeys.Length);
+        return
+        [
+            "rod.length=" + length,
+            "rod.mass=" + Quantity.Format(value(RodKeys.Mass) * Math.Pow(ratio, massExponent), QuantityKind.Mass),
+            "rod.power=" + Quantity.Format(value(RodKeys.Power) * Math.Pow(ratio, -loadExponent), QuantityKind.Force),
+        ];
+    }
+
+    private static double Own(EffectiveScenario own, KeySpec key) => own.Values.First(v => v.Key == key).Si;
+}

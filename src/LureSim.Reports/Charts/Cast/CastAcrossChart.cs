@@ -1,0 +1,109 @@
+using LureSim.Reports.Drawing;
+using LureSim.Reports.Files.Cast;
+using LureSim.Reports.Text;
+using LureSim.Studies.Cast;
+using OxyPlot;
+using OxyPlot.Annotations;
+using OxyPlot.Axes;
+using OxyPlot.Series;
+
+namespace LureSim.Reports.Charts.Cast;
+
+/// <summary>One row per set-up: how far, how wide casts scatter, what the guesses may change, and whether the step is noticed.</summary>
+public static class CastAcrossChart
+{
+    private const double RowHeight = 96, Rest = 300, Wide = 0.34, Narrow = 0.13;
+    private static readonly OxyColor Guessed = ChartStyle.Faint(ChartStyle.Sky, 0.35);
+
+    /// <summary>Builds the picture.</summary>
+    /// <param name="result">Casts of several set-ups, one of them at least with a cast.</param>
+    public static Chart Build(CastAcross result)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        int rows = result.Cases.Count, height = (int)(Rest + (RowHeight * rows));
+        PlotModel model = ChartStyle.NewModel("Distance by " + result.KeyTitle.Split(',')[0], result.Title);
+        var panels = new Panels(model, height, [Rows(result)]);
+        double[] ends = [.. result.Cases.Where(c => c.Cast is not null).SelectMany(Ends).Where(double.IsFinite)];
+        double low = Math.Min(0.0, ends.Min()), right = ends.Max();
+        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Distance over the water, m", low, right + (0.62 * (right - low))));
+        for (int i = 0; i < rows; i++)
+        {
+            // The first set-up stands on top.
+            AddRow(panels, rows - 1 - i, result, i, right + (0.015 * (right - low)));
+        }
+
+        panels.Header(
+            0, string.Empty, new("computed", ChartStyle.Ink, Swatch.Dot), new("8 of 10 casts", ChartStyle.Blue, Swatch.Box), new("8 of 10 draws of the guesses", Guessed, Swatch.Box));
+        return new Chart("cast_across", model, Height: height);
+    }
+
+    private static IEnumerable<double> Ends(CastCase c) =>
+        [c.Cast!.DistanceM, c.Cast.DistanceP10M, c.Cast.DistanceP90M, c.GuessesM.Low, c.GuessesM.High];
+
+    private static CategoryAxis Rows(CastAcross result)
+    {
+        LinearAxis look = ChartStyle.NewAxis(AxisPosition.Left, string.Empty);
+        var axis = new CategoryAxis
+        {
+            Position = AxisPosition.Left,
+            Minimum = -0.5,
+            Maximum = result.Cases.Count - 0.5,
+            MinorTickSize = 0,
+            MajorTickSize = 0,
+            AxislineStyle = LineStyle.Solid,
+            AxislineColor = look.AxislineColor,
+            AxislineThickness = look.AxislineThickness,
+            GapWidth = 0,
+        };
+        axis.Labels.AddRange(result.Cases.Reverse().Select(c => c.Label));
+        return axis;
+    }
+
+    private static void AddRow(Panels panels, int row, CastAcross result, int index, double words)
+    {
+        CastCase c = result.Cases[index];
+        if (c.Cast is null)
+        {
+            Write(panels, words, row, "no cast");
+            return;
+        }
+
+        Box(panels, c.GuessesM.Low, c.GuessesM.High, row, Wide, Guessed);
+        Box(panels, c.Cast.DistanceP10M, c.Cast.DistanceP90M, row, Narrow, ChartStyle.Blue);
+        var dot = new ScatterSeries { YAxisKey = Panels.Key(0), MarkerType = MarkerType.Circle, MarkerSize = 9, MarkerFill = ChartStyle.Ink };
+        dot.Points.Add(new ScatterPoint(c.Cast.DistanceM, row));
+        panels.Model.Series.Add(dot);
+        Write(panels, words, row, $"{Trade.Fixed(c.Cast.DistanceM, 1)} m" + (result.Step(index) is CastStep step ? $", {Gain(step)}" : ""));
+    }
+
+    private static string Gain(CastStep step) => $"{(step.GainM > 0.0 ? "+" : "")}{Trade.Fixed(step.GainM, 1)}: {CastAcrossCsv.Verdict(step)}";
+
+    private static void Box(Panels panels, double from, double to, double row, double half, OxyColor fill)
+    {
+        if (double.IsFinite(from) && double.IsFinite(to))
+        {
+            panels.Model.Annotations.Add(new RectangleAnnotation
+            {
+                YAxisKey = Panels.Key(0),
+                MinimumX = from,
+                MaximumX = to,
+                MinimumY = row - half,
+                MaximumY = row + half,
+                Fill = fill,
+                Layer = AnnotationLayer.BelowSeries,
+            });
+        }
+    }
+
+    private static void Write(Panels panels, double x, double y, string text) => panels.Model.Annotations.Add(new TextAnnotation
+    {
+        YAxisKey = Panels.Key(0),
+        Text = text,
+        TextPosition = new DataPoint(x, y),
+        Stroke = OxyColors.Undefined,
+        FontSize = ChartStyle.TextSize,
+        TextColor = ChartStyle.Ink,
+        TextHorizontalAlignment = HorizontalAlignment.Left,
+        TextVerticalAlignment = VerticalAlignment.Middle,
+    });
+}
