@@ -23,7 +23,6 @@ public sealed record CastAcrossAxis(
         ("spool", "reel.spool_inertia=5 g cm2,10 g cm2,15 g cm2,20 g cm2,30 g cm2"),
         ("overhang", "cast.overhang=0.2 m:0.8 m:5"),
         ("effort", "cast.effort=0.5,0.75,1,1.25,1.5"),
-        ("wind", "air.wind=-6 m/s:6 m/s:5"),
     ];
 
     private static readonly (string Label, IReadOnlyList<string> Overrides)[] Lines =
@@ -36,8 +35,17 @@ public sealed record CastAcrossAxis(
         ("fluorocarbon 12 lb", ["line.material=fluorocarbon", "line.label=12 lb"]),
     ];
 
+    private static readonly (string Label, IReadOnlyList<string> Overrides)[] Winds =
+    [
+        ("calm", ["air.wind=0 m/s"]),
+        ("4 m/s from behind", ["air.wind=4 m/s", "air.wind_from=from behind"]),
+        ("8 m/s from behind", ["air.wind=8 m/s", "air.wind_from=from behind"]),
+        ("4 m/s in the face", ["air.wind=4 m/s", "air.wind_from=in face"]),
+        ("8 m/s in the face", ["air.wind=8 m/s", "air.wind_from=in face"]),
+    ];
+
     /// <summary>Names of ready-made comparisons.</summary>
-    public static IEnumerable<string> Names => [RodLadder.Name, "line", "lure-mass", .. Ready.Select(r => r.Name)];
+    public static IEnumerable<string> Names => [RodLadder.Name, "line", "wind", "lure-mass", .. Ready.Select(r => r.Name)];
 
     /// <summary>Reads the option; null after its faults were added.</summary>
     /// <param name="text">As given.</param>
@@ -52,9 +60,9 @@ public sealed record CastAcrossAxis(
             return new("rod length, ft", true, true, [.. RodLadder.Lengths.Select(l => (l, Quantity.Read(l, QuantityKind.Length).Si / 0.3048, (IReadOnlyList<string>)[]))]);
         }
 
-        if (text == "line")
+        if (text is "line" or "wind")
         {
-            return new("line type", false, false, [.. Lines.Select(l => (l.Label, double.NaN, l.Overrides))]);
+            return new(text == "line" ? "line type" : "wind", false, false, [.. (text == "line" ? Lines : Winds).Select(w => (w.Label, double.NaN, w.Overrides))]);
         }
 
         string? axis = text == "lure-mass" ? LureMass(scenario)
@@ -70,7 +78,7 @@ public sealed record CastAcrossAxis(
 
     // The same body, lighter and a little heavier; much heavier ones would sink, which the float model refuses.
     private static string? LureMass(ScenarioResult? scenario) => scenario?.Spec is { } spec
-        ? "lure.mass=" + string.Join(",", LureMassShares.Select(share => Quantity.Format(share * spec.Lure.MassKg, QuantityKind.Mass)))
+        ? "lure.mass=" + string.Join(",", LureMassShares.Select(share => FormattableString.Invariant($"{1e3 * share * spec.Lure.MassKg:0.##} g")))
         : "lure.mass=10 g,12 g";
 
     private static CastAcrossAxis? Of(Axis axis, string text, ScenarioResult? scenario, List<ScenarioFault> faults)

@@ -41,7 +41,10 @@ public static class CastBrakes
             (low, high, best) = trial.LoopsThrown > loops ? (mid, high, best) : (low, mid, trial);
         }
 
-        return new LeastBrake(high, best.DistanceM, free.DistanceM, free.LoopsThrown);
+        // A braked spool wants another release; it counts if it keeps the loops down too.
+        CastResult tuned = CastRunner.Run(With(spec, high));
+        double far = tuned.LoopsThrown <= loops ? Math.Max(tuned.DistanceM, best.DistanceM) : best.DistanceM;
+        return new LeastBrake(high, far, free.DistanceM, free.LoopsThrown);
     }
 
     private static CastRunSpec With(CastRunSpec spec, double magnetic) =>

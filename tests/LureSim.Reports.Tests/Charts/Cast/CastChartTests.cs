@@ -1,0 +1,73 @@
+using LureSim.Model.Anglers;
+using LureSim.Model.Cast;
+using LureSim.Model.Lines;
+using LureSim.Model.Lures;
+using LureSim.Model.Media;
+using LureSim.Model.Reels;
+using LureSim.Model.Retrieve;
+using LureSim.Model.Rods;
+using LureSim.Model;
+using LureSim.Reports.Charts.Cast;
+using LureSim.Reports.Drawing;
+using LureSim.Reports.Files;
+using LureSim.Reports.Tests.Support;
+using LureSim.Reports.Text;
+using LureSim.Reports.Text.Cast;
+using LureSim.Studies.Cast;
+using OxyPlot.Annotations;
+
+namespace LureSim.Reports.Tests.Charts.Cast;
+
+/// <summary>The pictures of casts, drawn from casts of both kinds of reel.</summary>
+public sealed class CastChartTests
+{
+    [Theory]
+    [InlineData(ReelKind.Fixed)]
+    [InlineData(ReelKind.Revolving)]
+    public void Every_picture_of_a_cast_is_drawn(ReelKind reel)
+    {
+        IReadOnlyList<Chart> charts = CastCharts.All(CastRunner.Run(Spec(reel)));
+        Assert.Equal(["cast_swing", "cast_path", "cast_speeds", "cast_release", "cast_energy"], charts.Select(c => c.Name));
+        Assert.All(charts, c => Pictures.Render(c with { Name = $"{c.Name}_{reel}" }));
+    }
+
+    [Fact]
+    public void A_comparison_has_a_row_per_set_up_with_both_bands_and_the_verdict()
+    {
+        CastAcross result = Across();
+        Chart chart = CastAcrossChart.Build(result);
+        Pictures.Render(chart);
+        Assert.Equal(4, chart.Model.Annotations.OfType<RectangleAnnotation>().Count());
+        string[] words = [.. chart.Model.Annotations.OfType<TextAnnotation>().Select(a => a.Text ?? "")];
+        Assert.Equal(3, words.Length);
+        Assert.Contains("no cast", words);
+        Assert.Contains(words, w => w.EndsWith("you will not", StringComparison.Ordinal) || w.EndsWith("you will notice", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_text_of_a_comparison_fits_the_terminal_and_names_the_failure()
+    {
+        string text = CastAcrossText.Build(Across(), new RunNotes([], []));
+        Assert.Contains("long: too long", text, StringComparison.Ordinal);
+        Assert.Contains("same load", text, StringComparison.Ordinal);
+        Assert.All(text.Split('\n').Skip(6), line => Assert.InRange(line.Length, 0, RetrieveText.Width));
+    }
+
+    private static CastAcross Across()
+    {
+        CastResult one = CastRunner.Run(Spec(ReelKind.Fixed)), two = CastRunner.Run(Spec(ReelKind.Fixed, 0.6));
+        return new(
+            "Made up", "rod length, ft", true, "the same load",
+            [new("short", 1, one, null, [20.0, 30.0, 40.0]), new("mid", 2, two, null, [22.0, 33.0, 41.0]), new("long", 3, null, "too long", [double.NaN, double.NaN, double.NaN])]);
+    }
+
+    private static CastRunSpec Spec(ReelKind reel, double overhang = 0.45)
+    {
+        var line = new LineSpec(LineMaterial.Braid, 3.3e-4, 7.3e-5, 970, 5000, 1e-3, 0, SurfaceFilm.Dry, 220);
+        var lure = new LureSpec(LureShape.Cigar, 0.11, 0.0205, 0.0205, 0.018, 0.051, 0, [], []);
+        var run = new RunSpec(
+            "Made up", new WaterSpec(), new AirSpec(), new AnglerSpec(), new RodSpec(2.13, 0.45, 3.0, 0.075), new ReelSpec(reel, 7.1, 0.034, 30), line, null, lure,
+            new RetrieveSpec(), new SolverSpec());
+        return new(run, CastDefaults.Cast(line, lure) with { OverhangM = overhang });
+    }
+}
