@@ -111,7 +111,9 @@ internal sealed class ReleaseSearch
     {
         if (!_straight.TryGetValue(step, out double known))
         {
-            _straight[step] = known = Fly(Fork(_fork, step), RodAfterReleaseS, _solver.SwingStepS, _solver.FlightStepS);
+            // Where it only guides the curved line, coarse steps do.
+            (double swing, double flight) = _curved is null ? (_solver.SwingStepS, _solver.FlightStepS) : (CurvedSwingS, CurvedFlightS);
+            _straight[step] = known = Fly(Fork(_fork, step), RodAfterReleaseS, swing, flight);
         }
 
         return known;

@@ -54,4 +54,28 @@ public sealed class CastCommandTests
         Assert.Empty(session.Out);
         Assert.Single(session.Error.TrimEnd().Split('\n'));
     }
+
+    [Theory]
+    [InlineData("It lands behind the angler", "cast.release=0 s")]
+    [InlineData("lands behind the angler", "air.wind=25 m/s", "cast.release_late=-80 ms")]
+    [InlineData("Backlash: more than ten loops", "reel.magnetic_brake=0 N m s", "reel.spool_friction=0 N m", "cast.thumb=0 N m")]
+    [InlineData("no loops", "reel.kind=fixed")]
+    [InlineData("it would break", "line.label=2 lb", "line.material=nylon", "lure.mass=12 g", "cast.effort=3")]
+    [InlineData("largest", "rod.mass=21 g", "rod.power=0.6 N", "rod.tip_radius_ratio=0.35")]
+    [InlineData("J from the hands", "angler.hand_height=4 m", "air.wind=10 m/s", "air.wind_from=from behind")]
+    public void Odd_casts_end_in_a_physical_result_that_is_said(string told, params string[] sets)
+    {
+        Session session = Session.Run(["cast", Small, "--out", Path.Combine(Path.GetTempPath(), "luresim-odd"), "--plots", "none", .. sets.SelectMany(s => new[] { "--set", s })]);
+        Assert.Equal((ExitCode.Done, ""), (session.Exit, session.Error));
+        Assert.Contains(told, session.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.DoesNotContain("NaN", session.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_lure_that_hangs_in_the_water_is_refused_in_one_line()
+    {
+        Session session = Session.Run("cast", Small, "--json", "--set", "cast.overhang=3 m", "--set", "angler.hand_height=0.6 m", "--set", "angler.rod_elevation=0 deg");
+        Assert.Equal((ExitCode.BadInput, ""), (session.Exit, session.Out));
+        Assert.Contains("would hang in the water", Assert.Single(session.Error.TrimEnd().Split('\n')), StringComparison.Ordinal);
+    }
 }

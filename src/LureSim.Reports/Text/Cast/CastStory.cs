@@ -63,9 +63,16 @@ internal static class CastStory
         }
 
         string thrown = $"The spool peaks at {Trade.Fixed(c.SpoolPeakRpm, 0)} rpm and throws {Trade.Fixed(c.LoopsThrown, 1)} loops.";
+        if (c.DistanceM < 0.0)
+        {
+            return thrown;
+        }
+
         return report.Brake is LeastBrake brake
             ? brake.MagneticNms == 0.0
                 ? $"{thrown} It needs no magnetic brake."
+                : brake.DistanceM >= brake.UnbrakedDistanceM
+                ? $"{thrown} The least magnetic brake that keeps them below five, {Trade.Digits(1e6 * brake.MagneticNms)} uN m s, costs nothing."
                 : $"{thrown} The least magnetic brake that keeps them below five, {Trade.Digits(1e6 * brake.MagneticNms)} uN m s, costs {Trade.Fixed(brake.UnbrakedDistanceM - brake.DistanceM, 1)} m of {Trade.Fixed(brake.UnbrakedDistanceM, 1)} m."
             : $"{thrown} {report.NoBrake}";
     }
