@@ -1,3 +1,4 @@
+using LureSim.Numerics.Ode;
 using LureSim.Studies.Cadence;
 
 namespace LureSim.Validation.CadenceChecks;
@@ -30,6 +31,33 @@ public static class WindowEdges
                 new Row("birth, A omega^2/g", "-", birth, edges[0], 2e-3, Tol.Absolute),
                 new Row("period doubling, A omega^2/g", "-", doubling, edges[1], 2e-3, Tol.Absolute),
             ]);
+    }
+
+    [PublishedCheck]
+    public static Check DrivenPendulum() => new(
+        "M3", "Windows in which a damped driven pendulum repeats after one and after two periods of its drive",
+        "Taylor, Classical Mechanics, ch. 12: doublings at gamma 1.0663 and 1.0793 (from memory); Floquet multiplier -1 at 1.066373, recomputed",
+        "Half of the bracket of 1e-4, the last digit given, and as much again for slow settling next to an edge: 1,500 periods are waited for.",
+        [
+            new Row("first doubling, gamma", "-", 1.066373, Edges(1.060, 1.076, 5, 1e-4, g => Period(g) == 1)[0], 2e-4, Tol.Absolute),
+            new Row("second doubling, gamma", "-", 1.0793, Edges(1.070, 1.0815, 5, 1e-4, g => Period(g) <= 2)[0], 2e-4, Tol.Absolute),
+        ]);
+
+    /// <summary>Drive periods, 1, 2 or 4 (or more), after which the pendulum is back; drive 2 pi, own frequency 1.5 of it, damping a quarter of that.</summary>
+    private static int Period(double gamma)
+    {
+        const double w0 = 3.0 * Math.PI, beta = 0.25 * w0, tolerance = 1e-4;
+        var pendulum = new FunctionSystem(
+            2, (t, y, f) => (f[0], f[1]) = (y[1], (-2.0 * beta * y[1]) - (w0 * w0 * Math.Sin(y[0])) + (gamma * w0 * w0 * Math.Cos(2.0 * Math.PI * t))));
+        double[] y = [-0.5 * Math.PI, 0.0];
+        var last = new double[4];
+        for (int n = 0; n < 1500; n++)
+        {
+            y = [.. DormandPrince54.Solve(new OdeProblem(pendulum, n, n + 1.0, y), new AdaptiveSteps(1e-9, 1e-9)).State];
+            last[n % 4] = y[0];
+        }
+
+        return Math.Abs(last[3] - last[2]) < tolerance ? 1 : Math.Abs(last[3] - last[1]) < tolerance ? 2 : 4;
     }
 
     private static Ladder BracketLadder(string quantity, double exact, Func<double, double> edge) => new(

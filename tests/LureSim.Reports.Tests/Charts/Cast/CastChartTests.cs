@@ -1,3 +1,4 @@
+using LureSim.Model;
 using LureSim.Model.Anglers;
 using LureSim.Model.Cast;
 using LureSim.Model.Lines;
@@ -6,7 +7,6 @@ using LureSim.Model.Media;
 using LureSim.Model.Reels;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Rods;
-using LureSim.Model;
 using LureSim.Reports.Charts.Cast;
 using LureSim.Reports.Drawing;
 using LureSim.Reports.Files;
