@@ -111,7 +111,9 @@ public sealed class SweepTable
             {
                 if (parts[p].Has(index))
                 {
-                    throw new SweepException($"overlap: run {index} is in '{parts[holder].Path}' and in '{parts[p].Path}'");
+                    throw new SweepException(parts[holder].Path == parts[p].Path
+                        ? $"overlap: '{parts[p].Path}' is given twice"
+                        : $"overlap: run {index} is in '{parts[holder].Path}' and in '{parts[p].Path}'");
                 }
             }
         }

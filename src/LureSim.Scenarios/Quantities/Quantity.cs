@@ -82,7 +82,7 @@ public static class Quantity
             number = Units.FromSi(kind, unit, si).ToString("0.####E0", CultureInfo.InvariantCulture);
         }
 
-        return unit.Length == 0 ? number : $"{number} {unit}";
+        return kind == QuantityKind.LineNumber ? $"no. {number}" : unit.Length == 0 ? number : $"{number} {unit}";
     }
 
     internal static QuantityValue Fail(string text, string what, QuantityKind kind) =>
