@@ -30,6 +30,10 @@ public sealed record ReadyComparison(
             ("none", NoLeader),
             .. new[] { "8 in", "15 in", "24 in", "40 in" }.Select(l => (l, (IReadOnlyList<string>)["leader.material=nylon", "leader.length=" + l, "leader.diameter=0.43 mm"])),
         ]),
+        new("leader-diameter", "leader diameter", null,
+        [
+            .. new[] { "0.29 mm", "0.36 mm", "0.43 mm", "0.52 mm", "0.60 mm" }.Select(d => (d, (IReadOnlyList<string>)["leader.material=nylon", "leader.length=15 in", "leader.diameter=" + d])),
+        ]),
         new("leader-material", "leader material", null,
         [
             ("none", NoLeader), ("nylon, loop", NylonLeader), ("nylon, fixed knot", [.. NylonLeader, "leader.knot=fixed"]),

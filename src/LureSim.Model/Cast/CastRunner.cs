@@ -9,7 +9,7 @@ public static class CastRunner
     private const double BacklashLoops = 10.0;
 
     // Release errors at which the straight-line estimate is taken, s, besides those of the search.
-    private static readonly double[] Delays = [-0.030, -0.010, -0.005, 0.005, 0.010, 0.030];
+    private static readonly double[] Delays = [-0.030, -0.010, 0.010, 0.030];
 
     /// <summary>Finds the release, then runs the reported cast with the line curved in the air.</summary>
     /// <param name="spec">The cast.</param>

@@ -18,6 +18,7 @@ internal sealed class RodSwing
     private readonly HandDrive _turning, _pushing;
     private readonly double[] _dragArea;
     private double _dragPower;
+    private readonly double[] _moment, _inertia;
     private readonly double[] _sin, _cos, _rhs, _yx, _yz, _jx, _jz, _mid, _rate, _factor;
 
     public RodSwing(RodChain chain, double beta, HandDrive turning, HandDrive pushing, HandInertia hands, RodAir air, double gravity)
@@ -36,6 +37,17 @@ internal sealed class RodSwing
         (_sin, _cos, _mid, _rate) = (new double[_size], new double[_size], new double[_size], new double[_size]);
         (_rhs, _yx, _yz, _jx, _jz) = (new double[_size], new double[_size], new double[_size], new double[_size], new double[_size]);
         _factor = new double[_size * _size];
+
+        // First moments and inertias of the links at the coordinates' own places, row by row.
+        _moment = [0.0, .. chain.FirstMomentKgM];
+        _inertia = new double[_size * _size];
+        for (int i = 1; i < _size; i++)
+        {
+            for (int j = 1; j < _size; j++)
+            {
+                _inertia[(i * _size) + j] = chain.InertiaKgM2[i - 1, j - 1];
+            }
+        }
     }
 
     public RodAir Air { get; }
@@ -79,11 +91,9 @@ internal sealed class RodSwing
         Implicit(h);
         Cholesky();
         Levers();
-        Solve(_rhs);
         Array.Copy(_jx, _yx, n);
         Array.Copy(_jz, _yz, n);
-        Solve(_yx);
-        Solve(_yz);
+        Solve(_rhs, _yx, _yz);
         Response();
     }
 
@@ -175,10 +185,13 @@ internal sealed class RodSwing
         _factor[0] = _push + _chain.MassKg;
         for (int i = 1; i < n; i++)
         {
-            _factor[i * n] = _chain.FirstMomentKgM[i - 1] * _cos[i];
-            for (int j = 1; j <= i; j++)
+            _factor[i * n] = _moment[i] * _cos[i];
+            double cos = _cos[i], sin = _sin[i];
+            Span<double> row = _factor.AsSpan(i * n, i + 1);
+            ReadOnlySpan<double> inertia = _inertia.AsSpan(i * n, i + 1);
+            for (int j = 1; j < row.Length; j++)
             {
-                _factor[(i * n) + j] = _chain.InertiaKgM2[i - 1, j - 1] * ((_cos[i] * _cos[j]) + (_sin[i] * _sin[j]));
+                row[j] = inertia[j] * ((cos * _cos[j]) + (sin * _sin[j]));
             }
         }
 
@@ -192,12 +205,13 @@ internal sealed class RodSwing
         Array.Clear(_rhs);
         for (int i = 1; i < n; i++)
         {
-            double squared = _rate[i] * _rate[i], g = _chain.FirstMomentKgM[i - 1];
+            double squared = _rate[i] * _rate[i], g = _moment[i], cos = _cos[i], sin = _sin[i];
+            ReadOnlySpan<double> inertia = _inertia.AsSpan(i * n, n);
             _rhs[0] += g * _sin[i] * squared;
             _rhs[i] += _gravity * g * _sin[i];
-            for (int j = 1; j < n; j++)
+            for (int j = 1; j < inertia.Length; j++)
             {
-                _rhs[j] -= _chain.InertiaKgM2[i - 1, j - 1] * ((_sin[j] * _cos[i]) - (_cos[j] * _sin[i])) * squared;
+                _rhs[j] -= inertia[j] * ((_sin[j] * cos) - (_cos[j] * sin)) * squared;
             }
         }
 
@@ -296,48 +310,65 @@ internal sealed class RodSwing
     private void Cholesky()
     {
         int n = _size;
-        double[] f = _factor;
+        Span<double> f = _factor;
         for (int i = 0; i < n; i++)
         {
-            int row = i * n;
-            for (int j = 0; j <= i; j++)
+            Span<double> row = f.Slice(i * n, i + 1);
+            for (int j = 0; j < i; j++)
             {
-                int other = j * n;
-                double sum = f[row + j];
-                for (int k = 0; k < j; k++)
+                ReadOnlySpan<double> other = f.Slice(j * n, j + 1);
+                double sum = row[j];
+                for (int k = 0; k < other.Length - 1; k++)
                 {
-                    sum -= f[row + k] * f[other + k];
+                    sum -= row[k] * other[k];
                 }
 
-                f[row + j] = i == j ? 1.0 / Math.Sqrt(sum) : sum * f[other + j];
+                row[j] = sum * other[j];
             }
+
+            double pivot = row[i];
+            for (int k = 0; k < row.Length - 1; k++)
+            {
+                pivot -= row[k] * row[k];
+            }
+
+            row[i] = 1.0 / Math.Sqrt(pivot);
         }
     }
 
-    private void Solve(double[] b)
+    // Three right-hand sides at once: their chains of sums run side by side.
+    private void Solve(double[] b, double[] c, double[] d)
     {
         int n = _size;
-        double[] f = _factor;
+        ReadOnlySpan<double> f = _factor;
         for (int i = 0; i < n; i++)
         {
-            double sum = b[i];
+            double p = b[i], q = c[i], r = d[i];
+            ReadOnlySpan<double> row = f.Slice(i * n, i + 1);
             for (int k = 0; k < i; k++)
             {
-                sum -= f[(i * n) + k] * b[k];
+                double l = row[k];
+                p -= l * b[k];
+                q -= l * c[k];
+                r -= l * d[k];
             }
 
-            b[i] = sum * f[(i * n) + i];
+            (b[i], c[i], d[i]) = (p * row[i], q * row[i], r * row[i]);
         }
 
         for (int i = n - 1; i >= 0; i--)
         {
-            double sum = b[i];
+            double p = b[i], q = c[i], r = d[i];
             for (int k = i + 1; k < n; k++)
             {
-                sum -= f[(k * n) + i] * b[k];
+                double l = f[(k * n) + i];
+                p -= l * b[k];
+                q -= l * c[k];
+                r -= l * d[k];
             }
 
-            b[i] = sum * f[(i * n) + i];
+            double pivot = f[(i * n) + i];
+            (b[i], c[i], d[i]) = (p * pivot, q * pivot, r * pivot);
         }
     }
 }

@@ -15,6 +15,14 @@ internal sealed record RandomScenario(string File, string[] Overrides)
         .. ScenarioSchema.Keys.Where(k => !k.IsCastOnly && !Kept.Contains(k.Path) && (IsRange(k) || k.Kind is QuantityKind.Choice or QuantityKind.Flag)),
     ];
 
+    private static readonly string[] CastTables = ["air", "angler", "rod", "reel", "line", "lure", "cast", "hands"];
+
+    private static readonly KeySpec[] CastKeys =
+    [
+        .. ScenarioSchema.Keys.Where(k => CastTables.Contains(k.Table) && k.Path is not ("cast.swing_step" or "cast.flight_step")
+            && (IsRange(k) || k.Kind is QuantityKind.Choice)),
+    ];
+
     private static readonly ScenarioSource[] Sources = [.. Shipped.Files.Select(ScenarioSource.Load)];
 
     /// <summary>Runs of two seconds.</summary>
@@ -26,6 +34,12 @@ internal sealed record RandomScenario(string File, string[] Overrides)
                     "retrieve.duration=2 s", FormattableString.Invariant($"solver.nodes={nodes}"),
                     .. changes.DistinctBy(c => c.Item1).Select(c => Set(Keys[c.Item1], c.Item2)),
                 ]));
+
+    /// <summary>Casts: the same with the keys that a cast reads.</summary>
+    public static Gen<RandomScenario> AnyCast { get; } =
+        Gen.Select(Gen.Int[0, Shipped.Files.Length - 1], Gen.Select(Gen.Int[0, CastKeys.Length - 1], Gen.Double.Unit).Array[1, 8])
+            .Select((file, changes) => new RandomScenario(
+                Shipped.Files[file], [.. changes.DistinctBy(c => c.Item1).Select(c => Set(CastKeys[c.Item1], c.Item2))]));
 
     public ScenarioResult Resolve() => Sources[Array.IndexOf(Shipped.Files, File)].Resolve(Overrides);
 

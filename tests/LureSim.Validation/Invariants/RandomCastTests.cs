@@ -1,0 +1,61 @@
+using System.Globalization;
+using CsCheck;
+using LureSim.Model;
+using LureSim.Model.Cast;
+using LureSim.Scenarios;
+using Xunit.Abstractions;
+
+namespace LureSim.Validation.Invariants;
+
+/// <summary>
+/// Random casts: faults in words, or a cast whose figures and series are finite, or a reason why the model
+/// stops. LURESIM_RANDOM_CASTS sets the number; how many were run by hand: docs/limits.md.
+/// </summary>
+public sealed class RandomCastTests(ITestOutputHelper output)
+{
+    private int valid, stopped, refused;
+
+    [Fact]
+    public void Every_random_cast_ends_in_a_cast_or_in_words()
+    {
+        int wanted = int.Parse(Environment.GetEnvironmentVariable("LURESIM_RANDOM_CASTS") ?? "60", CultureInfo.InvariantCulture);
+        while (valid + stopped < wanted)
+        {
+            RandomScenario.AnyCast.Sample(Check, iter: Math.Max(20, wanted - valid - stopped), threads: 2);
+        }
+
+        output.WriteLine($"{valid} casts, {stopped} stopped with a reason, {refused} refused with faults");
+    }
+
+    private void Check(RandomScenario scenario)
+    {
+        ScenarioResult result = scenario.Resolve();
+        if (result.Cast is not CastRunSpec spec)
+        {
+            Interlocked.Increment(ref refused);
+            Assert.NotEmpty(result.Errors);
+            return;
+        }
+
+        CastResult cast;
+        try
+        {
+            cast = CastRunner.Run(spec);
+        }
+        catch (Exception e) when (e is ModelException or ArgumentException)
+        {
+            Interlocked.Increment(ref stopped);
+            Assert.NotEmpty(e.Message);
+            return;
+        }
+
+        Interlocked.Increment(ref valid);
+        double[] figures =
+        [
+            cast.DistanceM, cast.DistanceP10M, cast.DistanceP90M, cast.LineOutM, cast.LaunchSpeedMS, cast.FlightTimeS, cast.ApexM, cast.PeakBendEnergyJ, cast.PeakTensionN,
+            cast.SpoolPeakRpm, cast.LoopsThrown, cast.Energy.HandsJ, cast.Energy.LureAirJ, cast.Energy.LineAirJ, cast.Energy.BrakesJ,
+        ];
+        CastSeries s = cast.Series;
+        Assert.All((double[][])[figures, s.LureXM, s.LureZM, s.LureSpeedMS, s.SpoolSpeedMS, s.TensionN, s.LooseM], v => Assert.True(Array.TrueForAll(v, double.IsFinite), scenario.ToString()));
+    }
+}
