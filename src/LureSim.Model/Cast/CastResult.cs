@@ -32,6 +32,9 @@ public sealed record CastResult
     /// <summary>x where the lure meets the water, m; negative behind the angler.</summary>
     public required double DistanceM { get; init; }
 
+    /// <summary>Mean of many casts, which are let go early or late by the release error about the chosen moment, m.</summary>
+    public required double DistanceMeanM { get; init; }
+
     /// <summary>Ten casts out of a hundred fall shorter (release error and scatter from cast to cast), m.</summary>
     public required double DistanceP10M { get; init; }
 
@@ -65,7 +68,7 @@ public sealed record CastResult
     /// <summary>Turning speed of the butt at release, rad/s; near the hands' top speed the cast is limited by speed, not by torque.</summary>
     public required double ReleaseTurnRadS { get; init; }
 
-    /// <summary>Change of distance when let go earlier or later, straight-line estimate, sorted by time.</summary>
+    /// <summary>Change of distance when let go earlier or later, from the release search, sorted by time.</summary>
     public required IReadOnlyList<ReleasePoint> ReleaseCurve { get; init; }
 
     /// <summary>Largest distance of the tip from the straight rod's tip over free length.</summary>
@@ -95,7 +98,7 @@ public sealed record CastResult
     /// <summary>What is odd about this cast.</summary>
     public required CastRemarks Remarks { get; init; }
 
-    /// <summary>Change of distance when let go so much later, m, straight-line estimate between computed releases.</summary>
+    /// <summary>Change of distance when let go so much later, m, between computed releases by straight lines.</summary>
     /// <param name="delayS">Delay, s; negative = earlier.</param>
     public double DistanceChangeM(double delayS) => ReleasePoint.Interpolate(ReleaseCurve, delayS);
 }

@@ -8,7 +8,7 @@ public static class CastRunner
     private const double LongestS = 30.0;
     private const double BacklashLoops = 10.0;
 
-    // Release errors at which the straight-line estimate is taken, s, besides those of the search.
+    // Release errors at which the distance is sought, s, besides those of the search.
     private static readonly double[] Delays = [-0.030, -0.010, 0.010, 0.030];
 
     /// <summary>Finds the release, then runs the reported cast with the line curved in the air.</summary>
@@ -60,7 +60,7 @@ public static class CastRunner
         Splash splash = Fly(cast, recorder, solver, releasedS);
         recorder.End(cast);
         List<ReleasePoint> curve = Curve(setup, search, releaseStep);
-        (double p10, double p90) = Band(setup.Spec.Cast.Hands, splash.X, curve);
+        (double p10, double mean, double p90) = Band(setup.Spec.Cast.Hands, splash.X, curve);
         CastRemarks remarks = (splash.X < 0.0 ? CastRemarks.LandsBehind : 0) | (hitsWater ? CastRemarks.HitsWaterInSwing : 0)
             | (recorder.PeakTension > setup.Spec.Run.Line.BreakN ? CastRemarks.AboveBreakingLoad : 0)
             | (recorder.PeakLoops > BacklashLoops ? CastRemarks.Backlash : 0)
@@ -69,6 +69,7 @@ public static class CastRunner
         {
             Spec = setup.Spec,
             DistanceM = splash.X,
+            DistanceMeanM = mean,
             DistanceP10M = p10,
             DistanceP90M = p90,
             LineOutM = setup.Spec.Cast.OverhangM + cast.Reel.PaidM,
@@ -132,7 +133,7 @@ public static class CastRunner
     }
 
     // Distances over a grid of equally likely release errors and cast-to-cast factors.
-    private static (double P10, double P90) Band(HandsSpec hands, double distance, List<ReleasePoint> curve)
+    private static (double P10, double Mean, double P90) Band(HandsSpec hands, double distance, List<ReleasePoint> curve)
     {
         const int count = 41;
         var all = new List<double>(count * count);
@@ -147,7 +148,7 @@ public static class CastRunner
         }
 
         all.Sort();
-        return (all[all.Count / 10], all[all.Count * 9 / 10]);
+        return (all[all.Count / 10], all.Average(), all[all.Count * 9 / 10]);
     }
 
     private static CastEnergy Account(CastStepper cast, double startBendJ)

@@ -18,6 +18,9 @@ public enum Swatch
 
     /// <summary>A dot.</summary>
     Dot,
+
+    /// <summary>A dot with a white heart.</summary>
+    Ring,
 }
 
 /// <summary>One legend entry.</summary>
@@ -125,6 +128,9 @@ public class PanelHeader : Annotation
                 break;
             case Swatch.Dot:
                 rc.DrawEllipse(new OxyRect(x + (wide / 2) - 8, y - 8, 16, 16), entry.Color, entry.Color, 1, mode);
+                break;
+            case Swatch.Ring:
+                rc.DrawEllipse(new OxyRect(x + (wide / 2) - 8, y - 8, 16, 16), OxyColors.White, entry.Color, 3, mode);
                 break;
             default:
                 double[]? dash = entry.Kind == Swatch.Dash ? [10, 7] : null;

@@ -24,7 +24,7 @@ public readonly record struct Spread(double Low, double High)
 /// <param name="Number">Value in the key's unit; NaN for words.</param>
 /// <param name="Cast">The cast, or null.</param>
 /// <param name="Failure">Why there is none, or null.</param>
-/// <param name="DrawsM">Distance of each draw of the guesses, the same luck in every set-up; NaN where it failed.</param>
+/// <param name="DrawsM">Mean distance of each draw of the guesses, the same luck in every set-up; NaN where it failed.</param>
 public sealed record CastCase(string Label, double Number, CastResult? Cast, string? Failure, IReadOnlyList<double> DrawsM)
 {
     // Half width of a normal distribution from P10 to P90, in sigmas.
@@ -38,7 +38,7 @@ public sealed record CastCase(string Label, double Number, CastResult? Cast, str
 }
 
 /// <summary>From one set-up to the next.</summary>
-/// <param name="GainM">Distance gained, m.</param>
+/// <param name="GainM">Mean distance gained, m. Not that of the best release: on a revolving spool that one jumps by half a metre with the loops thrown.</param>
 /// <param name="GainsM">Band of the gain over the draws, both set-ups with the same luck.</param>
 /// <param name="SigmaM">Scatter from cast to cast, mean of both, m.</param>
 /// <param name="SameShare">Share of the draws with the same verdict; NaN without draws.</param>
@@ -62,7 +62,7 @@ public sealed record CastStep(double GainM, Spread GainsM, double SigmaM, double
             return null;
         }
 
-        double gain = to.Cast.DistanceM - from.Cast.DistanceM, sigma = 0.5 * (from.SigmaM + to.SigmaM);
+        double gain = to.Cast.DistanceMeanM - from.Cast.DistanceMeanM, sigma = 0.5 * (from.SigmaM + to.SigmaM);
         double[] gains = [.. from.DrawsM.Zip(to.DrawsM, (a, b) => b - a).Where(double.IsFinite)];
         bool notices = NoticeRule.Notices(gain, sigma);
         double same = gains.Length == 0 ? double.NaN : (double)gains.Count(g => NoticeRule.Notices(g, sigma) == notices) / gains.Length;

@@ -36,7 +36,7 @@ public static class CastAcrossStudy
     }
 
     private static double Drawn(CastVariant variant, int draw) =>
-        variant.Drawn(draw) is CastRunSpec spec && Try(spec).Cast is CastResult cast ? cast.DistanceM : double.NaN;
+        variant.Drawn(draw) is CastRunSpec spec && Try(spec).Cast is CastResult cast ? cast.DistanceMeanM : double.NaN;
 
     private static (CastResult? Cast, string? Failure) Try(CastRunSpec spec)
     {

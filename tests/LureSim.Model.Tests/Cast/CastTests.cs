@@ -1,5 +1,6 @@
 using LureSim.Model.Cast;
 using LureSim.Model.Reels;
+using MathNet.Numerics.Distributions;
 
 namespace LureSim.Model.Tests.Cast;
 
@@ -110,6 +111,24 @@ public sealed class CastTests
         Assert.True(Fixed.DistanceChangeM(-0.01) < -0.5);
         Assert.True(Fixed.DistanceChangeM(0.01) < -0.5);
         Assert.True(Fixed.DistanceP10M < Fixed.DistanceM && Fixed.DistanceP10M < Fixed.DistanceP90M);
+    }
+
+    [Theory]
+    [InlineData(ReelKind.Fixed, 0.005)]
+    [InlineData(ReelKind.Revolving, 0.015)]
+    public void The_mean_is_that_of_casts_let_go_at_random(ReelKind kind, double within)
+    {
+        CastResult best = kind == ReelKind.Fixed ? Fixed : Revolving;
+        const int count = 25;
+        double sum = 0.0;
+        for (int i = 0; i < count; i++)
+        {
+            double error = best.Spec.Cast.Hands.ReleaseErrorS * Normal.InvCDF(0.0, 1.0, (i + 0.5) / count);
+            sum += CastRunner.Run(At(best.Spec, best.ReleaseTimeS + error)).DistanceM;
+        }
+
+        Assert.InRange(best.DistanceMeanM / (sum / count), 1.0 - within, 1.0 + within);
+        Assert.True(best.DistanceMeanM < best.DistanceM);
     }
 
     [Fact]

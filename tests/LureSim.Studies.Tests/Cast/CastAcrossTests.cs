@@ -33,7 +33,7 @@ public sealed class CastAcrossTests
         IReadOnlyList<CastCase> one = CastAcrossStudy.Run(variants, efforts.Length, 1, null, default), many = CastAcrossStudy.Run(variants, efforts.Length, 2, null, default);
         Assert.Equal(one[1].DrawsM, many[1].DrawsM);
         CastStep step = CastStep.Between(one[0], one[1])!;
-        Assert.Equal(one[1].Cast!.DistanceM - one[0].Cast!.DistanceM, step.GainM, 1e-12);
+        Assert.Equal(one[1].Cast!.DistanceMeanM - one[0].Cast!.DistanceMeanM, step.GainM, 1e-12);
         Assert.True(step.GainM > 0.0);
         Assert.True(step.GainsM.High - step.GainsM.Low < 0.5 * (one[0].GuessesM.High - one[0].GuessesM.Low));
 

@@ -25,7 +25,7 @@ public static class CastAcrossChart
         var panels = new Panels(model, height, [Rows(result)]);
         double[] ends = [.. result.Cases.Where(c => c.Cast is not null).SelectMany(Ends).Where(double.IsFinite)];
         double low = Math.Min(0.0, ends.Min()), right = ends.Max();
-        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Distance over the water, m", low, right + (0.62 * (right - low))));
+        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Distance over the water, m", low, right + (0.92 * (right - low))));
         for (int i = 0; i < rows; i++)
         {
             // The first set-up stands on top.
@@ -33,12 +33,12 @@ public static class CastAcrossChart
         }
 
         panels.Header(
-            0, string.Empty, new("computed", ChartStyle.Ink, Swatch.Dot), new("8 of 10 casts", ChartStyle.Blue, Swatch.Box), new("8 of 10 draws of the guesses", Guessed, Swatch.Box));
+            0, string.Empty, new("mean of many casts", ChartStyle.Ink, Swatch.Dot), new("chosen release", ChartStyle.Ink, Swatch.Ring), new("8 of 10 casts", ChartStyle.Blue, Swatch.Box), new("8 of 10 draws of the guesses", Guessed, Swatch.Box));
         return new Chart("cast_across", model, Height: height);
     }
 
     private static IEnumerable<double> Ends(CastCase c) =>
-        [c.Cast!.DistanceM, c.Cast.DistanceP10M, c.Cast.DistanceP90M, c.GuessesM.Low, c.GuessesM.High];
+        [c.Cast!.DistanceM, c.Cast.DistanceMeanM, c.Cast.DistanceP10M, c.Cast.DistanceP90M, c.GuessesM.Low, c.GuessesM.High];
 
     private static CategoryAxis Rows(CastAcross result)
     {
@@ -70,13 +70,27 @@ public static class CastAcrossChart
 
         Box(panels, c.GuessesM.Low, c.GuessesM.High, row, Wide, Guessed);
         Box(panels, c.Cast.DistanceP10M, c.Cast.DistanceP90M, row, Narrow, ChartStyle.Blue);
-        var dot = new ScatterSeries { YAxisKey = Panels.Key(0), MarkerType = MarkerType.Circle, MarkerSize = 9, MarkerFill = ChartStyle.Ink };
-        dot.Points.Add(new ScatterPoint(c.Cast.DistanceM, row));
-        panels.Model.Series.Add(dot);
-        Write(panels, words, row, $"{Trade.Fixed(c.Cast.DistanceM, 1)} m" + (result.Step(index) is CastStep step ? $", {Gain(step)}" : ""));
+        Dot(panels, c.Cast.DistanceM, row, OxyColors.White);
+        Dot(panels, c.Cast.DistanceMeanM, row, ChartStyle.Ink);
+        Write(panels, words, row, $"{Trade.Fixed(c.Cast.DistanceMeanM, 1)} m" + (result.Step(index) is CastStep step ? $", {Gain(step)}" : ""));
     }
 
-    private static string Gain(CastStep step) => $"{(step.GainM > 0.0 ? "+" : "")}{Trade.Fixed(step.GainM, 1)}: {CastAcrossCsv.Verdict(step)}";
+    private static void Dot(Panels panels, double x, double y, OxyColor fill)
+    {
+        var dot = new ScatterSeries
+        {
+            YAxisKey = Panels.Key(0),
+            MarkerType = MarkerType.Circle,
+            MarkerSize = 9,
+            MarkerFill = fill,
+            MarkerStroke = ChartStyle.Ink,
+            MarkerStrokeThickness = 3,
+        };
+        dot.Points.Add(new ScatterPoint(x, y));
+        panels.Model.Series.Add(dot);
+    }
+
+    private static string Gain(CastStep step) => $"{(step.GainM > 0.0 ? "+" : "")}{Trade.Fixed(step.GainM, 1)}: {CastAcrossCsv.Verdict(step)}{(double.IsFinite(step.SameShare) ? $" (in {CastAcrossCsv.Sure(step)} of draws)" : "")}";
 
     private static void Box(Panels panels, double from, double to, double row, double half, OxyColor fill)
     {
@@ -101,6 +115,7 @@ public static class CastAcrossChart
         Text = text,
         TextPosition = new DataPoint(x, y),
         Stroke = OxyColors.Undefined,
+        Background = OxyColors.White,
         FontSize = ChartStyle.TextSize,
         TextColor = ChartStyle.Ink,
         TextHorizontalAlignment = HorizontalAlignment.Left,

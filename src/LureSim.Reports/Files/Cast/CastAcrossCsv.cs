@@ -1,4 +1,5 @@
 using System.Globalization;
+using LureSim.Reports.Text;
 using LureSim.Studies.Cast;
 using nietras.SeparatedValues;
 
@@ -13,6 +14,14 @@ public static class CastAcrossCsv
     {
         ArgumentNullException.ThrowIfNull(step);
         return step.Notices ? "you will notice" : "you will not";
+    }
+
+    /// <summary>Share of the draws with that verdict; nothing without draws.</summary>
+    /// <param name="step">From one set-up to the next.</param>
+    public static string Sure(CastStep step)
+    {
+        ArgumentNullException.ThrowIfNull(step);
+        return double.IsFinite(step.SameShare) ? $"{Trade.Fixed(100.0 * step.SameShare, 0)} %" : "";
     }
 
     /// <summary>One row per set-up.</summary>
@@ -38,6 +47,7 @@ public static class CastAcrossCsv
                 Set(row, "gain_p90_m", step?.GainsM.High);
                 Set(row, "casts_to_see_it", step?.Casts);
                 row["verdict"].Set(step is null ? "" : Verdict(step));
+                Set(row, "share_of_draws_with_that_verdict", step?.SameShare);
                 foreach (CastOutput key in CastOutputs.All)
                 {
                     Set(row, key.Key, c.Cast is null ? null : key.Value(c.Cast));
@@ -46,7 +56,7 @@ public static class CastAcrossCsv
         });
     }
 
-    /// <summary>One row per draw of the guesses, one column per set-up: distance, m.</summary>
+    /// <summary>One row per draw of the guesses, one column per set-up: mean distance, m.</summary>
     /// <param name="result">Casts of several set-ups.</param>
     public static string Draws(CastAcross result)
     {
@@ -59,7 +69,7 @@ public static class CastAcrossCsv
                 row["draw"].Format(draw);
                 foreach (CastCase c in result.Cases)
                 {
-                    Set(row, $"distance_m {c.Label}", c.DrawsM[draw]);
+                    Set(row, $"distance_mean_m {c.Label}", c.DrawsM[draw]);
                 }
             }
         });

@@ -16,6 +16,7 @@ public static class CastOutputs
     public static IReadOnlyList<CastOutput> All { get; } =
     [
         new("distance_m", c => c.DistanceM),
+        new("distance_mean_m", c => c.DistanceMeanM),
         new("distance_p10_m", c => c.DistanceP10M),
         new("distance_p90_m", c => c.DistanceP90M),
         new("line_out_m", c => c.LineOutM),

@@ -30,7 +30,7 @@ public static class CastAcrossText
     }
 
     private static string[] Header(CastAcross result) =>
-        [result.KeyTitle.Split(',')[0], "distance", "guesses", result.IsNumeric ? "gain on the one before" : "gain on the first", "guesses", "casts", "verdict"];
+        [result.KeyTitle.Split(',')[0], "cast, m", "mean, m", "band, m", "gain, m", "band, m", "casts", "verdict", "in draws"];
 
     private static string[] Row(CastAcross result, int index)
     {
@@ -40,9 +40,9 @@ public static class CastAcrossText
             return [c.Label, "none"];
         }
 
-        string[] far = [c.Label, $"{Trade.Fixed(c.Cast.DistanceM, 1)} m ({Trade.Fixed(Trade.Feet(c.Cast.DistanceM), 0)} ft)", Range(c.GuessesM)];
+        string[] far = [c.Label, $"{Trade.Fixed(c.Cast.DistanceM, 1)}", $"{Trade.Fixed(c.Cast.DistanceMeanM, 1)} ({Trade.Fixed(Trade.Feet(c.Cast.DistanceMeanM), 0)} ft)", Range(c.GuessesM)];
         return result.Step(index) is CastStep step
-            ? [.. far, $"{Signed(step.GainM)} m", Range(step.GainsM), step.Casts > 999.0 ? "> 999" : Trade.Fixed(Math.Ceiling(step.Casts), 0), CastAcrossCsv.Verdict(step)]
+            ? [.. far, Signed(step.GainM), Range(step.GainsM), step.Casts > 999.0 ? ">999" : Trade.Fixed(Math.Ceiling(step.Casts), 0), CastAcrossCsv.Verdict(step), CastAcrossCsv.Sure(step)]
             : far;
     }
 
@@ -53,14 +53,8 @@ public static class CastAcrossText
             yield return $"With the length go: {result.Law}.";
         }
 
-        yield return "Guesses: eight of ten draws, the same luck for all set-ups. Casts: as many with each as show the gain against the scatter from cast to cast "
-            + $"({Trade.Fixed(100.0 * Scatter(result), 0)} % of the distance), 16 (scatter/gain)^2; up to 16 you will notice.";
-        CastStep[] sure = [.. result.Cases.Select((_, i) => result.Step(i)).OfType<CastStep>().Where(s => double.IsFinite(s.SameShare))];
-        if (sure.Length > 0)
-        {
-            yield return $"The verdicts hold in {Trade.Fixed(100.0 * sure.Min(s => s.SameShare), 0)} to {Trade.Fixed(100.0 * sure.Max(s => s.SameShare), 0)} % of the draws.";
-        }
-
+        yield return $"Cast: let go as the scenario says, or at the best moment. Mean: of many casts with their release errors. Gain: of the mean, on {(result.IsNumeric ? "the one before" : "the first")}. Band: eight of ten draws of the guesses, the same luck for all set-ups. Casts: as many with each as show the gain against the scatter from cast to cast "
+            + $"({Trade.Fixed(100.0 * Scatter(result), 0)} % of the distance), 16 (scatter/gain)^2; up to 16 you will notice. In draws: the share of draws with the same verdict; below a half, trust the guesses before the verdict.";
         CastCase[] known = [.. result.Cases.Where(c => c.Cast is not null)];
         if (known.Length > 1)
         {
@@ -73,7 +67,7 @@ public static class CastAcrossText
         }
     }
 
-    private static double Scatter(CastAcross result) => result.Cases.Where(c => c.Cast is not null).Average(c => c.SigmaM / Math.Abs(c.Cast!.DistanceM));
+    private static double Scatter(CastAcross result) => result.Cases.Where(c => c.Cast is not null).Average(c => c.SigmaM / Math.Abs(c.Cast!.DistanceMeanM));
 
     private static string Why(CastCase from, CastCase to)
     {
@@ -84,7 +78,7 @@ public static class CastAcrossText
             + $"with the lure and {Pair(c => 100.0 * c.Energy.RodAirJ / c.Energy.HandsJ, 0)} % into the air on the rod; the air takes {Pair(c => 100.0 * c.Energy.LureAirJ / (c.Energy.LureJ + c.Energy.LureAirJ), 0)} % of what the lure had.";
     }
 
-    private static string Range(Spread band) => double.IsFinite(band.Low) ? $"{Trade.Fixed(band.Low, 1)} to {Trade.Fixed(band.High, 1)}" : "";
+    private static string Range(Spread band) => double.IsFinite(band.Low) ? $"{Trade.Fixed(band.Low, 1)}..{Trade.Fixed(band.High, 1)}" : "";
 
     private static string Signed(double value) => (value > 0.0 ? "+" : "") + Trade.Fixed(value, 1);
 }

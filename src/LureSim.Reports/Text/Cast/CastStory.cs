@@ -22,7 +22,7 @@ internal static class CastStory
 
     private static string What(CastResult c)
     {
-        string band = $"of ten casts one falls short of {Far(c.DistanceP10M)} and one goes past {Far(c.DistanceP90M)}, the guesses taken as true.";
+        string band = $"many casts make {Far(c.DistanceMeanM)} on average, of ten one falls short of {Far(c.DistanceP10M)} and one goes past {Far(c.DistanceP90M)}, the guesses taken as true.";
         return c.DistanceM < 0.0
             ? $"It lands behind the angler, {Far(-c.DistanceM)} back."
             : $"It lands {Far(c.DistanceM)} out, with {Far(c.LineOutM)} of line off the tip; {band}";
