@@ -14,6 +14,7 @@ namespace LureSim.Studies.Runs;
 /// <param name="WristRmsNm">Root-mean-square wrist torque, N m.</param>
 /// <param name="SlackM">Mean slack, m.</param>
 /// <param name="NoseDownN">Mean downward pull of line and leader on the nose, N.</param>
+/// <param name="NoseDipM">Deepest dip of the line tie below its place afloat, m.</param>
 /// <param name="SlackShare">Share of time with the line slack at the nose.</param>
 /// <param name="LoadedTipM">Mean travel of the bent tip in a twitch, m.</param>
 /// <param name="Failure">Why the run failed, or null.</param>
@@ -28,6 +29,7 @@ public sealed record StationaryOutcome(
     double WristRmsNm,
     double SlackM,
     double NoseDownN,
+    double NoseDipM,
     double SlackShare,
     double LoadedTipM,
     string? Failure = null)
@@ -52,9 +54,9 @@ public sealed record StationaryOutcome(
     /// <summary>A run without figures.</summary>
     /// <param name="reason">Why.</param>
     public static StationaryOutcome Failed(string reason) => new(
-        null, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, reason);
+        null, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, reason);
 
     private static StationaryOutcome From(RetrieveSummary s) => new(
         s.Pattern, s.GlideWidthM, s.HeadingSwingDeg, s.Regularity, s.AdvancePerTwitchM, s.PullReach, s.PullImpulseNs,
-        s.WristTorqueRmsNm, s.MeanSlackM, s.NoseDownLoadN, s.SlackShare, s.LoadedTipTravelM);
+        s.WristTorqueRmsNm, s.MeanSlackM, s.NoseDownLoadN, s.NoseDipM, s.SlackShare, s.LoadedTipTravelM);
 }

@@ -69,6 +69,6 @@ internal static class MadeUpCadence
     private static StationaryOutcome Answer(RunSpec s, WalkPattern pattern)
     {
         double f = s.Retrieve.CadencePerS, luck = 0.002 * s.Retrieve.StartHeadingRad;
-        return new(pattern, (0.08 / f) + luck, 150 + (20 * f), 0.98 - (0.01 * f), 0.25, 1.3, 0.03, 0.3 * f * f, 0.14, 0.001, 0.6, 0.3);
+        return new(pattern, (0.08 / f) + luck, 150 + (20 * f), 0.98 - (0.01 * f), 0.25, 1.3, 0.03, 0.3 * f * f, 0.14, 0.001, 0.002, 0.6, 0.3);
     }
 }

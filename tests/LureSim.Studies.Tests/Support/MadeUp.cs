@@ -30,7 +30,7 @@ internal static class MadeUp
     }
 
     public static StationaryOutcome Outcome(WalkPattern pattern, double glide = 0.05, double torque = 1.0, double regularity = 0.98) =>
-        new(pattern, glide, 150, regularity, 0.2, 1.2, 0.03, torque, 0.12, 0.001, 0.6, 0.3);
+        new(pattern, glide, 150, regularity, 0.2, 1.2, 0.03, torque, 0.12, 0.001, 0.002, 0.6, 0.3);
 
     /// <summary>Alternating inside the given windows, tracking outside.</summary>
     public static Func<RunSpec, StationaryOutcome> Walking(params (double From, double To)[] windows) => spec =>

@@ -13,6 +13,7 @@ public static class CadenceCsv
         ("glide_width_m", o => o.GlideM), ("heading_swing_deg", o => o.SwingDeg), ("regularity", o => o.Regularity),
         ("advance_per_twitch_m", o => o.AdvanceM), ("pull_reach", o => o.PullReach), ("pull_impulse_Ns", o => o.ImpulseNs),
         ("wrist_torque_rms_Nm", o => o.WristRmsNm), ("mean_slack_m", o => o.SlackM), ("nose_down_load_N", o => o.NoseDownN),
+        ("nose_dip_m", o => o.NoseDipM),
         ("slack_share", o => o.SlackShare), ("loaded_tip_travel_m", o => o.LoadedTipM),
     ];
 

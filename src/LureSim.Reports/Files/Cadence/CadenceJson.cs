@@ -55,6 +55,8 @@ public static class CadenceJson
         Number(json, "best_regularity", best?.Median(o => o.Regularity));
         Number(json, "best_pull_reach", best?.Median(o => o.PullReach));
         Number(json, "best_wrist_torque_rms_Nm", best?.Median(o => o.WristRmsNm));
+        Number(json, "best_nose_down_load_N", best?.Median(o => o.NoseDownN));
+        Number(json, "best_nose_dip_m", best?.Median(o => o.NoseDipM));
         Number(json, "widest_glide_m", widest?.Median(o => o.GlideM));
         Number(json, "widest_per_s", widest?.PerS);
         Number(json, "narrowest_glide_above_best_m", narrow?.Median(o => o.GlideM));

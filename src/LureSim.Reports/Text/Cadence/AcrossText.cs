@@ -63,7 +63,10 @@ public static class AcrossText
     private static string Table(AcrossResult result)
     {
         int label = Math.Max(8, result.Cases.Max(c => c.Label.Length)) + 2;
-        var text = new StringBuilder().Append(' ', label + 2).Append("walks /s             best /s  glide cm  widest cm  swing deg  wrist N m\n");
+        string indent = new(' ', label + 2);
+        var text = new StringBuilder()
+            .Append(indent).Append("walks              best  glide  widest  swing  wrist  nose   dip\n")
+            .Append(indent).Append("/s                   /s     cm      cm    deg    N m    mN    mm\n");
         foreach (AcrossCase c in result.Cases)
         {
             text.Append("  ").Append(c.Label.PadRight(label));
@@ -81,8 +84,9 @@ public static class AcrossText
             return "never";
         }
 
-        return windows.PadRight(19) + CadenceStory.Rate(best.PerS).PadLeft(9) + Cell(100.0 * best.Median(o => o.GlideM), 1, 10)
-            + Cell(100.0 * r.Widest!.Median(o => o.GlideM), 1, 11) + Cell(best.Median(o => o.SwingDeg), 0, 11) + Cell(best.Median(o => o.WristRmsNm), 2, 11);
+        return windows.PadRight(16) + CadenceStory.Rate(best.PerS).PadLeft(7) + Cell(100.0 * best.Median(o => o.GlideM), 1, 7)
+            + Cell(100.0 * r.Widest!.Median(o => o.GlideM), 1, 8) + Cell(best.Median(o => o.SwingDeg), 0, 7) + Cell(best.Median(o => o.WristRmsNm), 2, 7)
+            + Cell(1000.0 * best.Median(o => o.NoseDownN), 1, 6) + Cell(1000.0 * best.Median(o => o.NoseDipM), 1, 6);
     }
 
     private static string Window(CadenceWindow w) =>

@@ -60,7 +60,7 @@ public sealed class CadenceFileTests
         Assert.Equal(result.Points.Count + 1, lines.Length);
         Assert.StartsWith("line.material,say,rhythm_per_s,pattern,lock_share,glide_width_m,", lines[0], StringComparison.Ordinal);
         Assert.StartsWith("braid,\"one, two\",0.6,skipping,0,", lines[1], StringComparison.Ordinal);
-        Assert.EndsWith(",4,failed,0" + new string(',', 33), lines[^1], StringComparison.Ordinal);
+        Assert.EndsWith(",4,failed,0" + new string(',', 36), lines[^1], StringComparison.Ordinal);
         Assert.DoesNotContain("NaN", string.Concat(lines), StringComparison.Ordinal);
     }
 
