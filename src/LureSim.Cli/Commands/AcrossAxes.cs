@@ -85,9 +85,8 @@ public static class AcrossAxes
             return null;
         }
 
-        string title = axis.Unit.Length > 0 ? $"{axis.Name}, {axis.Unit}" : axis.Name;
         return new(
-            new(axis.Name, title, axis.Unit, axis.IsNumeric && axis.Kind != QuantityKind.LineNumber),
+            new(axis.Name, axis.Title, axis.Unit, axis.IsNumeric && axis.Kind != QuantityKind.LineNumber),
             [.. axis.Values.Select(v => (new AcrossValue(v.Label, axis.IsNumeric ? axis.InUnit(v.Si) : double.NaN), v.Overrides))]);
     }
 

@@ -54,7 +54,7 @@ internal static class CadenceMapCommand
 
     private static AcrossKey Key(Axis axis) => new(
         axis.Name,
-        axis.Keys[0] == RetrieveKeys.Cadence ? Reports.Charts.Cadence.CadenceChart.RhythmTitle : axis.Unit.Length > 0 ? $"{axis.Name}, {axis.Unit}" : axis.Name,
+        axis.Keys[0] == RetrieveKeys.Cadence ? Reports.Charts.Cadence.CadenceChart.RhythmTitle : axis.Title,
         axis.Unit,
         true);
 

@@ -95,9 +95,8 @@ public sealed record CastAcrossAxis(
             return null;
         }
 
-        string title = axis.Unit.Length > 0 ? $"{axis.Name}, {axis.Unit}" : axis.Name;
         return new(
-            title, axis.IsNumeric && axis.Kind != QuantityKind.LineNumber, false,
+            axis.Title, axis.IsNumeric && axis.Kind != QuantityKind.LineNumber, false,
             [.. axis.Values.Select(v => (v.Label, axis.IsNumeric ? axis.InUnit(v.Si) : double.NaN, v.Overrides))]);
     }
 }

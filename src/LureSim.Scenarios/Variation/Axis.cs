@@ -16,6 +16,9 @@ public sealed class Axis
     /// <summary>Path as given, for example <c>rod.length</c> or <c>lure.hooks[1].mass</c>; linked keys are joined by <c>+</c>.</summary>
     public string Name { get; }
 
+    /// <summary>What it is in words with its unit, for example <c>rod length, ft</c>.</summary>
+    public string Title => string.Join(" + ", Name.Split('+').Select(Words)) + (Unit.Length > 0 ? ", " + Unit : "");
+
     /// <summary>Kind that all values were read as; <see cref="QuantityKind.Text"/> when they are words, lists, linked or mixed.</summary>
     public QuantityKind Kind { get; }
 
@@ -55,6 +58,14 @@ public sealed class Axis
 
         double si = LowSi + (share * (HighSi - LowSi));
         return Number(Kind == QuantityKind.WholeNumber ? Math.Round(si) : si);
+    }
+
+    // The tables of the trip go without saying; a length needs its rod or lure.
+    private static string Words(string path)
+    {
+        string table = path.Split('.')[0];
+        string told = table is "retrieve" or "angler" or "cast" ? path[(table.Length + 1)..] : path;
+        return told.Replace('.', ' ').Replace('_', ' ');
     }
 
     internal AxisValue Number(double si) => Number(Keys[0], Name, Kind, si);

@@ -29,6 +29,14 @@ public class AxisReaderTests
     public void Values_in_order(string text, string labels) =>
         Assert.Equal(labels, string.Join('|', Good(text).Values.Select(v => v.Label)));
 
+    [Theory]
+    [InlineData("rod.length=6 ft,7 ft", "rod length, ft")]
+    [InlineData("angler.rod_bearing=0 deg:120 deg:5", "rod bearing, deg")]
+    [InlineData("retrieve.stroke=6 cm:30 cm:7", "stroke, cm")]
+    [InlineData("line.material+line.film=braid+dry,nylon+wetted", "line material + line film")]
+    [InlineData("lure.hooks[2].x=-40 mm,-50 mm", "lure hooks[2] x, mm")]
+    public void Title_in_words_with_its_unit(string text, string title) => Assert.Equal(title, Good(text).Title);
+
     [Fact]
     public void Every_value_is_an_override_that_sets_exactly_it()
     {

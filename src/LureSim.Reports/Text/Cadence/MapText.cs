@@ -22,7 +22,7 @@ public static class MapText
         text.Append('\n');
         foreach (int row in Rows(result))
         {
-            text.AppendWrapped($"  {result.YKey.Name} {Number(result.Y[row])} {result.YKey.Unit}: {Spans(result, row)}");
+            text.AppendWrapped($"  {result.YKey.Title.Split(',')[0]} {Number(result.Y[row])} {result.YKey.Unit}: {Spans(result, row)}");
         }
 
         text.Append('\n');
