@@ -89,8 +89,16 @@ internal sealed class ReleaseSearch
             best = Distance(high) > Distance(best) ? high : best;
         }
 
+        // Halving may stop one fine step beside the top.
+        while (Better(best, -fine) || Better(best, fine))
+        {
+            best += Better(best, fine) ? fine : -fine;
+        }
+
         return best;
     }
+
+    private bool Better(int step, int by) => step + by >= 0 && step + by <= LastStep && Distance(step + by) > Distance(step);
 
     /// <summary>Where the lure lands when let go at a step, m from the hand's start.</summary>
     public double Distance(int step)

@@ -22,6 +22,10 @@ public static class Trade
     /// <summary>N m to pound-force inches.</summary>
     public static double PoundInches(double nm) => nm / (PoundForceN * 0.0254);
 
+    /// <summary>Turning speed to the hundred, with its unit: 17138 reads 17100 rpm.</summary>
+    /// <param name="rpm">Speed, rev/min.</param>
+    public static string Rpm(double rpm) => Fixed(100.0 * Math.Round(rpm / 100.0), 0) + " rpm";
+
     /// <summary>A number with two significant digits (three from 100 on), no exponent.</summary>
     /// <param name="value">Any finite number.</param>
     public static string Digits(double value)

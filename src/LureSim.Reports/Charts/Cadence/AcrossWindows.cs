@@ -2,9 +2,7 @@ using LureSim.Reports.Drawing;
 using LureSim.Reports.Text;
 using LureSim.Studies.Cadence;
 using OxyPlot;
-using OxyPlot.Annotations;
 using OxyPlot.Axes;
-using OxyPlot.Series;
 
 namespace LureSim.Reports.Charts.Cadence;
 
@@ -21,7 +19,7 @@ public static class AcrossWindows
         CadenceResult[] known = [.. result.Cases.Select(c => c.Result).OfType<CadenceResult>()];
         int rows = result.Cases.Count, height = (int)(Rest + (RowHeight * rows));
         PlotModel model = ChartStyle.NewModel(result.Title, "Rhythms that walk, by " + string.Join(" and ", result.Keys.Select(k => k.Title)));
-        var panels = new Panels(model, height, [Rows(result)]);
+        var panels = new Panels(model, height, [SetUpRows.Axis([.. result.Cases.Select(c => c.Label)])]);
         model.Axes.Add(Rhythms(known));
         for (int i = 0; i < rows; i++)
         {
@@ -37,25 +35,6 @@ public static class AcrossWindows
         return new Chart("across_windows", model, Height: height);
     }
 
-    private static CategoryAxis Rows(AcrossResult result)
-    {
-        LinearAxis look = ChartStyle.NewAxis(AxisPosition.Left, string.Empty);
-        var axis = new CategoryAxis
-        {
-            Position = AxisPosition.Left,
-            Minimum = -0.5,
-            Maximum = result.Cases.Count - 0.5,
-            MinorTickSize = 0,
-            MajorTickSize = 0,
-            AxislineStyle = LineStyle.Solid,
-            AxislineColor = look.AxislineColor,
-            AxislineThickness = look.AxislineThickness,
-            GapWidth = 0,
-        };
-        axis.Labels.AddRange(result.Cases.Reverse().Select(c => c.Label));
-        return axis;
-    }
-
     private static LinearAxis Rhythms(CadenceResult[] known)
     {
         double from = known.Min(r => r.Points[0].PerS), to = known.Max(r => r.Points[^1].PerS), margin = 0.02 * (to - from);
@@ -66,42 +45,19 @@ public static class AcrossWindows
     {
         if (setUp.Result is not CadenceResult result)
         {
-            Write(panels, left, row, "no run finished");
+            SetUpRows.Write(panels, left, row, "no run finished", OxyColors.Undefined);
             return;
         }
 
         foreach ((Model.Retrieve.WalkPattern? pattern, double from, double to) in result.Bands())
         {
-            panels.Model.Annotations.Add(new RectangleAnnotation
-            {
-                YAxisKey = Panels.Key(0),
-                MinimumX = from,
-                MaximumX = to,
-                MinimumY = row - HalfRow,
-                MaximumY = row + HalfRow,
-                Fill = PatternClasses.Of([pattern])[0].Color,
-                Layer = AnnotationLayer.BelowSeries,
-            });
+            SetUpRows.Box(panels, from, to, row, HalfRow, PatternClasses.Of([pattern])[0].Color);
         }
 
         if (result.BestPoint is RhythmPoint best)
         {
-            var dot = new ScatterSeries { YAxisKey = Panels.Key(0), MarkerType = MarkerType.Circle, MarkerSize = 9, MarkerFill = ChartStyle.Ink };
-            dot.Points.Add(new ScatterPoint(best.PerS, row));
-            panels.Model.Series.Add(dot);
-            Write(panels, best.PerS, row, $"  {Trade.Digits(100.0 * best.Median(o => o.GlideM))} cm");
+            SetUpRows.Dot(panels, best.PerS, row, ChartStyle.Ink);
+            SetUpRows.Write(panels, best.PerS, row, $"  {Trade.Digits(100.0 * best.Median(o => o.GlideM))} cm", OxyColors.Undefined);
         }
     }
-
-    private static void Write(Panels panels, double x, double y, string text) => panels.Model.Annotations.Add(new TextAnnotation
-    {
-        YAxisKey = Panels.Key(0),
-        Text = text,
-        TextPosition = new DataPoint(x, y),
-        Stroke = OxyColors.Undefined,
-        FontSize = ChartStyle.TextSize,
-        TextColor = ChartStyle.Ink,
-        TextHorizontalAlignment = HorizontalAlignment.Left,
-        TextVerticalAlignment = VerticalAlignment.Middle,
-    });
 }

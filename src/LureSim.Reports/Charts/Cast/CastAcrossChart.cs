@@ -3,9 +3,7 @@ using LureSim.Reports.Files.Cast;
 using LureSim.Reports.Text;
 using LureSim.Studies.Cast;
 using OxyPlot;
-using OxyPlot.Annotations;
 using OxyPlot.Axes;
-using OxyPlot.Series;
 
 namespace LureSim.Reports.Charts.Cast;
 
@@ -22,10 +20,10 @@ public static class CastAcrossChart
         ArgumentNullException.ThrowIfNull(result);
         int rows = result.Cases.Count, height = (int)(Rest + (RowHeight * rows));
         PlotModel model = ChartStyle.NewModel("Distance by " + result.KeyTitle.Split(',')[0], result.Title);
-        var panels = new Panels(model, height, [Rows(result)]);
+        var panels = new Panels(model, height, [SetUpRows.Axis([.. result.Cases.Select(c => c.Label)])]);
         double[] ends = [.. result.Cases.Where(c => c.Cast is not null).SelectMany(Ends).Where(double.IsFinite)];
         double low = Math.Min(0.0, ends.Min()), right = ends.Max();
-        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Distance over the water, m", low, right + (0.92 * (right - low))));
+        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Distance over the water, m", low, right + (1.02 * (right - low))));
         for (int i = 0; i < rows; i++)
         {
             // The first set-up stands on top.
@@ -40,85 +38,21 @@ public static class CastAcrossChart
     private static IEnumerable<double> Ends(CastCase c) =>
         [c.Cast!.DistanceM, c.Cast.DistanceMeanM, c.Cast.DistanceP10M, c.Cast.DistanceP90M, c.GuessesM.Low, c.GuessesM.High];
 
-    private static CategoryAxis Rows(CastAcross result)
-    {
-        LinearAxis look = ChartStyle.NewAxis(AxisPosition.Left, string.Empty);
-        var axis = new CategoryAxis
-        {
-            Position = AxisPosition.Left,
-            Minimum = -0.5,
-            Maximum = result.Cases.Count - 0.5,
-            MinorTickSize = 0,
-            MajorTickSize = 0,
-            AxislineStyle = LineStyle.Solid,
-            AxislineColor = look.AxislineColor,
-            AxislineThickness = look.AxislineThickness,
-            GapWidth = 0,
-        };
-        axis.Labels.AddRange(result.Cases.Reverse().Select(c => c.Label));
-        return axis;
-    }
-
     private static void AddRow(Panels panels, int row, CastAcross result, int index, double words)
     {
         CastCase c = result.Cases[index];
         if (c.Cast is null)
         {
-            Write(panels, words, row, "no cast");
+            SetUpRows.Write(panels, words, row, "no cast", OxyColors.White);
             return;
         }
 
-        Box(panels, c.GuessesM.Low, c.GuessesM.High, row, Wide, Guessed);
-        Box(panels, c.Cast.DistanceP10M, c.Cast.DistanceP90M, row, Narrow, ChartStyle.Blue);
-        Dot(panels, c.Cast.DistanceM, row, OxyColors.White);
-        Dot(panels, c.Cast.DistanceMeanM, row, ChartStyle.Ink);
-        Write(panels, words, row, $"{Trade.Fixed(c.Cast.DistanceMeanM, 1)} m" + (result.Step(index) is CastStep step ? $", {Gain(step)}" : ""));
+        SetUpRows.Box(panels, c.GuessesM.Low, c.GuessesM.High, row, Wide, Guessed);
+        SetUpRows.Box(panels, c.Cast.DistanceP10M, c.Cast.DistanceP90M, row, Narrow, ChartStyle.Blue);
+        SetUpRows.Dot(panels, c.Cast.DistanceM, row, OxyColors.White);
+        SetUpRows.Dot(panels, c.Cast.DistanceMeanM, row, ChartStyle.Ink);
+        SetUpRows.Write(panels, words, row, $"{Trade.Fixed(c.Cast.DistanceMeanM, 1)} m" + (result.Step(index) is CastStep step ? $", {Gain(step)}" : ""), OxyColors.White);
     }
 
-    private static void Dot(Panels panels, double x, double y, OxyColor fill)
-    {
-        var dot = new ScatterSeries
-        {
-            YAxisKey = Panels.Key(0),
-            MarkerType = MarkerType.Circle,
-            MarkerSize = 9,
-            MarkerFill = fill,
-            MarkerStroke = ChartStyle.Ink,
-            MarkerStrokeThickness = 3,
-        };
-        dot.Points.Add(new ScatterPoint(x, y));
-        panels.Model.Series.Add(dot);
-    }
-
-    private static string Gain(CastStep step) => $"{(step.GainM > 0.0 ? "+" : "")}{Trade.Fixed(step.GainM, 1)}: {CastAcrossCsv.Verdict(step)}{(double.IsFinite(step.SameShare) ? $" (in {CastAcrossCsv.Sure(step)} of draws)" : "")}";
-
-    private static void Box(Panels panels, double from, double to, double row, double half, OxyColor fill)
-    {
-        if (double.IsFinite(from) && double.IsFinite(to))
-        {
-            panels.Model.Annotations.Add(new RectangleAnnotation
-            {
-                YAxisKey = Panels.Key(0),
-                MinimumX = from,
-                MaximumX = to,
-                MinimumY = row - half,
-                MaximumY = row + half,
-                Fill = fill,
-                Layer = AnnotationLayer.BelowSeries,
-            });
-        }
-    }
-
-    private static void Write(Panels panels, double x, double y, string text) => panels.Model.Annotations.Add(new TextAnnotation
-    {
-        YAxisKey = Panels.Key(0),
-        Text = text,
-        TextPosition = new DataPoint(x, y),
-        Stroke = OxyColors.Undefined,
-        Background = OxyColors.White,
-        FontSize = ChartStyle.TextSize,
-        TextColor = ChartStyle.Ink,
-        TextHorizontalAlignment = HorizontalAlignment.Left,
-        TextVerticalAlignment = VerticalAlignment.Middle,
-    });
+    private static string Gain(CastStep step) => $"{(step.GainM > 0.0 ? "+" : "")}{Trade.Fixed(step.GainM, 1)}: {(step.Notices ? "you will notice" : "you will not notice")}{(double.IsFinite(step.SameShare) ? $" (in {CastAcrossCsv.Sure(step)} of draws)" : "")}";
 }

@@ -44,7 +44,7 @@ public static class CastSpeeds
     }
 
     private static string Subtitle(CastResult result, bool revolving) => revolving
-        ? $"The spool peaks at {Trade.Fixed(result.SpoolPeakRpm, 0)} rpm; at most {Trade.Fixed(result.LoopsThrown, 1)} loops lie loose"
+        ? $"The spool peaks at {Trade.Rpm(result.SpoolPeakRpm)}; at most {Trade.Fixed(result.LoopsThrown, 1)} loops lie loose"
         : $"The lure leaves at {Trade.Fixed(result.LaunchSpeedMS, 1)} m/s and lands at {Trade.Fixed(result.Series.LureSpeedMS[^1], 1)} m/s";
 
     private static void Released(Panels panels, CastResult result, double[] speed, OxyColor color, LineStyle style)

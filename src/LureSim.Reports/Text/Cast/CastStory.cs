@@ -62,7 +62,7 @@ internal static class CastStory
             return $"The fixed spool throws no loops; lifting the line over its lip and through the rings takes {Trade.Fixed(e.BrakesJ + e.PickUpJ, 1)} J.";
         }
 
-        string thrown = $"The spool peaks at {Trade.Fixed(c.SpoolPeakRpm, 0)} rpm and throws {Trade.Fixed(c.LoopsThrown, 1)} loops.";
+        string thrown = $"The spool peaks at {Trade.Rpm(c.SpoolPeakRpm)} and throws {Trade.Fixed(c.LoopsThrown, 1)} loops.";
         if (c.DistanceM < 0.0)
         {
             return thrown;

@@ -35,7 +35,7 @@ internal static class CastTable
     private static IEnumerable<TableRow> Spool(CastReport report)
     {
         CastResult c = report.Cast;
-        yield return new("spool, peak", $"{Trade.Fixed(c.SpoolPeakRpm, 0)} rpm", $"{Trade.Fixed(c.LoopsThrown, 1)} loops thrown");
+        yield return new("spool, peak", Trade.Rpm(c.SpoolPeakRpm), $"{Trade.Fixed(c.LoopsThrown, 1)} loops thrown");
         if (report.Brake is LeastBrake brake)
         {
             yield return new(
