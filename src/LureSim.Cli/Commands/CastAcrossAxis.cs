@@ -20,7 +20,7 @@ public sealed record CastAcrossAxis(
     private static readonly (string Name, string Axis)[] Ready =
     [
         ("line-diameter", "line.diameter=0.20 mm:0.40 mm:5"),
-        ("spool", "reel.spool_inertia=5 g cm2,10 g cm2,15 g cm2,20 g cm2,30 g cm2"),
+        ("spool", "reel.spool_inertia=4 g cm2,6 g cm2,8 g cm2,12 g cm2,16 g cm2"),
         ("overhang", "cast.overhang=8 in:32 in:5"),
         ("effort", "cast.effort=0.5,0.75,1,1.25,1.5"),
     ];

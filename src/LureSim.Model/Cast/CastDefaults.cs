@@ -6,12 +6,32 @@ namespace LureSim.Model.Cast;
 /// <summary>Defaults that depend on line and lure. All are guesses; each comes with its range.</summary>
 public static class CastDefaults
 {
-    /// <summary>A whole cast for a line and a lure, best release.</summary>
-    /// <param name="line">Line.</param>
-    /// <param name="lure">Lure.</param>
+    // Low end of the guess of packing; what fits then fits always.
+    private const double LoosestPacking = 0.6;
+
+    /// <summary>A whole cast of a set-up, best release.</summary>
+    /// <param name="run">Rod, reel, line and lure.</param>
     /// <param name="hands">Hands; the practised ones when none are given.</param>
-    public static CastSpec Cast(LineSpec line, LureSpec lure, HandsSpec? hands = null) => new(
-        hands ?? HandsSpec.Practised, 0.45, new ReleaseSpec(), new SpoolSpec(), new FixedSpoolSpec(PickUpFactor(line).Value), Flight(line, lure));
+    public static CastSpec Cast(RunSpec run, HandsSpec? hands = null)
+    {
+        ArgumentNullException.ThrowIfNull(run);
+        var spool = new SpoolSpec();
+        spool = spool with { LineM = SpoolLine(run.Line, 0.5 * run.Reel.SpoolDiameterM, spool.WidthM, spool.Packing).Value };
+        return new(
+            hands ?? HandsSpec.Practised, 0.45, new ReleaseSpec(), spool, new FixedSpoolSpec(PickUpFactor(run.Line).Value), Flight(run.Line, run.Lure));
+    }
+
+    /// <summary>Line on a revolving spool: 75 m (50 to 100), or less where less fits beside a third of the radius.</summary>
+    /// <param name="line">Line.</param>
+    /// <param name="radiusM">R_0, radius of the wound line, m.</param>
+    /// <param name="widthM">W, its width, m.</param>
+    /// <param name="packing">Share of line in the wound volume.</param>
+    public static Ranged SpoolLine(LineSpec line, double radiusM, double widthM, double packing)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        double holds = 0.9 * Math.Min(LoosestPacking, packing) * 4.0 * widthM * radiusM * radiusM / (line.DiameterM * line.DiameterM);
+        return new(Math.Min(75.0, 0.8 * holds), Math.Min(50.0, 0.6 * holds), Math.Min(100.0, holds));
+    }
 
     /// <summary>Fixed spool of a line.</summary>
     /// <param name="line">Line.</param>

@@ -21,6 +21,9 @@ public enum CastRemarks
 
     /// <summary>The rod started less far back than asked for, since the lure would have hung in the water.</summary>
     StartRaised = 16,
+
+    /// <summary>All line left the spool before the lure was down.</summary>
+    LineRunsOut = 32,
 }
 
 /// <summary>One cast and its figures. Places are counted from the hand's place at the start, x forward, z over the water.</summary>
@@ -140,9 +143,12 @@ public sealed record CastEnergy(
     double HandsJ, double RodJ, double RodLossJ, double RodAirJ, double LureJ, double LureAirJ, double LineJ, double LineAirJ, double SpoolJ,
     double BrakesJ, double PickUpJ)
 {
+    // Where the hands did less than this, the account is measured by it.
+    private const double LeastWorkJ = 1e-3;
+
     /// <summary>Share of the hands' work that the account does not explain: the error of the steps.</summary>
     public double Residual =>
-        (RodJ + RodLossJ + RodAirJ + LureJ + LureAirJ + LineJ + LineAirJ + SpoolJ + BrakesJ + PickUpJ - HandsJ) / HandsJ;
+        (RodJ + RodLossJ + RodAirJ + LureJ + LureAirJ + LineJ + LineAirJ + SpoolJ + BrakesJ + PickUpJ - HandsJ) / Math.Max(Math.Abs(HandsJ), LeastWorkJ);
 }
 
 /// <summary>Series of a cast, one value per recorded time in every list.</summary>

@@ -64,6 +64,7 @@ public static class CastRunner
         CastRemarks remarks = (splash.X < 0.0 ? CastRemarks.LandsBehind : 0) | (hitsWater ? CastRemarks.HitsWaterInSwing : 0)
             | (recorder.PeakTension > setup.Spec.Run.Line.BreakN ? CastRemarks.AboveBreakingLoad : 0)
             | (recorder.PeakLoops > BacklashLoops ? CastRemarks.Backlash : 0)
+            | (cast.Reel.PaidM >= cast.Reel.LineM ? CastRemarks.LineRunsOut : 0)
             | (setup.StartRad > setup.Spec.Cast.Hands.StartRad ? CastRemarks.StartRaised : 0);
         return new CastResult
         {

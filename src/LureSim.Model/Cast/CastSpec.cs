@@ -48,7 +48,8 @@ public enum ReleaseMode
 public sealed record ReleaseSpec(ReleaseMode Mode = ReleaseMode.Best, double Value = 0.0, double ErrorS = 0.0);
 
 /// <summary>A revolving spool in the cast.</summary>
-/// <param name="InertiaKgM2">I, spool with its line at the start, kg m2, guess 1.5e-6 (0.5e-6 to 3e-6).</param>
+/// <param name="InertiaKgM2">I_b, bare spool without line, kg m2, guess 0.8e-6 (0.4e-6 to 1.5e-6): 6 to 16 g at a radius of gyration of 8 to 10 mm.</param>
+/// <param name="LineM">Line on the spool at the start, m, 1 to 1000; at its end the cast is held.</param>
 /// <param name="WidthM">W, width of the wound line, m, 0.005 to 0.06.</param>
 /// <param name="Packing">Share of line in the wound volume, guess 0.75 (0.6 to 0.9).</param>
 /// <param name="MagneticNms">c_m, torque c_m w of a magnetic brake, N m s, 0 to 1e-5; of interest 0 to 2e-6.</param>
@@ -57,7 +58,8 @@ public sealed record ReleaseSpec(ReleaseMode Mode = ReleaseMode.Best, double Val
 /// <param name="ThumbNm">Friction of the thumb while line is loose, N m, guess 0.003 (0 to 0.01): it takes a tenth of the speed in a tenth of a second.</param>
 /// <param name="ThumbDelayS">Lag of the thumb, s, guess 0.15 (0.1 to 0.2).</param>
 public sealed record SpoolSpec(
-    double InertiaKgM2 = 1.5e-6,
+    double InertiaKgM2 = 8e-7,
+    double LineM = 75.0,
     double WidthM = 0.022,
     double Packing = 0.75,
     double MagneticNms = 5e-7,

@@ -52,6 +52,7 @@ public static class CastSpecCheck
     private static void Spools(CastSpec cast)
     {
         Require.InRange(cast.Spool.InertiaKgM2, 1e-7, 1e-4);
+        Require.InRange(cast.Spool.LineM, 1.0, 1000.0);
         Require.InRange(cast.Spool.WidthM, 0.005, 0.06);
         Require.InRange(cast.Spool.Packing, 0.4, 1.0);
         Require.InRange(cast.Spool.MagneticNms, 0.0, 1e-4);

@@ -8,6 +8,9 @@ internal abstract class ReelFeed
     /// <summary>P, line paid out beyond the overhang, m.</summary>
     public double PaidM;
 
+    /// <summary>P at which the line ends, m.</summary>
+    public double LineM { get; protected init; } = double.PositiveInfinity;
+
     /// <summary>u, speed at which line is given, m/s.</summary>
     public double SpeedMS;
 
@@ -53,6 +56,12 @@ internal abstract class ReelFeed
         SpeedMS = Math.Max(0.0, SpeedMS + (h * Accel));
         PaidM += 0.5 * h * (before + SpeedMS);
         Settle(h, tensionN, looseM, before);
+        if (PaidM >= LineM)
+        {
+            // The knot on the spool holds; what still turns is lost in it.
+            LossJ += KineticJ;
+            (SpeedMS, Accel, Locked) = (0.0, 0.0, true);
+        }
     }
 
     /// <summary>Copies the state of another reel of the same kind.</summary>

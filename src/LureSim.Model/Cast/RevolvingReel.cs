@@ -2,7 +2,8 @@ namespace LureSim.Model.Cast;
 
 /// <summary>
 /// A revolving spool: I(P) w' = R(P) T - c_m w - c_c w^2 - M_0 - thumb, u = R w. Radius and inertia fall as line leaves;
-/// leaving line carries its own momentum with it, so no term of I' is left in w'.
+/// leaving line carries its own momentum with it, so no term of I' is left in w'. I is that of the bare spool and of the line left on
+/// it, so that no line can carry off more than it brought (I' = -mu R^2).
 /// </summary>
 internal sealed class RevolvingReel : ReelFeed
 {
@@ -10,7 +11,7 @@ internal sealed class RevolvingReel : ReelFeed
     private const double ThumbFullM = 0.1;
 
     private readonly SpoolSpec _spec;
-    private readonly double _radius2, _slope, _mu;
+    private readonly double _radius2, _slope, _mu, _core2;
     private double _thumb;
 
     /// <summary>Creates the spool.</summary>
@@ -24,20 +25,27 @@ internal sealed class RevolvingReel : ReelFeed
         _radius2 = radiusM * radiusM;
         _slope = diameterM * diameterM / (4.0 * spec.Packing * spec.WidthM);
         _mu = linearDensityKgM;
+        LineM = spec.LineM;
+        _core2 = _radius2 - (_slope * LineM);
+        if (_core2 <= 0.0)
+        {
+            throw new ArgumentException($"{LineM} m of this line do not fit on the spool, which holds {_radius2 / _slope:F0} m down to its axle.", nameof(spec));
+        }
     }
 
     /// <summary>R, radius of the wound line now, m.</summary>
-    public double RadiusM => Math.Sqrt(Math.Max(_radius2 - (_slope * PaidM), 0.04 * _radius2));
+    public double RadiusM => Math.Sqrt(_radius2 - (_slope * OffM));
 
-    /// <summary>I, inertia of spool and line now, kg m2.</summary>
-    public double InertiaKgM2 => Math.Max(
-        _spec.InertiaKgM2 - (_mu * PaidM * (_radius2 - (0.5 * _slope * PaidM))), 0.1 * _spec.InertiaKgM2);
+    /// <summary>I, inertia of spool and line now, kg m2: the line left is a hollow cylinder, m (R_1^2 + R^2)/2.</summary>
+    public double InertiaKgM2 => _spec.InertiaKgM2 + (0.5 * _mu * (LineM - OffM) * (_core2 + _radius2 - (_slope * OffM)));
 
     public override double SpinRadS => SpeedMS / RadiusM;
 
     public override double LoopM => 2.0 * Math.PI * RadiusM;
 
     public override double KineticJ => 0.5 * InertiaKgM2 * SpinRadS * SpinRadS;
+
+    private double OffM => Math.Min(PaidM, LineM);
 
     public override void CopyFrom(ReelFeed other)
     {

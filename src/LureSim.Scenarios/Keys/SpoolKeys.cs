@@ -6,14 +6,22 @@ namespace LureSim.Scenarios.Keys;
 public static class SpoolKeys
 {
     /// <summary>Inertia of the spool.</summary>
-    public static readonly KeySpec SpoolInertia = new("reel.spool_inertia", QuantityKind.Inertia, "g cm2", "Revolving spool with its line, for casts.")
+    public static readonly KeySpec SpoolInertia = new("reel.spool_inertia", QuantityKind.Inertia, "g cm2", "Bare revolving spool, its line not counted.")
     {
-        Default = "1.5e-6 kg m2",
+        Default = "8e-7 kg m2",
         Low = 1e-7,
         High = 1e-4,
-        GuessLow = 5e-7,
-        GuessHigh = 3e-6,
+        GuessLow = 4e-7,
+        GuessHigh = 1.5e-6,
         FromCast = s => s.Cast.Spool.InertiaKgM2,
+    };
+
+    /// <summary>Line on the spool.</summary>
+    public static readonly KeySpec LineOnSpool = new("reel.line_on_spool", QuantityKind.Length, "m", "Line on a revolving spool at the start of a cast; without it 75 m, or what fits.")
+    {
+        Low = 1,
+        High = 1000,
+        FromCast = s => s.Cast.Spool.LineM,
     };
 
     /// <summary>Width of the wound line.</summary>
@@ -71,6 +79,6 @@ public static class SpoolKeys
     /// <summary>Rows of the table.</summary>
     public static readonly KeySpec[] All =
     [
-        SpoolInertia, SpoolWidth, SpoolPacking, MagneticBrake, CentrifugalBrake, SpoolFriction,
+        SpoolInertia, LineOnSpool, SpoolWidth, SpoolPacking, MagneticBrake, CentrifugalBrake, SpoolFriction,
     ];
 }

@@ -1,6 +1,7 @@
 using LureSim.Model.Cast;
 using LureSim.Model.Lines;
 using LureSim.Model.Lures;
+using LureSim.Model.Reels;
 using LureSim.Model.Rods;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
@@ -11,7 +12,7 @@ namespace LureSim.Scenarios.Mapping;
 internal static class CastMapper
 {
     /// <summary>Maps; null when rod, line or lure is missing or refused.</summary>
-    public static CastSpec? Map(MapContext c, RodSpec? rod, LineSpec? line, LureSpec? lure)
+    public static CastSpec? Map(MapContext c, RodSpec? rod, ReelSpec reel, LineSpec? line, LureSpec? lure)
     {
         HandsSpec hands = Hands(c);
         if (hands.StopRad < hands.StartRad + 0.2)
@@ -31,7 +32,7 @@ internal static class CastMapper
             hands,
             c[CastKeys.Overhang],
             Release(c),
-            Spool(c),
+            Spool(c, line, reel),
             FixedSpool(c, line),
             Flight(c, line, lure),
             c[RodKeys.CastDamping],
@@ -67,8 +68,9 @@ internal static class CastMapper
         return new(mode, c[CastKeys.Release], c[CastKeys.ReleaseLate]);
     }
 
-    private static SpoolSpec Spool(MapContext c) => new(
+    private static SpoolSpec Spool(MapContext c, LineSpec line, ReelSpec reel) => new(
         c[SpoolKeys.SpoolInertia],
+        SpoolLine(c, line, reel),
         c[SpoolKeys.SpoolWidth],
         c[SpoolKeys.SpoolPacking],
         c[SpoolKeys.MagneticBrake],
@@ -76,6 +78,24 @@ internal static class CastMapper
         c[SpoolKeys.SpoolFriction],
         c[CastKeys.Thumb],
         c[CastKeys.ThumbDelay]);
+
+    private static double SpoolLine(MapContext c, LineSpec line, ReelSpec reel)
+    {
+        double radius = 0.5 * reel.SpoolDiameterM;
+        double width = c[SpoolKeys.SpoolWidth], packing = c[SpoolKeys.SpoolPacking];
+        double length = Guessed(c, SpoolKeys.LineOnSpool, CastDefaults.SpoolLine(line, radius, width, packing));
+
+        // Volume of the wound line: pi/4 d^2 L = packing pi W R^2 when it fills the spool down to its axle.
+        double most = 0.95 * packing * 4.0 * width * radius * radius / (line.DiameterM * line.DiameterM);
+        if (reel.Kind == ReelKind.Revolving && length > most)
+        {
+            c.Fault(SpoolKeys.LineOnSpool, string.Concat(
+                $"{MapContext.Show(SpoolKeys.LineOnSpool, length)} of this line do not fit on the spool; ",
+                $"at most {MapContext.Show(SpoolKeys.LineOnSpool, most)} with its diameter, width and packing"));
+        }
+
+        return length;
+    }
 
     private static FixedSpoolSpec FixedSpool(MapContext c, LineSpec line) => new(
         Guessed(c, CastKeys.PickUp, CastDefaults.PickUpFactor(line)), c[CastKeys.RestTension], c[CastKeys.RingFriction]);

@@ -33,7 +33,7 @@ internal static class RunMapper
         LureSpec? lure = LureMapper.Map(c);
         RetrieveSpec retrieve = RetrieveMapper.Map(c, rod);
         CrossChecks.Run(c, rod, leader, lure, retrieve);
-        CastSpec? cast = CastMapper.Map(c, rod, line, lure);
+        CastSpec? cast = CastMapper.Map(c, rod, reel, line, lure);
         if (c.FaultCount > 0 || rod is null || line is null || lure is null || cast is null)
         {
             return null;

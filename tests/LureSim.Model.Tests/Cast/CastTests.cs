@@ -18,6 +18,32 @@ public sealed class CastTests
         Assert.InRange(Math.Abs(Revolving.Energy.Residual), 0.0, 1e-4);
     }
 
+    [Theory]
+    [InlineData(0.070, 4e-7)]
+    [InlineData(0.025, 4e-7)]
+    [InlineData(0.050, 2e-6)]
+    public void Energy_account_closes_on_light_and_large_spools(double diameter, double bare)
+    {
+        CastRunSpec spec = CastCases.Default();
+        RunSpec run = spec.Run with { Reel = spec.Run.Reel with { SpoolDiameterM = diameter } };
+        CastSpec cast = CastDefaults.Cast(run);
+        CastResult result = CastRunner.Run(new(run, cast with { Spool = cast.Spool with { InertiaKgM2 = bare } }));
+        Assert.InRange(Math.Abs(result.Energy.Residual), 0.0, 1e-4);
+    }
+
+    [Fact]
+    public void A_short_line_runs_out_and_stops_the_lure()
+    {
+        CastRunSpec spec = At(CastCases.Default(), Revolving.ReleaseTimeS);
+        CastResult result = CastRunner.Run(spec with { Cast = spec.Cast with { Spool = spec.Cast.Spool with { LineM = 20.0 } } });
+        Assert.True(result.Remarks.HasFlag(CastRemarks.LineRunsOut));
+        Assert.InRange(result.LineOutM, 20.0, 20.5);
+        Assert.InRange(result.DistanceM, 10.0, 24.0);
+        Assert.InRange(Math.Abs(result.Energy.Residual), 0.0, 1e-4);
+        Assert.False(Revolving.Remarks.HasFlag(CastRemarks.LineRunsOut));
+        Assert.ThrowsAny<ArgumentException>(() => CastRunner.Run(spec with { Cast = spec.Cast with { Spool = spec.Cast.Spool with { LineM = 900.0 } } }));
+    }
+
     [Fact]
     public void Launch_stays_inside_the_bounds_of_measured_people()
     {

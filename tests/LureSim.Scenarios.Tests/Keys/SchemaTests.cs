@@ -60,7 +60,7 @@ public class SchemaTests
         Assert.Equal(new AirSpec(), spec.Air);
         Assert.Equal(new RetrieveSpec(), spec.Retrieve);
         Assert.Equal(new SolverSpec(), spec.Solver);
-        Assert.Equal(CastDefaults.Cast(spec.Line, spec.Lure) with { Solver = new() }, Texts.Read(Texts.Least).Cast!.Cast);
+        Assert.Equal(CastDefaults.Cast(spec) with { Solver = new() }, Texts.Read(Texts.Least).Cast!.Cast);
         RodSpec rod = spec.Rod;
         Assert.Equal(new RodSpec(rod.LengthM, rod.GripM, rod.ThirdLoadN, rod.MassKg), rod);
         var lure = spec.Lure;
@@ -92,8 +92,9 @@ public class SchemaTests
         {
             foreach (double end in new[] { key.Low, key.High })
             {
-                // The one end that another key forbids: a swing must have an arc.
-                string[] room = key == HandsKeys.StopAngle ? ["hands.start_angle=-2.6 rad"] : key == HandsKeys.StartAngle ? ["hands.stop_angle=1.6 rad"] : ["angler.hand_height=4 m"];
+                // Ends that other keys forbid: a swing must have an arc, line must fit on its spool.
+                string[] room = key == HandsKeys.StopAngle ? ["hands.start_angle=-2.6 rad"] : key == HandsKeys.StartAngle ? ["hands.stop_angle=1.6 rad"]
+                    : key == SpoolKeys.LineOnSpool ? ["reel.spool_diameter=80 mm", "reel.spool_width=60 mm"] : ["angler.hand_height=4 m"];
                 ScenarioResult result = source.Resolve([.. room, $"{key.Path}={Quantity.Format(end, key.Kind)}"]);
                 Assert.True(result.IsValid, $"{key.Path}: {string.Join('\n', result.Errors)}");
                 CastSpecCheck.Demand(result.Cast!);
@@ -118,6 +119,7 @@ public class SchemaTests
         "retrieve.hold_distance" => "true",
         "reel.drag" => "10 lb",
         "reel.take_up" => "31 in/turn",
+        "reel.line_on_spool" => "60 m",
         "air.roughness" => "1 mm",
         _ when key.Kind == QuantityKind.Choice => key.Choices[^1].Name == "none" ? "nylon" : key.Choices[^1].Name == key.Default ? key.Choices[0].Name : key.Choices[^1].Name,
         _ => Shifted(key),

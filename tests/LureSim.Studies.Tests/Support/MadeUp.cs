@@ -26,7 +26,7 @@ internal static class MadeUp
     public static CastRunSpec Cast()
     {
         RunSpec run = Spec() with { Rod = new RodSpec(2.13, 0.45, 3.0, 0.075), Reel = new ReelSpec(ReelKind.Fixed, 6.2, 0.045, 30) };
-        return new CastRunSpec(run, CastDefaults.Cast(run.Line, run.Lure));
+        return new CastRunSpec(run, CastDefaults.Cast(run));
     }
 
     public static StationaryOutcome Outcome(WalkPattern pattern, double glide = 0.05, double torque = 1.0, double regularity = 0.98) =>

@@ -86,6 +86,6 @@ public static class WholeCasts
         var run = new RunSpec(
             "cast", new WaterSpec(), new AirSpec(), new AnglerSpec(), new RodSpec(2.1336, 0.3, power, 0.054), new ReelSpec(kind, 7.1, 0.034, 50.0),
             line, null, lure, new RetrieveSpec(), new SolverSpec());
-        return new CastRunSpec(run, CastDefaults.Cast(line, lure));
+        return new CastRunSpec(run, CastDefaults.Cast(run));
     }
 }

@@ -61,5 +61,6 @@ public static class CastOutputs
         (CastRemarks.AboveBreakingLoad, "above-breaking-load"),
         (CastRemarks.Backlash, "backlash"),
         (CastRemarks.StartRaised, "start-raised"),
+        (CastRemarks.LineRunsOut, "line-runs-out"),
     ];
 }

@@ -94,6 +94,11 @@ internal static class CastStory
             yield return "Backlash: more than ten loops lie loose on the spool, and the next ones may catch them.";
         }
 
+        if (c.Remarks.HasFlag(CastRemarks.LineRunsOut))
+        {
+            yield return $"All {Trade.Fixed(c.Spec.Cast.Spool.LineM, 0)} m of line leave the spool; its knot stops the lure.";
+        }
+
         if (c.Remarks.HasFlag(CastRemarks.StartRaised))
         {
             yield return $"The swing starts only {Trade.Fixed(-c.StartAngleRad / Degree, 0)} deg back instead of {Trade.Fixed(-c.Spec.Cast.Hands.StartRad / Degree, 0)}: farther back the lure would hang in the water.";

@@ -68,6 +68,6 @@ public sealed class CastChartTests
         var run = new RunSpec(
             "Made up", new WaterSpec(), new AirSpec(), new AnglerSpec(), new RodSpec(2.13, 0.45, 3.0, 0.075), new ReelSpec(reel, 7.1, 0.034, 30), line, null, lure,
             new RetrieveSpec(), new SolverSpec());
-        return new(run, CastDefaults.Cast(line, lure) with { OverhangM = overhang });
+        return new(run, CastDefaults.Cast(run) with { OverhangM = overhang });
     }
 }
