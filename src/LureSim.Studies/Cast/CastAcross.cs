@@ -38,7 +38,8 @@ public sealed record CastCase(string Label, double Number, CastResult? Cast, str
 }
 
 /// <summary>From one set-up to the next.</summary>
-/// <param name="GainM">Mean distance gained, m. Not that of the best release: on a revolving spool that one jumps by half a metre with the loops thrown.</param>
+/// <param name="GainM">Mean distance gained, m: the median over the draws, or that of the set-ups as they are where there are none. On a revolving spool
+/// a single cast jumps by a metre with the loops thrown, the median does not.</param>
 /// <param name="GainsM">Band of the gain over the draws, both set-ups with the same luck.</param>
 /// <param name="SigmaM">Scatter from cast to cast, mean of both, m.</param>
 /// <param name="SameShare">Share of the draws with the same verdict; NaN without draws.</param>
@@ -62,8 +63,8 @@ public sealed record CastStep(double GainM, Spread GainsM, double SigmaM, double
             return null;
         }
 
-        double gain = to.Cast.DistanceMeanM - from.Cast.DistanceMeanM, sigma = 0.5 * (from.SigmaM + to.SigmaM);
         double[] gains = [.. from.DrawsM.Zip(to.DrawsM, (a, b) => b - a).Where(double.IsFinite)];
+        double gain = gains.Length > 0 ? gains.Median() : to.Cast.DistanceMeanM - from.Cast.DistanceMeanM, sigma = 0.5 * (from.SigmaM + to.SigmaM);
         bool notices = NoticeRule.Notices(gain, sigma);
         double same = gains.Length == 0 ? double.NaN : (double)gains.Count(g => NoticeRule.Notices(g, sigma) == notices) / gains.Length;
         return new(gain, Spread.Of(gains), sigma, same);

@@ -33,7 +33,10 @@ public sealed class CastAcrossTests
         IReadOnlyList<CastCase> one = CastAcrossStudy.Run(variants, efforts.Length, 1, null, default), many = CastAcrossStudy.Run(variants, efforts.Length, 2, null, default);
         Assert.Equal(one[1].DrawsM, many[1].DrawsM);
         CastStep step = CastStep.Between(one[0], one[1])!;
-        Assert.Equal(one[1].Cast!.DistanceMeanM - one[0].Cast!.DistanceMeanM, step.GainM, 1e-12);
+        double[] gains = [.. one[0].DrawsM.Zip(one[1].DrawsM, (a, b) => b - a).Order()];
+        Assert.Equal(0.5 * (gains[2] + gains[3]), step.GainM, 1e-12);
+        CastStep plain = CastStep.Between(one[0] with { DrawsM = [] }, one[1] with { DrawsM = [] })!;
+        Assert.Equal(one[1].Cast!.DistanceMeanM - one[0].Cast!.DistanceMeanM, plain.GainM, 1e-12);
         Assert.True(step.GainM > 0.0);
         Assert.True(step.GainsM.High - step.GainsM.Low < 0.5 * (one[0].GuessesM.High - one[0].GuessesM.Low));
 

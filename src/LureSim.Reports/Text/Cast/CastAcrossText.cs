@@ -53,8 +53,8 @@ public static class CastAcrossText
             yield return $"With the length go: {result.Law}.";
         }
 
-        yield return $"Cast: let go as the scenario says, or at the best moment. Mean: of many casts with their release errors. Gain: of the mean, on {(result.IsNumeric ? "the one before" : "the first")}. Band: eight of ten draws of the guesses, the same luck for all set-ups. Casts: as many with each as show the gain against the scatter from cast to cast "
-            + $"({Trade.Fixed(100.0 * Scatter(result), 0)} % of the distance), 16 (scatter/gain)^2; up to 16 you will notice. In draws: the share of draws with the same verdict; below a half, trust the guesses before the verdict.";
+        yield return $"Cast: let go as the scenario says, or at the best moment. Mean: of many casts with their release errors. Gain: of the mean, on {(result.IsNumeric ? "the one before" : "the first")}, median of the draws. Band: eight of ten draws of the guesses, the same luck for all set-ups. Casts: as many with each as show the gain against the scatter from cast to cast "
+            + $"({Trade.Fixed(100.0 * Scatter(result), 0)} % of the distance), 16 (scatter/gain)^2; up to 16 you will notice. In draws: the share of draws with the same verdict.";
         CastCase[] known = [.. result.Cases.Where(c => c.Cast is not null)];
         if (known.Length > 1)
         {
