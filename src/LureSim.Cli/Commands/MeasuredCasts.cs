@@ -151,7 +151,7 @@ public static class MeasuredCasts
         }
 
         overrides.AddRange(header.Where(h => h is not (Distance or Lure) && Cell(h).Length > 0).Select(h => $"{h}={Cell(h)}"));
-        return new(lure.Length > 0 ? lure : $"cast {line}", distance.Si, overrides, place);
+        return new(lure.Length > 0 ? lure : $"line {line}", distance.Si, overrides, place);
     }
 
     private static bool Far(string place, string key, QuantityValue value, List<ScenarioFault> faults)

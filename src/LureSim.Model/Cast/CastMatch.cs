@@ -19,12 +19,13 @@ public static class CastMatch
     /// <summary>The effort at which the cast, released as its spec says, goes as far as measured, within some 0.3 %.</summary>
     /// <param name="spec">The cast; its own effort is not read.</param>
     /// <param name="distanceM">Measured distance, m, positive.</param>
+    /// <param name="mean">True for a mean of many casts with their release errors, false for one cast let go as the spec says.</param>
     /// <exception cref="ArgumentException">The distance is not positive.</exception>
     /// <exception cref="ModelException">No effort in range goes that far, or the least one goes farther.</exception>
-    public static double Effort(CastRunSpec spec, double distanceM)
+    public static double Effort(CastRunSpec spec, double distanceM, bool mean = false)
     {
         Require.Positive(distanceM);
-        double least = Distance(spec, LeastEffort), most = Distance(spec, MostEffort);
+        double least = Distance(spec, LeastEffort, mean), most = Distance(spec, MostEffort, mean);
         if (!(least <= distanceM && distanceM <= most))
         {
             throw new ModelException(
@@ -32,7 +33,7 @@ public static class CastMatch
         }
 
         return Brent.TryFindRoot(
-            logEffort => Distance(spec, FromLog(logEffort)) - distanceM, Math.Log(LeastEffort), Math.Log(MostEffort), Accuracy, MostSteps, out double root)
+            logEffort => Distance(spec, FromLog(logEffort), mean) - distanceM, Math.Log(LeastEffort), Math.Log(MostEffort), Accuracy, MostSteps, out double root)
             ? FromLog(root)
             : throw new ModelException(FormattableString.Invariant($"the search for an effort that casts {distanceM:F1} m did not settle"), 0.0);
     }
@@ -40,12 +41,14 @@ public static class CastMatch
     /// <summary>Distance with another effort, m.</summary>
     /// <param name="spec">The cast.</param>
     /// <param name="effort">e, 0.05 to 3.</param>
+    /// <param name="mean">True for the mean of many casts with their release errors.</param>
     /// <exception cref="ArgumentException">A value is out of range.</exception>
     /// <exception cref="ModelException">The cast cannot be finished.</exception>
-    public static double Distance(CastRunSpec spec, double effort)
+    public static double Distance(CastRunSpec spec, double effort, bool mean = false)
     {
         ArgumentNullException.ThrowIfNull(spec);
-        return CastRunner.Run(spec with { Cast = spec.Cast with { Hands = spec.Cast.Hands with { Effort = effort } } }).DistanceM;
+        CastResult cast = CastRunner.Run(spec with { Cast = spec.Cast with { Hands = spec.Cast.Hands with { Effort = effort } } });
+        return mean ? cast.DistanceMeanM : cast.DistanceM;
     }
 
     private static double FromLog(double log) => Math.Clamp(Math.Exp(log), LeastEffort, MostEffort);

@@ -37,7 +37,8 @@ public sealed record MatchFit(double Effort, double EffortScatter, double Scatte
 /// <summary>One effort for measured casts.</summary>
 public static class MatchStudy
 {
-    /// <summary>Fits the effort: the mean of those that explain each cast alone.</summary>
+    /// <summary>Fits the effort: the mean of those that explain each cast alone. One cast is taken as let go as its spec says; of several, which
+    /// hold their release errors, each is set against the mean of many casts.</summary>
     /// <param name="casts">Casts, at least one.</param>
     /// <param name="threads">Most threads; 0 = all cores. The result does not depend on it.</param>
     /// <param name="done">Called after each run of twice as many as there are casts; may be null.</param>
@@ -53,9 +54,10 @@ public static class MatchStudy
             throw new ArgumentException("needs at least one cast", nameof(casts));
         }
 
-        double[] efforts = ParallelRuns.Execute(casts, c => CastMatch.Effort(c.Spec, c.DistanceM), threads, done, stop);
+        bool many = casts.Count > 1;
+        double[] efforts = ParallelRuns.Execute(casts, c => CastMatch.Effort(c.Spec, c.DistanceM, many), threads, done, stop);
         double mean = efforts.Average();
-        double[] computed = ParallelRuns.Execute(casts, c => CastMatch.Distance(c.Spec, mean), threads, done, stop);
+        double[] computed = ParallelRuns.Execute(casts, c => CastMatch.Distance(c.Spec, mean, many), threads, done, stop);
         MatchRow[] rows = [.. casts.Select((c, i) => new MatchRow(c.Label, c.DistanceM, efforts[i], computed[i]))];
         return new(mean, Deviation(efforts, mean), Deviation([.. rows.Select(r => r.ResidualShare)], rows.Average(r => r.ResidualShare)), rows);
     }
@@ -69,7 +71,8 @@ public static class MatchStudy
     {
         ArgumentNullException.ThrowIfNull(casts);
         double more = Math.Min(1.1 * effort, CastMatch.MostEffort);
-        return casts.Average(c => CastMatch.Distance(c.Spec, more) - CastMatch.Distance(c.Spec, effort)) * 0.1 * effort / (more - effort);
+        bool many = casts.Count > 1;
+        return casts.Average(c => CastMatch.Distance(c.Spec, more, many) - CastMatch.Distance(c.Spec, effort, many)) * 0.1 * effort / (more - effort);
     }
 
     private static double Deviation(double[] values, double mean) =>

@@ -23,6 +23,9 @@ public static class MatchText
         text.Append(report.Title).Append("\n\n");
         text.Append(AlignedTable.Text(Rows(report.Fit))).Append('\n');
         text.AppendWrapped($"Effort {Trade.Fixed(report.Fit.Effort, 2)} explains what was measured, {Word(report.Fit.Effort)}. A tenth more effort would add {Trade.Fixed(report.TenthM, 1)} m.");
+        text.AppendWrapped(report.Fit.Rows.Count > 1
+            ? "Each cast is set against the mean of many casts, early and late releases among them."
+            : "The cast is taken as let go as the scenario says; if it was one of many, give several in a CSV: their mean falls short of the best release, and the effort comes out higher.");
         text.AppendWrapped("Torque and effort act only as a product, so this number takes in every error of the guessed hands, and most of those of drag and reel. "
             + string.Join(" ", report.Ends.Select(End)));
         if (folder is not null)
