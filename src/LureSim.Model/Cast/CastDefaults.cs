@@ -29,7 +29,7 @@ public static class CastDefaults
     public static Ranged SpoolLine(LineSpec line, double radiusM, double widthM, double packing)
     {
         ArgumentNullException.ThrowIfNull(line);
-        double holds = 0.9 * Math.Min(LoosestPacking, packing) * 4.0 * widthM * radiusM * radiusM / (line.DiameterM * line.DiameterM);
+        double holds = 0.9 * WoundLine.Capacity(0.0, radiusM, widthM, Math.Min(LoosestPacking, packing), line.DiameterM);
         return new(Math.Min(75.0, 0.8 * holds), Math.Min(50.0, 0.6 * holds), Math.Min(100.0, holds));
     }
 
@@ -67,6 +67,17 @@ public static class CastDefaults
     /// <summary>Mass of the wet line over dry; single strands carry little water.</summary>
     /// <param name="line">Line.</param>
     public static Ranged WetFactor(LineSpec line) => IsBraid(line) ? new(1.3, 1.0, 1.6) : new(1.0, 1.0, 1.1);
+
+    /// <summary>Most line that a revolving spool takes, m: 95 % of what fills it down to its axle.</summary>
+    /// <param name="line">Line.</param>
+    /// <param name="radiusM">R_0, radius of the wound line, m.</param>
+    /// <param name="widthM">W, its width, m.</param>
+    /// <param name="packing">Share of line in the wound volume.</param>
+    public static double MostSpoolLineM(LineSpec line, double radiusM, double widthM, double packing)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        return 0.95 * WoundLine.Capacity(0.0, radiusM, widthM, packing, line.DiameterM);
+    }
 
     private static bool IsBraid(LineSpec line)
     {

@@ -11,7 +11,7 @@ internal sealed class RevolvingReel : ReelFeed
     private const double ThumbFullM = 0.1;
 
     private readonly SpoolSpec _spec;
-    private readonly double _radius2, _slope, _mu, _core2;
+    private readonly WoundLine _wound;
     private double _thumb;
 
     /// <summary>Creates the spool.</summary>
@@ -22,22 +22,20 @@ internal sealed class RevolvingReel : ReelFeed
     public RevolvingReel(SpoolSpec spec, double radiusM, double linearDensityKgM, double diameterM)
     {
         _spec = spec;
-        _radius2 = radiusM * radiusM;
-        _slope = diameterM * diameterM / (4.0 * spec.Packing * spec.WidthM);
-        _mu = linearDensityKgM;
+        _wound = new WoundLine(radiusM, spec.WidthM, spec.Packing, diameterM, linearDensityKgM, spec.LineM);
         LineM = spec.LineM;
-        _core2 = _radius2 - (_slope * LineM);
-        if (_core2 <= 0.0)
+        if (_wound.CoreSquaredM2 <= 0.0)
         {
-            throw new ArgumentException($"{LineM} m of this line do not fit on the spool, which holds {_radius2 / _slope:F0} m down to its axle.", nameof(spec));
+            double most = WoundLine.Capacity(0.0, radiusM, spec.WidthM, spec.Packing, diameterM);
+            throw new ArgumentException($"{LineM} m of this line do not fit on the spool, which holds {most:F0} m down to its axle.", nameof(spec));
         }
     }
 
     /// <summary>R, radius of the wound line now, m.</summary>
-    public double RadiusM => Math.Sqrt(_radius2 - (_slope * OffM));
+    public double RadiusM => _wound.RadiusM(GoneM);
 
-    /// <summary>I, inertia of spool and line now, kg m2: the line left is a hollow cylinder, m (R_1^2 + R^2)/2.</summary>
-    public double InertiaKgM2 => _spec.InertiaKgM2 + (0.5 * _mu * (LineM - OffM) * (_core2 + _radius2 - (_slope * OffM)));
+    /// <summary>I, inertia of spool and line now, kg m2.</summary>
+    public double InertiaKgM2 => _spec.InertiaKgM2 + _wound.InertiaKgM2(GoneM);
 
     public override double SpinRadS => SpeedMS / RadiusM;
 
@@ -45,7 +43,7 @@ internal sealed class RevolvingReel : ReelFeed
 
     public override double KineticJ => 0.5 * InertiaKgM2 * SpinRadS * SpinRadS;
 
-    private double OffM => Math.Min(PaidM, LineM);
+    private double GoneM => Math.Min(PaidM, LineM);
 
     public override void CopyFrom(ReelFeed other)
     {
@@ -61,7 +59,7 @@ internal sealed class RevolvingReel : ReelFeed
         double inertia = InertiaKgM2 + (0.5 * h * viscous);
 
         // R' w from the falling radius: u' = R w' + R' w, with R' = -slope u / (2 R).
-        double shrink = -0.5 * _slope * mid * mid;
+        double shrink = -0.5 * _wound.SlopeM * mid * mid;
         return ((-r * ((viscous * w) + dry) / inertia) + shrink, r * r / inertia);
     }
 
@@ -70,7 +68,7 @@ internal sealed class RevolvingReel : ReelFeed
         double w = 0.5 * (before + SpeedMS) / RadiusM;
         LossJ += h * w * (((_spec.MagneticNms + (_spec.CentrifugalNms2 * w)) * w) + Dry());
         double u = 0.5 * (before + SpeedMS);
-        GivenJ += 0.5 * _mu * u * u * u * h;
+        GivenJ += 0.5 * _wound.LineKgM * u * u * u * h;
         double wish = Math.Clamp(looseM / ThumbFullM, 0.0, 1.0);
         _thumb += (wish - _thumb) * (_spec.ThumbDelayS > 0.0 ? 1.0 - Math.Exp(-h / _spec.ThumbDelayS) : 1.0);
     }

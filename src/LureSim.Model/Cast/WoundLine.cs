@@ -1,20 +1,41 @@
 namespace LureSim.Model.Cast;
 
-/// <summary>Line wound on a spool as a hollow cylinder.</summary>
-/// <param name="InnerRadiusM">R_1, radius of the bare spool, m.</param>
-/// <param name="OuterRadiusM">R_2, radius of the wound line, m, above R_1.</param>
+/// <summary>Line wound on a spool: a hollow cylinder whose outside shrinks as line leaves.</summary>
+/// <param name="OuterRadiusM">R_2, radius of the wound line on the full spool, m.</param>
 /// <param name="WidthM">W, m.</param>
-/// <param name="SolidDensityKgM3">Density of the line's solid, kg/m3.</param>
-/// <param name="Packing">Share of solid in the wound volume, 0 to 1.</param>
-public sealed record WoundLine(double InnerRadiusM, double OuterRadiusM, double WidthM, double SolidDensityKgM3, double Packing)
+/// <param name="Packing">Share of line in the wound volume, 0 to 1.</param>
+/// <param name="LineDiameterM">d, m.</param>
+/// <param name="LineKgM">mu, mass per length of the line as it lies there, kg/m.</param>
+/// <param name="LengthM">L, line on the full spool, m.</param>
+internal sealed record WoundLine(double OuterRadiusM, double WidthM, double Packing, double LineDiameterM, double LineKgM, double LengthM)
 {
-    /// <summary>m = pi (R_2^2 - R_1^2) W rho packing, kg.</summary>
-    public double MassKg => Math.PI * ((OuterRadiusM * OuterRadiusM) - (InnerRadiusM * InnerRadiusM)) * WidthM * SolidDensityKgM3 * Packing;
+    /// <summary>Fall of the squared radius per length of line, m: pi/4 d^2 dL = packing pi W d(R^2).</summary>
+    public double SlopeM { get; } = Slope(WidthM, Packing, LineDiameterM);
 
-    /// <summary>I = m (R_1^2 + R_2^2)/2, kg m2.</summary>
-    public double InertiaKgM2 => 0.5 * MassKg * ((InnerRadiusM * InnerRadiusM) + (OuterRadiusM * OuterRadiusM));
+    /// <summary>R_1^2, squared radius under the last turn, m2; not positive when the line does not fit.</summary>
+    public double CoreSquaredM2 => (OuterRadiusM * OuterRadiusM) - (SlopeM * LengthM);
 
-    /// <summary>Length of the line, m.</summary>
-    /// <param name="linearDensityKgM">mu of the dry line, kg/m, positive.</param>
-    public double LengthM(double linearDensityKgM) => MassKg / Require.Positive(linearDensityKgM);
+    /// <summary>Length that fills the spool from an inner radius to the outer one, m.</summary>
+    /// <param name="innerRadiusM">R_1, m; 0 down to the axle.</param>
+    /// <param name="outerRadiusM">R_2, m.</param>
+    /// <param name="widthM">W, m.</param>
+    /// <param name="packing">Share of line in the wound volume.</param>
+    /// <param name="lineDiameterM">d, m.</param>
+    public static double Capacity(double innerRadiusM, double outerRadiusM, double widthM, double packing, double lineDiameterM) =>
+        ((outerRadiusM * outerRadiusM) - (innerRadiusM * innerRadiusM)) / Slope(widthM, packing, lineDiameterM);
+
+    /// <summary>R, radius with so much line gone, m.</summary>
+    /// <param name="goneM">0 to L, m.</param>
+    public double RadiusM(double goneM) => Math.Sqrt((OuterRadiusM * OuterRadiusM) - (SlopeM * goneM));
+
+    /// <summary>m = mu (L - gone), kg.</summary>
+    /// <param name="goneM">0 to L, m.</param>
+    public double MassKg(double goneM) => LineKgM * (LengthM - goneM);
+
+    /// <summary>I = m (R_1^2 + R^2)/2, kg m2.</summary>
+    /// <param name="goneM">0 to L, m.</param>
+    public double InertiaKgM2(double goneM) =>
+        0.5 * MassKg(goneM) * (CoreSquaredM2 + (OuterRadiusM * OuterRadiusM) - (SlopeM * goneM));
+
+    private static double Slope(double width, double packing, double diameter) => diameter * diameter / (4.0 * packing * width);
 }

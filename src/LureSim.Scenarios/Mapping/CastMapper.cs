@@ -84,9 +84,7 @@ internal static class CastMapper
         double radius = 0.5 * reel.SpoolDiameterM;
         double width = c[SpoolKeys.SpoolWidth], packing = c[SpoolKeys.SpoolPacking];
         double length = Guessed(c, SpoolKeys.LineOnSpool, CastDefaults.SpoolLine(line, radius, width, packing));
-
-        // Volume of the wound line: pi/4 d^2 L = packing pi W R^2 when it fills the spool down to its axle.
-        double most = 0.95 * packing * 4.0 * width * radius * radius / (line.DiameterM * line.DiameterM);
+        double most = CastDefaults.MostSpoolLineM(line, radius, width, packing);
         if (reel.Kind == ReelKind.Revolving && length > most)
         {
             c.Fault(SpoolKeys.LineOnSpool, string.Concat(

@@ -4,7 +4,7 @@ namespace LureSim.Model.Lines.Chain;
 
 /// <summary>
 /// A drag coefficient over Reynolds number as a table that the inner loop can afford: the leading bits of Re pick one of
-/// 32 buckets in an octave, linear interpolation inside a bucket. Against the cylinder law the error stays below 1e-4
+/// 32 buckets in an octave, linear interpolation inside a bucket. Against the cylinder law the error stays below 2e-4
 /// relative. Below and above the table the end values hold.
 /// </summary>
 public sealed class DragCurve
