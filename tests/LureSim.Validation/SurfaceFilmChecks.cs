@@ -1,5 +1,9 @@
+using LureSim.Model;
 using LureSim.Model.Lines;
+using LureSim.Model.Lines.Chain;
 using LureSim.Model.Media;
+using LureSim.Numerics;
+using LureSim.Validation.LineChecks;
 
 namespace LureSim.Validation;
 
@@ -54,6 +58,31 @@ public static class SurfaceFilmChecks
                 new("steel bar 1.58 mm floats", "-", 1, Floats(1.58), 0, Tol.Absolute),
                 new("steel bar 1.83 mm floats", "-", 0, Floats(1.83), 0, Tol.Absolute),
             ]);
+    }
+
+    [PublishedCheck]
+    public static Check LyingOnTheFilm()
+    {
+        double[] loads = [20, 60, 100, 130];
+        double lc = CapillaryNumbers.Length(Water);
+        double Exact(double mN) => 2e3 * lc * Math.Sin(0.5 * Math.Asin(1e-3 * mN / (2.0 * Water.SurfaceTensionNM)));
+        return new(
+            "H7", "Depth at which a heavy line comes to rest on the film, by the line solver",
+            "Meniscus of slope psi: load 2 sigma sin(psi), depth 2 l_c sin(psi/2) (Keller 1998); derived",
+            "The line settles through the drag of the water; a thousandth of its depth is left after 20 s.",
+            [.. loads.Select(w => new Row($"load {w} mN/m", "mm", Exact(w), Resting(1e-3 * w, 1e-3 * Exact(w)), 1e-3, Tol.Relative))]);
+    }
+
+    private static double Resting(double load, double depth)
+    {
+        // So dense that the water it displaces is of no account.
+        const double Density = 1e9, Length = 1.0;
+        const int Segments = 10;
+        LineSpec line = BenchMedia.Line(load / Physics.GravityMS2, 1e4, Density) with { Film = SurfaceFilm.Dry };
+        var medium = new LineMedium(Water, new AirState(1.2, 1.8e-5), DragCurve.FromLaw(CylinderDrag.Cd));
+        var bench = new LineBench(new LineMesh(line, null, 1.001 * Length, Segments), medium, s => new Vec3(s * Length, 0.0, -0.9 * depth));
+        bench.Run(1e-3, 20.0, LedEnd.Still(new Vec3(0.0, 0.0, -depth)), LedEnd.Still(new Vec3(Length, 0.0, -depth)));
+        return -1e3 * bench.Node(Segments / 2).Z;
     }
 
     private static SurfaceFilmForce Film(double mm, double deg) => new(Water, 1e-3 * mm, deg * Math.PI / 180.0);
