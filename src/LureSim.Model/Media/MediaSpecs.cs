@@ -3,7 +3,9 @@ namespace LureSim.Model.Media;
 /// <summary>Water as the scenario states it.</summary>
 /// <param name="TemperatureC">t, deg C, 0 to 40.</param>
 /// <param name="SalinityGPerKg">S, g of salt per kg of water, 0 (fresh) to 42; 35 is the open sea.</param>
-public sealed record WaterSpec(double TemperatureC = 22.0, double SalinityGPerKg = 0.0);
+/// <param name="ContactHeightM">Height over and depth under the surface between which a line passes from dry to wet, m, 0.0005 to 0.02; guess 0.005 (0.002 to 0.005): a thin
+/// line that is lifted off draws a meniscus of up to sqrt(2) l_c = 3.9 mm, and the water closes over it at the same depth (H7).</param>
+public sealed record WaterSpec(double TemperatureC = 22.0, double SalinityGPerKg = 0.0, double ContactHeightM = 0.005);
 
 /// <summary>Air and wind as the scenario states them.</summary>
 /// <param name="TemperatureC">t, deg C, -20 to 50.</param>

@@ -24,7 +24,7 @@ public sealed class RetrieveParts
         Spec = spec;
         WaterState water = WaterModel.Evaluate(spec.Water);
         (Hull, Attitude) = WalkHullBuilder.BuildWithFloat(spec.Lure, water);
-        Medium = new LineMedium(water, AirModel.Evaluate(spec.Air), Cylinder);
+        Medium = new LineMedium(water, AirModel.Evaluate(spec.Air), Cylinder, LayerM: 2.0 * spec.Water.ContactHeightM);
         Twitch = new Twitch(spec.Retrieve.CadencePerS, spec.Angler.PullTimeS, spec.Angler.ReturnTimeS, spec.Angler.ReturnShare);
         Swing = new RodSwing(spec.Angler, spec.Rod.FreeLengthM, spec.Retrieve.StrokeM, Twitch);
         double length = spec.Retrieve.DistanceM + spec.Retrieve.SlackM;

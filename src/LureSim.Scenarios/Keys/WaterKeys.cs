@@ -24,6 +24,18 @@ public static class WaterKeys
         FromSpec = s => s.Water.SalinityGPerKg,
     };
 
+    /// <summary>Layer in which a line is partly wet.</summary>
+    public static readonly KeySpec ContactHeight = new(
+        "water.contact_height", QuantityKind.Length, "mm", "A line so high over the water touches it no more, so deep under it is wholly wet; a thin line lifts a meniscus of up to 3.9 mm.")
+    {
+        Default = "0.005 m",
+        Low = 0.0005,
+        High = 0.02,
+        GuessLow = 0.002,
+        GuessHigh = 0.005,
+        FromSpec = s => s.Water.ContactHeightM,
+    };
+
     /// <summary>Rows of the table.</summary>
-    public static readonly KeySpec[] All = [Temperature, Salinity];
+    public static readonly KeySpec[] All = [Temperature, Salinity, ContactHeight];
 }

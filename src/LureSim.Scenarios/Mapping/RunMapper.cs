@@ -41,7 +41,7 @@ internal static class RunMapper
 
         var run = new RunSpec(
             c.Values.Text(TopKeys.Title),
-            new WaterSpec(c[WaterKeys.Temperature], c[WaterKeys.Salinity]),
+            new WaterSpec(c[WaterKeys.Temperature], c[WaterKeys.Salinity], c[WaterKeys.ContactHeight]),
             new AirSpec(c[AirKeys.Temperature], c[AirKeys.Altitude], c[AirKeys.Wind], c[AirKeys.WindFrom], c[AirKeys.Roughness]),
             Angler(c),
             rod,

@@ -2,12 +2,12 @@ using LureSim.Model.Media;
 
 namespace LureSim.Model.Lines.Chain;
 
-/// <summary>What surrounds the line, and the numerical layers that keep its laws smooth.</summary>
+/// <summary>What surrounds the line.</summary>
 /// <param name="Water">Water.</param>
 /// <param name="Air">Air.</param>
 /// <param name="NormalDrag">Cd(Re) of the cylinder across the flow.</param>
 /// <param name="GravityMS2">g, m/s2.</param>
-/// <param name="LayerM">Height of the layer in which a node passes from dry to wet, m: numerical, 10 mm.</param>
+/// <param name="LayerM">Height of the layer in which a node passes from dry to wet, m: twice the contact height of <see cref="WaterSpec"/>.</param>
 /// <param name="AddedMassCoefficient">Ca across a wet line, 1 (potential flow, C7); 0 in reference cases without it.</param>
 public sealed record LineMedium(
     WaterState Water,
