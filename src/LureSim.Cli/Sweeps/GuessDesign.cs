@@ -7,7 +7,7 @@ using LureSim.Studies.Sampling;
 namespace LureSim.Cli.Sweeps;
 
 /// <summary>
-/// Samples every guess of a scenario over its range. Each key has its own dimension, so that the same sample means the same luck at
+/// Samples every guess of a scenario over its range. Each key has its own dimension, given by its name, so that the same sample means the same luck at
 /// every point of a sweep: differences between points are then those of the points.
 /// </summary>
 public sealed class GuessDesign
@@ -40,7 +40,19 @@ public sealed class GuessDesign
     public double Value(GuessedKey guess, int sample)
     {
         ArgumentNullException.ThrowIfNull(guess);
-        return guess.Low + (design.Share(sample, guess.Key.Index) * (guess.High - guess.Low));
+        return guess.Low + (design.Share(sample, Dimension(guess.Key.Path)) * (guess.High - guess.Low));
+    }
+
+    // From the key's name alone, so that new keys leave the draws of the old ones as they are (FNV-1a, Fowler, Noll and Vo 1991, from memory).
+    private static int Dimension(string path)
+    {
+        uint hash = 2166136261;
+        foreach (char c in path)
+        {
+            hash = (hash ^ c) * 16777619;
+        }
+
+        return (int)(hash & int.MaxValue);
     }
 
     /// <summary>Overrides that set every guess.</summary>

@@ -8,8 +8,8 @@ public static class CastRunner
     private const double LongestS = 30.0;
     private const double BacklashLoops = 10.0;
 
-    // Release errors at which the distance is sought, s, besides those of the search.
-    private static readonly double[] Delays = [-0.030, -0.010, 0.010, 0.030];
+    // Release errors at which the distance is sought besides those of the search: a shown one, s, and one that bounds 19 of 20, sigmas.
+    private const double ShownS = 0.010, WideSigmas = 2.0;
 
     /// <summary>Finds the release, then runs the reported cast with the line curved in the air.</summary>
     /// <param name="spec">The cast.</param>
@@ -123,8 +123,8 @@ public static class CastRunner
     private static List<ReleasePoint> Curve(CastSetup setup, ReleaseSearch search, int step)
     {
         CastSpec cast = setup.Spec.Cast;
-        double h = cast.Numerics.SwingStepS, wide = 2.0 * cast.Hands.ReleaseErrorS;
-        foreach (double delay in (double[])[.. Delays, -wide, wide])
+        double h = cast.Numerics.SwingStepS, wide = WideSigmas * cast.Hands.ReleaseErrorS;
+        foreach (double delay in (double[])[-ShownS, ShownS, -wide, wide])
         {
             search.Distance(Math.Clamp(step + (int)Math.Round(delay / h), 0, search.LastStep));
         }
