@@ -20,11 +20,12 @@ public static class ReleaseChart
         ReleasePoint[] near = [.. result.ReleaseCurve.Where(p => Math.Abs(1e3 * p.DelayS) <= ReachMs)];
         double[] x = [.. near.Select(p => 1e3 * p.DelayS)], y = [.. near.Select(p => result.DistanceM + p.ChangeM)];
         double sigma = 1e3 * result.Spec.Cast.Hands.ReleaseErrorS;
+        double reach = 1.05 * Math.Max(1.0, Math.Max(sigma, x.Max(Math.Abs)));
         double low = Math.Min(0.0, y.Min()), high = Math.Max(1.0, y.Max());
         PlotModel model = ChartStyle.NewModel("Distance against the moment of release",
             $"10 ms early: {Signed(result.DistanceChangeM(-0.010))} m; 10 ms late: {Signed(result.DistanceChangeM(0.010))} m");
         var panels = new Panels(model, 900, [ChartStyle.NewAxis(AxisPosition.Left, "Distance, m", 1.1 * low, 1.12 * high)]);
-        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Later than in this cast, ms (negative: earlier)", -ReachMs, ReachMs));
+        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Later than in this cast, ms (negative: earlier)", -reach, reach));
         OxyColor band = OxyColor.FromRgb(236, 236, 236);
         panels.Shade(0, -sigma, sigma, band);
         panels.Line(0, x, y, ChartStyle.Blue);
