@@ -30,7 +30,7 @@ public sealed class CastAcrossTests : IDisposable
     {
         Session session = Session.Run("cast", Small, "--across", "line.material=braid,nylon", "--doubt", "20", "--out", folder, "--plots", "none");
         Assert.Equal(ExitCode.Done, session.Exit);
-        Assert.Contains("on the first", session.Out, StringComparison.Ordinal);
+        Assert.Contains("Gain: of the mean, on the first", session.Out, StringComparison.Ordinal);
         Assert.Contains("16 (scatter/gain)^2", session.Out, StringComparison.Ordinal);
     }
 

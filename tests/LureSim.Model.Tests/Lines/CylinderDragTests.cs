@@ -39,6 +39,19 @@ public sealed class CylinderDragTests
         Assert.Equal(CylinderDrag.Cd(MostRe), Table.At(Math.BitDecrement(MostRe)), 9);
     }
 
+    [Fact]
+    public void Drag_over_speed_never_falls()
+    {
+        double last = LeastRe * Table.At(LeastRe);
+        Assert.True(last > 1.0);
+        for (double re = LeastRe; re < 1e6; re *= 1.01)
+        {
+            double next = re * Table.At(re);
+            Assert.True(next >= last, $"Re {re}");
+            last = next;
+        }
+    }
+
     [Theory]
     [InlineData(-1.0)]
     [InlineData(double.NaN)]

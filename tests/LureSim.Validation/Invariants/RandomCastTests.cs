@@ -1,4 +1,3 @@
-using System.Globalization;
 using CsCheck;
 using LureSim.Model;
 using LureSim.Model.Cast;
@@ -18,12 +17,7 @@ public sealed class RandomCastTests(ITestOutputHelper output)
     [Fact]
     public void Every_random_cast_ends_in_a_cast_or_in_words()
     {
-        int wanted = int.Parse(Environment.GetEnvironmentVariable("LURESIM_RANDOM_CASTS") ?? "60", CultureInfo.InvariantCulture);
-        while (valid + stopped < wanted)
-        {
-            RandomScenario.AnyCast.Sample(Check, iter: Math.Max(20, wanted - valid - stopped), threads: 2);
-        }
-
+        RandomScenario.Sample(RandomScenario.AnyCast, "LURESIM_RANDOM_CASTS", 60, () => valid + stopped, Check);
         output.WriteLine($"{valid} casts, {stopped} stopped with a reason, {refused} refused with faults, {refined} energy accounts that needed a finer step");
     }
 

@@ -18,12 +18,7 @@ public sealed class RandomScenarioTests(ITestOutputHelper output)
     [Fact]
     public void Every_random_scenario_ends_in_a_run_or_in_words()
     {
-        int wanted = int.Parse(Environment.GetEnvironmentVariable("LURESIM_RANDOM_RUNS") ?? "300", CultureInfo.InvariantCulture);
-        while (valid + stopped < wanted)
-        {
-            RandomScenario.Any.Sample(Check, iter: Math.Max(50, wanted - valid - stopped), threads: 2);
-        }
-
+        RandomScenario.Sample(RandomScenario.Any, "LURESIM_RANDOM_RUNS", 300, () => valid + stopped, Check);
         output.WriteLine($"{valid} runs, {stopped} stopped with a reason, {refused} refused with faults, {refined} energy accounts that needed a finer step");
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using CsCheck;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
@@ -25,26 +26,35 @@ internal sealed record RandomScenario(string File, string[] Overrides)
 
     private static readonly ScenarioSource[] Sources = [.. Shipped.Files.Select(ScenarioSource.Load)];
 
+    private static readonly Gen<string> AnyFile = Gen.Int[0, Shipped.Files.Length - 1].Select(i => Shipped.Files[i]);
+
     /// <summary>Runs of two seconds.</summary>
     public static Gen<RandomScenario> Any { get; } =
-        Gen.Select(Gen.Int[0, Shipped.Files.Length - 1], Gen.Int[2, 60], Gen.Select(Gen.Int[0, Keys.Length - 1], Gen.Double.Unit).Array[1, 8])
-            .Select((file, nodes, changes) => new RandomScenario(
-                Shipped.Files[file],
-                [
-                    "retrieve.duration=2 s", FormattableString.Invariant($"solver.nodes={nodes}"),
-                    .. changes.DistinctBy(c => c.Item1).Select(c => Set(Keys[c.Item1], c.Item2)),
-                ]));
+        Gen.Select(AnyFile, Gen.Int[2, 60], Changes(Keys), (file, nodes, changes) => new RandomScenario(
+            file, ["retrieve.duration=2 s", FormattableString.Invariant($"solver.nodes={nodes}"), .. changes]));
 
     /// <summary>Casts: the same with the keys that a cast reads.</summary>
     public static Gen<RandomScenario> AnyCast { get; } =
-        Gen.Select(Gen.Int[0, Shipped.Files.Length - 1], Gen.Select(Gen.Int[0, CastKeys.Length - 1], Gen.Double.Unit).Array[1, 8])
-            .Select((file, changes) => new RandomScenario(
-                Shipped.Files[file], [.. changes.DistinctBy(c => c.Item1).Select(c => Set(CastKeys[c.Item1], c.Item2))]));
+        Gen.Select(AnyFile, Changes(CastKeys), (file, changes) => new RandomScenario(file, changes));
+
+    /// <summary>Draws until as many as an environment variable says, or usually, were run.</summary>
+    public static void Sample(Gen<RandomScenario> gen, string variable, int usual, Func<int> run, Action<RandomScenario> check)
+    {
+        int wanted = int.Parse(Environment.GetEnvironmentVariable(variable) ?? usual.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+        while (run() < wanted)
+        {
+            gen.Sample(check, iter: Math.Max(20, wanted - run()), threads: 2);
+        }
+    }
 
     public ScenarioResult Resolve() => Sources[Array.IndexOf(Shipped.Files, File)].Resolve(Overrides);
 
     public override string ToString() =>
         $"{Path.GetFileName(File)} {string.Join(' ', Overrides.Select(o => $"--set \"{o}\""))}";
+
+    private static Gen<string[]> Changes(KeySpec[] keys) =>
+        Gen.Select(Gen.Int[0, keys.Length - 1], Gen.Double.Unit).Array[1, 8]
+            .Select(changes => changes.DistinctBy(c => c.Item1).Select(c => Set(keys[c.Item1], c.Item2)).ToArray());
 
     private static bool IsRange(KeySpec key) =>
         double.IsFinite(key.Low) && double.IsFinite(key.High) && key.Kind is not (QuantityKind.List or QuantityKind.Text or QuantityKind.LineNumber);
