@@ -44,10 +44,15 @@ internal static class HullResistance
         return drag;
     }
 
-    /// <summary>Hook: (1/2) rho CdA of its share under water.</summary>
-    public static double HookKgM(FloatingLure f, HookSpec hook)
+    /// <summary>Hook against motion across the hull: (1/2) rho CdA of its share under water.</summary>
+    public static double HookKgM(FloatingLure f, HookSpec hook) => HookKgM(f, hook, hook.DragAreaM2);
+
+    /// <summary>The same against motion along the hull, to which a hook trails.</summary>
+    public static double HookAlongKgM(FloatingLure f, HookSpec hook) => HookKgM(f, hook, hook.DragAreaAlongM2 ?? hook.DragAreaM2);
+
+    private static double HookKgM(FloatingLure f, HookSpec hook, double areaM2)
     {
         double height = f.State.Attitude.HeightOf(new Numerics.Vec3(hook.XM, 0.0, hook.ZM));
-        return 0.5 * f.Water.DensityKgM3 * hook.DragAreaM2 * FloatingBody.WetShare(height);
+        return 0.5 * f.Water.DensityKgM3 * areaM2 * FloatingBody.WetShare(height);
     }
 }

@@ -39,9 +39,11 @@ public sealed record BallastSpec(double MassKg, double XM, double ZM);
 /// <param name="MassKg">Mass in air, kg.</param>
 /// <param name="XM">Hanger position from the middle, positive toward the nose, m.</param>
 /// <param name="ZM">Hanger height over the axis, m.</param>
-/// <param name="DragAreaM2">CdA of hook and feather in water, m2 (about wire diameter x total wire length x 0.5 x 1 for a treble; guess).</param>
+/// <param name="DragAreaM2">CdA of hook and feather in water against motion across the hull, m2 (a guess by size: docs/lure.md).</param>
 /// <param name="SteelVolumeM3">Displaced volume, m3; mass / 7850 for plain steel.</param>
-public sealed record HookSpec(double MassKg, double XM, double ZM, double DragAreaM2, double SteelVolumeM3);
+/// <param name="DragAreaAlongM2">CdA against motion along the hull, m2; null: the same as across.</param>
+public sealed record HookSpec(
+    double MassKg, double XM, double ZM, double DragAreaM2, double SteelVolumeM3, double? DragAreaAlongM2 = null);
 
 /// <summary>A floating lure: hull, weights, line tie, hooks.</summary>
 /// <param name="Shape">Named shape or stations.</param>
@@ -55,9 +57,11 @@ public sealed record HookSpec(double MassKg, double XM, double ZM, double DragAr
 /// <param name="Hooks">Hooks, skirts, feathers.</param>
 /// <param name="Stations">Sections from tail to nose when <paramref name="Shape"/> is <see cref="LureShape.Stations"/>.</param>
 /// <param name="AddedMassFactor">Surface sway added mass over its rigid-lid value, guess 0.70 (0.405 to 1, A3).</param>
-/// <param name="CrossFlowCd">Cd of the infinite cylinder in cross-flow before the finite-length factor, 1.1 (0.7 to 1.2).</param>
+/// <param name="CrossFlowCd">Cd of the infinite cylinder in cross-flow before the finite-length factor, 1.1 (0.7 to 1.5: docs/lure.md).</param>
 /// <param name="AxialDragFactor">Factor on friction and form drag along the axis, 1 (0.5 to 2: wave drag bracket).</param>
 /// <param name="FormDragCd">Form drag coefficient on the largest immersed section, guess 0.20 (0.1 to 0.35).</param>
+/// <param name="SternShedding">chi: share of the stern's side momentum that is shed, 0 ideal flow, guess 0.75 (0.5 to 1.25).</param>
+/// <param name="SternPlace">-x0 / L: where shedding begins, from the middle, guess 0.35 (0.25 to 0.42).</param>
 public sealed record LureSpec(
     LureShape Shape,
     double LengthM,
@@ -72,4 +76,6 @@ public sealed record LureSpec(
     double AddedMassFactor = 0.70,
     double CrossFlowCd = 1.1,
     double AxialDragFactor = 1.0,
-    double FormDragCd = 0.20);
+    double FormDragCd = 0.20,
+    double SternShedding = 0.75,
+    double SternPlace = 0.35);

@@ -20,6 +20,8 @@ public static class LureSpecCheck
         Require.InRange(lure.CrossFlowCd, 0.0, 5.0);
         Require.InRange(lure.AxialDragFactor, 0.0, 10.0);
         Require.InRange(lure.FormDragCd, 0.0, 2.0);
+        Require.InRange(lure.SternShedding, 0.0, 3.0);
+        Require.InRange(lure.SternPlace, 0.1, 0.49);
         DemandWeights(lure);
         if (lure.Shape == LureShape.Stations)
         {
@@ -72,6 +74,7 @@ public static class LureSpecCheck
 
             // A hook of 0.01 m2 with as much feather; 0.2 kg of 100 kg/m3.
             Require.InRange(h.DragAreaM2, 0.0, 0.02);
+            Require.InRange(h.DragAreaAlongM2 ?? 0.0, 0.0, 0.02);
             Require.InRange(h.SteelVolumeM3, 0.0, 2e-3);
         }
     }

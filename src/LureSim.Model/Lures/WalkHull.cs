@@ -17,7 +17,7 @@ namespace LureSim.Model.Lures;
 /// <param name="StripDragKgM">Per strip: 1/2 rho Cd eta h dx (h draft, eta finite-length factor), so that force = -value |w| w, kg/m.</param>
 /// <param name="AxialDragKgM">X = -value |u| u, kg/m.</param>
 /// <param name="HookXM">Hook positions from the centre of gravity, m.</param>
-/// <param name="HookDragKgM">Per hook: 1/2 rho CdA, force = -value |w| w, kg/m.</param>
+/// <param name="HookDragKgM">Per hook: 1/2 rho CdA across the hull, force = -value |w| w, kg/m.</param>
 /// <param name="NoseMassKg">Effective mass of nose bob (heave and trim seen at the tie), kg.</param>
 /// <param name="NoseStiffnessNM">Float stiffness at the tie, heave and trim in series, N/m.</param>
 /// <param name="NoseDampingNsM">Damping of nose bob, N s/m (guess: ratio 0.3).</param>
@@ -41,4 +41,17 @@ public sealed record WalkHull(
     double NoseStiffnessNM,
     double NoseDampingNsM,
     double[] OutlineXM,
-    double[] OutlineHalfBreadthM);
+    double[] OutlineHalfBreadthM)
+{
+    /// <summary>Cross-flow shed at the tail while the hull moves ahead.</summary>
+    public SternShedding ShedAhead { get; init; } = SternShedding.None;
+
+    /// <summary>The same at the nose while it moves astern.</summary>
+    public SternShedding ShedAstern { get; init; } = SternShedding.None;
+
+    /// <summary>Per hook: 1/2 rho CdA against motion along the hull, kg/m; without it, that of <see cref="HookDragKgM"/>.</summary>
+    public double[] HookAlongKgM { get; init; } = HookDragKgM;
+
+    /// <summary>Foremost point of the outline ahead of the centre of gravity, m: the nose that the eye follows.</summary>
+    public double NoseM => OutlineXM.Length > 0 ? OutlineXM[^1] : TieArmM;
+}

@@ -52,7 +52,12 @@ public static class WalkHullBuilder
             nose.StiffnessNM,
             nose.DampingNsM,
             outlineX,
-            outlineB);
+            outlineB)
+        {
+            ShedAhead = SternShedding.Of(f, form, ahead: true),
+            ShedAstern = SternShedding.Of(f, form, ahead: false),
+            HookAlongKgM = [.. f.Spec.Hooks.Select(h => HullResistance.HookAlongKgM(f, h))],
+        };
     }
 
     private static double[] StripPositions(FloatingLure f)

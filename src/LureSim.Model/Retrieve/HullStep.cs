@@ -7,7 +7,7 @@ namespace LureSim.Model.Retrieve;
 
 /// <summary>
 /// The planar walk of the floating lure: surge, sway and yaw about the centre of gravity with added mass, full Coriolis
-/// terms (the Munk moment comes out of them), cross-flow drag on strips, hooks; nose bob as a spring at the line tie.
+/// terms (the Munk moment comes out of them), cross-flow drag on strips, cross-flow shed at the stern, hooks; nose bob as a spring at the line tie.
 /// m11 u' = r (m22 v + m23 r) + X,  m22 v' + m23 r' = -r m11 u + Y,  m23 v' + m33 r' = -(m22 - m11) u v - m23 u r + N
 /// (Newman 1977, Marine Hydrodynamics, sec. 4.13, from memory; Fossen's Coriolis matrix of a planar body).
 /// Coriolis terms and secant drag are taken at the end-of-step guess of each pass.
@@ -82,17 +82,34 @@ public sealed class HullStep
 
         x = hull.HookXM;
         k = hull.HookDragKgM;
+        double[] along = hull.HookAlongKgM;
         for (int i = 0; i < x.Length; i++)
         {
             double w = v + (r * x[i]);
-            double s = k[i] * Math.Sqrt((u * u) + (w * w));
-            surge += s;
+            double speed = Math.Sqrt((u * u) + (w * w));
+            double s = k[i] * speed;
+            surge += along[i] * speed;
             sway += s;
             coupling += s * x[i];
             yaw += s * x[i] * x[i];
         }
 
+        SternShedding stern = Stern(u);
+        double shed = stern.AtKgM * Math.Abs(u);
+        sway += shed;
+        coupling += shed * stern.XM;
+        yaw += shed * stern.XM * stern.XM;
         return (surge, sway, coupling, yaw);
+    }
+
+    /// <summary>Power that the hull puts into the water, W: drag, hooks and what the stern sheds.</summary>
+    /// <param name="u">Surge, m/s.</param>
+    /// <param name="v">Sway, m/s.</param>
+    /// <param name="r">Yaw rate, rad/s.</param>
+    public double Power(double u, double v, double r)
+    {
+        (double surge, double sway, double coupling, double yaw) = Drag(u, v, r);
+        return (surge * u * u) + (sway * v * v) + (2.0 * coupling * v * r) + (yaw * r * r) - (r * Stern(u).MomentNm(u, v, r));
     }
 
     /// <summary>Tension-free motion and yield of the tie at the guess of this pass.</summary>
@@ -117,7 +134,8 @@ public sealed class HullStep
         double side = (tieForce.Y * cos) - (tieForce.X * sin);
         double c1 = (g.R * ((m22 * g.V) + (m23 * g.R))) + (tieForce.X * cos) + (tieForce.Y * sin);
         double c2 = (-g.R * m11 * g.U) + side;
-        double c3 = (-(m22 - m11) * g.U * g.V) - (m23 * g.U * g.R) + (hull.TieArmM * side) + yawMomentNm;
+        double c3 = (-(m22 - m11) * g.U * g.V) - (m23 * g.U * g.R) + (hull.TieArmM * side) + yawMomentNm
+            + Stern(g.U).MomentNm(g.U, g.V, g.R);
         double b2 = (m22 * history.V) + (m23 * history.R) + (q * c2);
         double b3 = (m23 * history.V) + (m33 * history.R) + (q * c3);
         freeU = ((m11 * history.U) + (q * c1)) / a11;
@@ -147,6 +165,8 @@ public sealed class HullStep
             history.Y + (q * ((u * s) + (v * c))),
             psi, u, v, r, history.Zeta + (q * w), w);
     }
+
+    private SternShedding Stern(double u) => u >= 0.0 ? hull.ShedAhead : hull.ShedAstern;
 
     /// <summary>Sine and cosine of a heading; a step asks for each of its three headings several times in a row.</summary>
     private (double Sin, double Cos) Face(double psi)

@@ -84,8 +84,7 @@ public sealed class RetrieveRecorder
         HullState h = s.HullNow;
         double per = 1.0 / span;
         LineLoads loads = LineLoads.Of(parts.Mesh, parts.Medium, s);
-        (double surge, double sway, double coupling, double yaw) = parts.HullStep.Drag(h.U, h.V, h.R);
-        double power = (surge * h.U * h.U) + (sway * h.V * h.V) + (2.0 * coupling * h.V * h.R) + (yaw * h.R * h.R);
+        double power = parts.HullStep.Power(h.U, h.V, h.R);
         double bearing = Math.Atan2(line.Y[0] - h.Y, line.X[0] - h.X);
         (double angle, double rate) = parts.Swing.Angle(time);
         double length = parts.Spec.Rod.FreeLengthM;

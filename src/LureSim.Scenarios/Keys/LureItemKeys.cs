@@ -31,7 +31,10 @@ public static class LureItemKeys
     public static readonly KeySpec HookMass = new("lure.hooks.mass", QuantityKind.Mass, "g", "Mass; overrides the size's.") { Low = 0, High = 0.2 };
 
     /// <summary>Hook drag area.</summary>
-    public static readonly KeySpec HookDragArea = new("lure.hooks.drag_area", QuantityKind.Area, "cm2", "Drag area CdA in water; overrides the size's.") { Low = 0, High = 0.01 };
+    public static readonly KeySpec HookDragArea = new("lure.hooks.drag_area", QuantityKind.Area, "cm2", "Drag area CdA in water, moved across the hull; overrides the size's.") { Low = 0, High = 0.01 };
+
+    /// <summary>Hook drag area along the hull.</summary>
+    public static readonly KeySpec HookDragAreaAlong = new("lure.hooks.drag_area_along", QuantityKind.Area, "cm2", "Drag area CdA moved along the hull; without it, drag_area.") { Low = 0, High = 0.01 };
 
     /// <summary>Feather.</summary>
     public static readonly KeySpec HookFeather = new("lure.hooks.feather_area", QuantityKind.Area, "cm2", "Drag area CdA of feather or skirt, added.") { Default = "0 m2", Low = 0, High = 0.01 };
@@ -66,7 +69,7 @@ public static class LureItemKeys
     public static readonly KeySpec[] BallastItems = [BallastMass, BallastX, BallastZ];
 
     /// <summary>Columns of <c>lure.hooks</c>.</summary>
-    public static readonly KeySpec[] HookItems = [HookType, HookSize, HookX, HookZ, HookMass, HookDragArea, HookFeather, HookDensity];
+    public static readonly KeySpec[] HookItems = [HookType, HookSize, HookX, HookZ, HookMass, HookDragArea, HookDragAreaAlong, HookFeather, HookDensity];
 
     /// <summary>Columns of <c>lure.stations</c>.</summary>
     public static readonly KeySpec[] StationItems = [StationX, StationBreadth, StationHeight, StationCentre];

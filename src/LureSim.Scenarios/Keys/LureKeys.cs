@@ -123,7 +123,7 @@ public static class LureKeys
         Low = 0,
         High = 5,
         GuessLow = 0.7,
-        GuessHigh = 1.2,
+        GuessHigh = 1.5,
         FromSpec = s => s.Lure.CrossFlowCd,
     };
 
@@ -149,10 +149,53 @@ public static class LureKeys
         FromSpec = s => s.Lure.FormDragCd,
     };
 
+    /// <summary>Stern: strength.</summary>
+    public static readonly KeySpec SternShedding = new("lure.stern_shedding", QuantityKind.Ratio, "", "Share of its cross-flow that the hull sheds at the stern; 0: ideal flow, no side force.")
+    {
+        Default = "0.75",
+        Low = 0,
+        High = 3,
+        GuessLow = 0.5,
+        GuessHigh = 1.25,
+        FromSpec = s => s.Lure.SternShedding,
+    };
+
+    /// <summary>Stern: place.</summary>
+    public static readonly KeySpec SternPlace = new("lure.stern_place", QuantityKind.Ratio, "", "Where shedding begins, in lengths behind the middle (before it when moving astern).")
+    {
+        Default = "0.35",
+        Low = 0.1,
+        High = 0.49,
+        GuessLow = 0.25,
+        GuessHigh = 0.42,
+        FromSpec = s => s.Lure.SternPlace,
+    };
+
+    /// <summary>Hooks: drag.</summary>
+    public static readonly KeySpec HookDrag = new("lure.hook_drag", QuantityKind.Ratio, "", "Factor on the drag area that the size of a hook gives.")
+    {
+        Default = "1",
+        Low = 0,
+        High = 5,
+        GuessLow = 0.6,
+        GuessHigh = 1.7,
+    };
+
+    /// <summary>Hooks: drag along.</summary>
+    public static readonly KeySpec HookAlong = new("lure.hook_along_share", QuantityKind.Ratio, "", "Drag of a hook of known size moved along the hull, over its drag moved across.")
+    {
+        Default = "0.7",
+        Low = 0,
+        High = 2,
+        GuessLow = 0.4,
+        GuessHigh = 1,
+    };
+
     /// <summary>Rows of the table.</summary>
     public static readonly KeySpec[] All =
     [
         Shape, Length, Diameter, Height, Mass, MassWithHooks, Tie, TieX, TieZ, Ballast, Hooks, Stations, AddedMassFactor, CrossFlowCd, AxialDragFactor, FormDrag,
+        SternShedding, SternPlace, HookDrag, HookAlong,
         .. FlightKeys.All,
     ];
 }

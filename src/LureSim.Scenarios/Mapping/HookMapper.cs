@@ -14,7 +14,7 @@ internal static class HookMapper
         bool complete = true;
         foreach ((ScenarioValues item, Place place) in c.Values.Items(LureKeys.Hooks))
         {
-            HookSpec? hook = Hook(item);
+            HookSpec? hook = Hook(c, item);
             if (hook is null && item.Has(LureItemKeys.HookX) && !Sized(item))
             {
                 c.FaultAt(place, EntryReader.ItemName(LureKeys.Hooks, hooks.Count + 1), "incomplete; size, or mass and drag_area are due");
@@ -42,20 +42,23 @@ internal static class HookMapper
     private static bool Sized(ScenarioValues item) => item.Has(LureItemKeys.HookSize)
         || (item.Has(LureItemKeys.HookMass) && item.Has(LureItemKeys.HookDragArea));
 
-    private static HookSpec? Hook(ScenarioValues item)
+    private static HookSpec? Hook(MapContext c, ScenarioValues item)
     {
         double mass = item.Number(LureItemKeys.HookMass), area = item.Number(LureItemKeys.HookDragArea);
+        double along = item.Has(LureItemKeys.HookDragAreaAlong) ? item.Number(LureItemKeys.HookDragAreaAlong) : area;
         double row = item.Number(LureItemKeys.HookSize), points = item.Number(LureItemKeys.HookType);
         if (!double.IsNaN(row + points))
         {
             mass = item.Has(LureItemKeys.HookMass) ? mass : HookTable.MassKg((int)row, points);
-            area = item.Has(LureItemKeys.HookDragArea) ? area : HookTable.DragAreaM2((int)row, points);
+            bool given = item.Has(LureItemKeys.HookDragArea);
+            area = given ? area : c[LureKeys.HookDrag] * HookTable.DragAreaM2((int)row, points);
+            along = given || item.Has(LureItemKeys.HookDragAreaAlong) ? along : c[LureKeys.HookAlong] * area;
         }
 
         double x = item.Number(LureItemKeys.HookX), z = item.Number(LureItemKeys.HookZ);
         double feather = item.Number(LureItemKeys.HookFeather), density = item.Number(LureItemKeys.HookDensity);
-        return double.IsNaN(mass + area + x + z + feather + density)
+        return double.IsNaN(mass + area + along + x + z + feather + density)
             ? null
-            : new(mass, x, z, area + feather, mass / density);
+            : new(mass, x, z, area + feather, mass / density, along + feather);
     }
 }

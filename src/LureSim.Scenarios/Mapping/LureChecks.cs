@@ -70,7 +70,8 @@ internal static class LureChecks
     }
 
     private static bool ShapeIsSound(MapContext c) =>
-        !double.IsNaN(c[LureKeys.AddedMassFactor] + c[LureKeys.CrossFlowCd] + c[LureKeys.AxialDragFactor] + c[LureKeys.FormDrag]);
+        !double.IsNaN(c[LureKeys.AddedMassFactor] + c[LureKeys.CrossFlowCd] + c[LureKeys.AxialDragFactor] + c[LureKeys.FormDrag]
+            + c[LureKeys.SternShedding] + c[LureKeys.SternPlace]);
 
     private static KeySpec MassKey(MapContext c) => c.Values.Has(LureKeys.MassWithHooks) ? LureKeys.MassWithHooks : LureKeys.Mass;
 }

@@ -37,7 +37,9 @@ internal static class LureMapper
             c[LureKeys.AddedMassFactor],
             c[LureKeys.CrossFlowCd],
             c[LureKeys.AxialDragFactor],
-            c[LureKeys.FormDrag]);
+            c[LureKeys.FormDrag],
+            c[LureKeys.SternShedding],
+            c[LureKeys.SternPlace]);
     }
 
     private static LureBox? Box(MapContext c)

@@ -95,9 +95,7 @@ internal sealed class CaseWAudit(CoupledStep step)
     private double HullPower()
     {
         HullState h = step.HullNow;
-        (double surge, double sway, double coupling, double yaw) = hull.Drag(h.U, h.V, h.R);
-        return (step.TieWeight * h.W) - (CaseW.Hull.NoseDampingNsM * h.W * h.W)
-            - (surge * h.U * h.U) - (sway * h.V * h.V) - (2.0 * coupling * h.V * h.R) - (yaw * h.R * h.R);
+        return (step.TieWeight * h.W) - (CaseW.Hull.NoseDampingNsM * h.W * h.W) - hull.Power(h.U, h.V, h.R);
     }
 
     private double RodPower()

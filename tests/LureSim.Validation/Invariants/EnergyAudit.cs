@@ -179,9 +179,7 @@ internal sealed class EnergyAudit
     private double HullPower()
     {
         HullState h = bench.Step.HullNow;
-        (double surge, double sway, double coupling, double yaw) = bench.Parts.HullStep.Drag(h.U, h.V, h.R);
-        return (bench.Step.TieWeight * h.W) - (hull.NoseDampingNsM * h.W * h.W)
-            - (surge * h.U * h.U) - (sway * h.V * h.V) - (2.0 * coupling * h.V * h.R) - (yaw * h.R * h.R);
+        return (bench.Step.TieWeight * h.W) - (hull.NoseDampingNsM * h.W * h.W) - bench.Parts.HullStep.Power(h.U, h.V, h.R);
     }
 
     private double RodPower()
