@@ -72,7 +72,7 @@ public static class CadenceCommand
         CadencePlan? plan = search.Read(parsed, MapStarts, faults);
         RunSpec? spec = ScenarioSource.Read(values.File, values.Overrides).Spec;
         IReadOnlyList<Axis> axes = MapAxes.Read(keys, (plan?.FromPerS ?? 1.0, plan?.ToPerS ?? 2.0), spec, faults);
-        return ScenarioInput.Read(values, faults, terminal) is null || plan is null
+        return ScenarioInput.ReadTwitched(values, faults, terminal) is null || plan is null
             ? ExitCode.BadInput
             : CadenceMapCommand.Run(values, axes, plan, terminal, stop);
     }
@@ -90,7 +90,7 @@ public static class CadenceCommand
         CadencePlan? plan = search.Read(parsed, Starts, faults);
         int runs = doubt.ReadRuns(parsed, faults);
         IReadOnlyList<AcrossAxis> axes = AcrossAxes.Read(parsed.GetValue(across) ?? [], faults);
-        if (ScenarioInput.Read(values, faults, terminal) is not ScenarioResult scenario || plan is null)
+        if (ScenarioInput.ReadTwitched(values, faults, terminal) is not ScenarioResult scenario || plan is null)
         {
             return ExitCode.BadInput;
         }

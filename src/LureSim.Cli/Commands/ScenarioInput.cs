@@ -1,4 +1,5 @@
 using LureSim.Scenarios;
+using LureSim.Scenarios.Keys;
 
 namespace LureSim.Cli.Commands;
 
@@ -26,5 +27,22 @@ public static class ScenarioInput
         }
 
         return result.IsValid && faults.Count == 0 ? result : null;
+    }
+
+    /// <summary>The same for a command that needs twitches: a steady pull is refused.</summary>
+    /// <param name="values">File and overrides.</param>
+    /// <param name="faults">Faults of other arguments.</param>
+    /// <param name="terminal">Where to write.</param>
+    public static ScenarioResult? ReadTwitched(CommonValues values, IReadOnlyList<ScenarioFault> faults, Terminal terminal)
+    {
+        ScenarioResult? result = Read(values, faults, terminal);
+        if (result?.Spec!.Retrieve.IsTow != true)
+        {
+            return result;
+        }
+
+        terminal.Error.WriteLine(new ScenarioFault(
+            values.File, RetrieveKeys.Stroke.Path, "0 is a steady pull, which has no rhythm; a stroke is due here, for example \"20 cm\""));
+        return null;
     }
 }

@@ -74,7 +74,11 @@ public static class LureSpecCheck
 
             // A hook of 0.01 m2 with as much feather; 0.2 kg of 100 kg/m3.
             Require.InRange(h.DragAreaM2, 0.0, 0.02);
-            Require.InRange(h.DragAreaAlongM2 ?? 0.0, 0.0, 0.02);
+            if (h.DragAreaAlongM2 is double along)
+            {
+                Require.InRange(along, 0.0, 0.02, nameof(h.DragAreaAlongM2));
+            }
+
             Require.InRange(h.SteelVolumeM3, 0.0, 2e-3);
         }
     }

@@ -13,12 +13,24 @@ public static class PatternFinder
     /// <summary>A pull counts as having reached the lure above this change of surge speed, m/s.</summary>
     public const double ReachedSpeedMS = 0.05;
 
+    /// <summary>
+    /// A walk is at least this wide, peak to peak of the centre of gravity over the hull's length. A hull pulled sideways at its nose turns about
+    /// its centre of percussion, m33/(m22 a) behind the centre of gravity, 0.12 to 0.15 L for the shipped hulls: turning alone from square to
+    /// square shifts the centre of gravity by up to 0.3 L. At half a length at least as much is travel as turning.
+    /// </summary>
+    public const double LeastWidthOverLength = 0.5;
+
+    /// <summary>On a steady pull a lure comes straight below this angle off its line, deg: what the eye takes for straight. Sheer sets in
+    /// as a pitchfork, so angles between 0 and this are rare (check T2).</summary>
+    public const double StraightDeg = 5.0;
+
     private const double Degree = Math.PI / 180.0;
 
     /// <summary>Names the pattern.</summary>
     /// <param name="twitches">Twitches after warm-up.</param>
     /// <param name="surgeMassKg">m11 of the hull, kg.</param>
-    public static WalkPattern Classify(IReadOnlyList<TwitchRecord> twitches, double surgeMassKg)
+    /// <param name="lengthM">L of the hull, m.</param>
+    public static WalkPattern Classify(IReadOnlyList<TwitchRecord> twitches, double surgeMassKg, double lengthM)
     {
         ArgumentNullException.ThrowIfNull(twitches);
         int n = twitches.Count;
@@ -38,10 +50,18 @@ public static class PatternFinder
             : swing < 20.0 * Degree ? WalkPattern.Tracking
             : reached < 0.85 ? WalkPattern.Skipping
             : away < 20.0 * Degree ? WalkPattern.Tracking
-            : flips >= 0.9 ? WalkPattern.Alternating
+            : flips >= 0.9 ? Walked(twitches, lengthM)
             : flips <= 0.2 && side >= 0.6 ? WalkPattern.OneSided
             : WalkPattern.Irregular;
     }
+
+    /// <summary>Names what a lure does on a steady pull: tracking when it comes straight, else one-sided, or irregular when it fishtails.</summary>
+    /// <param name="sheerDeg">Mean size of the angle off the line, deg.</param>
+    /// <param name="meanDeg">Mean angle off the line with its sign, deg.</param>
+    public static WalkPattern ClassifyTow(double sheerDeg, double meanDeg) =>
+        sheerDeg < StraightDeg ? WalkPattern.Tracking
+        : Math.Abs(meanDeg) >= 0.6 * sheerDeg ? WalkPattern.OneSided
+        : WalkPattern.Irregular;
 
     /// <summary>Share of twitches that end on the other side of the line than the one before, 0 to 1.</summary>
     /// <param name="twitches">Twitches, at least two.</param>
@@ -65,6 +85,9 @@ public static class PatternFinder
         int n = sorted.Length;
         return n == 0 ? 0.0 : 0.5 * (sorted[(n - 1) / 2] + sorted[n / 2]);
     }
+
+    private static WalkPattern Walked(IReadOnlyList<TwitchRecord> twitches, double lengthM) =>
+        twitches.Average(t => t.WidthM) >= LeastWidthOverLength * lengthM ? WalkPattern.Alternating : WalkPattern.Turning;
 
     private static double Share(IReadOnlyList<TwitchRecord> twitches, Func<TwitchRecord, bool> test) =>
         twitches.Count(test) / (double)twitches.Count;

@@ -94,6 +94,8 @@ public sealed class RetrieveRecorder
         table.Add("lure_y_m", "m", "centre of gravity, to the angler's left", h.Y);
         table.Add("heading_deg", "deg", "nose from pointing along -x (at the rod), counter-clockwise from above", Degrees(h.Psi - Math.PI));
         table.Add("heading_off_line_deg", "deg", "nose from the bearing of the rod tip, -180 to 180", Degrees(Wrap(h.Psi - bearing)));
+        table.Add("nose_x_m", "m", "nose, away from the resting rod tip", h.X + (parts.Hull.NoseM * Math.Cos(h.Psi)));
+        table.Add("nose_y_m", "m", "nose, to the angler's left", h.Y + (parts.Hull.NoseM * Math.Sin(h.Psi)));
         table.Add("surge_m_s", "m/s", "forward speed of the hull", h.U);
         table.Add("sway_m_s", "m/s", "sideways speed of the hull, to its left", h.V);
         table.Add("yaw_rate_rad_s", "rad/s", "yaw rate", h.R);

@@ -44,13 +44,23 @@ public sealed record Snapshot(double TimeS, string Label, double[][] Line, doubl
 /// <param name="SidewaysM">Hull travel across the line, signed, m.</param>
 /// <param name="BackCrossings">Times the heading passed "pointing away from the rod".</param>
 public sealed record TwitchRecord(
-    double StartS, double EndHeadingRad, double SwingRad, double ImpulseNs, double AdvanceM, double SidewaysM, int BackCrossings);
+    double StartS, double EndHeadingRad, double SwingRad, double ImpulseNs, double AdvanceM, double SidewaysM, int BackCrossings)
+{
+    /// <summary>Farthest left less farthest right of the centre of gravity within the twitch, m.</summary>
+    public double WidthM { get; init; }
+
+    /// <summary>The same of the nose, m.</summary>
+    public double NoseWidthM { get; init; }
+}
 
 /// <summary>How the lure answers the rhythm. Thresholds: the pattern finder.</summary>
 public enum WalkPattern
 {
-    /// <summary>Each twitch turns it to the other side.</summary>
+    /// <summary>Each twitch turns it to the other side, and it travels sideways far enough to be seen.</summary>
     Alternating,
+
+    /// <summary>Each twitch turns it to the other side, but it turns on the spot.</summary>
+    Turning,
 
     /// <summary>Some twitches are lost in slack.</summary>
     Skipping,

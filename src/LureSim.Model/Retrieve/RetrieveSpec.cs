@@ -16,10 +16,10 @@ public enum TakeUpMode
 /// <summary>One retrieve.</summary>
 /// <param name="DistanceM">Straight distance from rod tip to line tie at the start, m, 2 to 80.</param>
 /// <param name="CadencePerS">Twitches per second, 0.3 to 6.</param>
-/// <param name="StrokeM">B: rigid tip travel of a twitch, m, 0.01 to 1.</param>
+/// <param name="StrokeM">B: rigid tip travel of a twitch, m, 0 to 1; 0 is a steady pull.</param>
 /// <param name="SlackM">Mean slack the angler keeps: unstretched line out minus straight distance, m, 0 to 2.</param>
 /// <param name="TakeUp">Take-up mode.</param>
-/// <param name="TakeUpSpeedMS">Line speed for <see cref="TakeUpMode.Steady"/>, m/s, 0 to 2.</param>
+/// <param name="TakeUpSpeedMS">Line speed for <see cref="TakeUpMode.Steady"/> and for a steady pull, m/s, 0 to 2.</param>
 /// <param name="TakeUpPerTwitchM">Line per twitch for <see cref="TakeUpMode.PerTwitch"/>, m, 0 to 1.</param>
 /// <param name="DurationS">Simulated time, s, 0.5 to 600.</param>
 /// <param name="HoldDistance">True: the angler backs away instead of reeling, so that the line keeps its length and the walk can
@@ -39,7 +39,11 @@ public sealed record RetrieveSpec(
     bool HoldDistance = false,
     double StartHeadingRad = 0.15,
     double StartSidewaysM = 0.0,
-    double WarmUpS = 6.0);
+    double WarmUpS = 6.0)
+{
+    /// <summary>True for a steady pull: no stroke, the line is taken up at <see cref="TakeUpSpeedMS"/>.</summary>
+    public bool IsTow => StrokeM == 0.0;
+}
 
 /// <summary>Numerical settings of a retrieve.</summary>
 /// <param name="Nodes">Line segments N, 1 to 400.</param>

@@ -35,18 +35,26 @@ public sealed class RetrieveSummarizer
     /// <summary>Computes every figure.</summary>
     public RetrieveSummary Summarize()
     {
-        double stroke = parts.Spec.Retrieve.StrokeM;
+        RetrieveSpec r = parts.Spec.Retrieve;
         double advance = Mean(t => t.AdvanceM);
+        double sheer = Window("heading_off_line_deg").Average(Math.Abs);
         return new RetrieveSummary
         {
-            Pattern = PatternFinder.Classify(counted, parts.Hull.M11),
+            Pattern = r.IsTow
+                ? PatternFinder.ClassifyTow(sheer, Mean("heading_off_line_deg"))
+                : PatternFinder.Classify(counted, parts.Hull.M11, parts.Hull.LengthM),
             FlipShare = PatternFinder.FlipShare(counted),
             HeadingSwingDeg = PatternFinder.Median(counted.Select(t => t.SwingRad)) * 180.0 / Math.PI,
             GlideWidthM = Mean(t => Math.Abs(t.SidewaysM)),
+            WidthM = Mean(t => t.WidthM),
+            NoseWidthM = Mean(t => t.NoseWidthM),
+            SheerDeg = sheer,
+            AwayShare = Share("heading_off_line_deg", v => Math.Abs(v) > 90.0),
+            TowSpeedMS = r.IsTow ? r.TakeUpSpeedMS : 0.0,
             AdvancePerTwitchM = advance,
             Regularity = Regularity(),
             SlackShare = Share("nose_tension_N", v => v < SlackTensionN),
-            PullReach = advance / stroke,
+            PullReach = r.IsTow ? 0.0 : advance / r.StrokeM,
             PullImpulseNs = Mean(t => t.ImpulseNs),
             NoseTensionPeakN = Highest("nose_tension_N"),
             LineDragMeanN = Mean("line_drag_N"),

@@ -15,6 +15,21 @@ public sealed record RetrieveSummary
     /// <summary>Mean sideways travel per twitch, m.</summary>
     public required double GlideWidthM { get; init; }
 
+    /// <summary>Mean over the twitches of the centre's path, peak to peak across the line, m: the glide with its arc.</summary>
+    public required double WidthM { get; init; }
+
+    /// <summary>The same of the nose, m: what the eye follows.</summary>
+    public required double NoseWidthM { get; init; }
+
+    /// <summary>Mean size of the angle between the nose and the bearing of the rod tip, deg; on a steady pull the sheer angle.</summary>
+    public required double SheerDeg { get; init; }
+
+    /// <summary>Share of time with the nose pointing away from the rod, more than 90 deg off the line, 0 to 1.</summary>
+    public required double AwayShare { get; init; }
+
+    /// <summary>Speed of a steady pull, m/s; 0 when the lure was twitched.</summary>
+    public required double TowSpeedMS { get; init; }
+
     /// <summary>Mean travel toward the rod per twitch, m.</summary>
     public required double AdvancePerTwitchM { get; init; }
 
@@ -24,7 +39,7 @@ public sealed record RetrieveSummary
     /// <summary>Share of time with less than 0.02 N at the nose.</summary>
     public required double SlackShare { get; init; }
 
-    /// <summary>Nose travel toward the rod per twitch over rigid tip stroke.</summary>
+    /// <summary>Nose travel toward the rod per twitch over rigid tip stroke; 0 on a steady pull.</summary>
     public required double PullReach { get; init; }
 
     /// <summary>Mean impulse at the nose per twitch, N s.</summary>

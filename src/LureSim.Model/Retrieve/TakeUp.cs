@@ -35,7 +35,7 @@ public sealed class TakeUp
     /// <param name="slackM">Slack now, m.</param>
     public double Speed(double timeS, double dt, double slackM)
     {
-        switch (spec.TakeUp)
+        switch (spec.IsTow ? TakeUpMode.Steady : spec.TakeUp)
         {
             case TakeUpMode.Steady:
                 return spec.TakeUpSpeedMS;

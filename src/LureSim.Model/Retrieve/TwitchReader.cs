@@ -34,7 +34,7 @@ public static class TwitchReader
     private static TwitchRecord ReadOne(RetrieveSeries series, int from, int to, double start)
     {
         double[] time = series["time_s"], heading = series["heading_deg"], tension = series["nose_tension_N"];
-        double[] x = series["lure_x_m"], y = series["lure_y_m"], off = series["heading_off_line_deg"];
+        double[] x = series["lure_x_m"], y = series["lure_y_m"], off = series["heading_off_line_deg"], nose = series["nose_y_m"];
         double low = double.MaxValue, high = double.MinValue, impulse = 0.0;
         int crossings = 0;
         for (int i = from; i < to; i++)
@@ -48,6 +48,21 @@ public static class TwitchReader
 
         double toRad = Math.PI / 180.0;
         return new TwitchRecord(
-            start, off[to - 1] * toRad, (high - low) * toRad, impulse, x[from] - x[to], y[to] - y[from], crossings);
+            start, off[to - 1] * toRad, (high - low) * toRad, impulse, x[from] - x[to], y[to] - y[from], crossings)
+        {
+            WidthM = Range(y.AsSpan(from, to - from + 1)),
+            NoseWidthM = Range(nose.AsSpan(from, to - from + 1)),
+        };
+    }
+
+    private static double Range(ReadOnlySpan<double> values)
+    {
+        (double low, double high) = (values[0], values[0]);
+        foreach (double v in values)
+        {
+            (low, high) = (Math.Min(low, v), Math.Max(high, v));
+        }
+
+        return high - low;
     }
 }

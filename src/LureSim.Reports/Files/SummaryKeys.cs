@@ -16,6 +16,11 @@ public static class SummaryKeys
         new("flip_share", s => s.FlipShare),
         new("heading_swing_deg", s => s.HeadingSwingDeg),
         new("glide_width_m", s => s.GlideWidthM),
+        new("width_m", s => s.WidthM),
+        new("nose_width_m", s => s.NoseWidthM),
+        new("sheer_deg", s => s.SheerDeg),
+        new("away_share", s => s.AwayShare),
+        new("tow_speed_m_s", s => s.TowSpeedMS),
         new("advance_per_twitch_m", s => s.AdvancePerTwitchM),
         new("regularity", s => s.Regularity),
         new("slack_share", s => s.SlackShare),
@@ -45,6 +50,7 @@ public static class SummaryKeys
     public static string Name(WalkPattern pattern) => pattern switch
     {
         WalkPattern.Alternating => "alternating",
+        WalkPattern.Turning => "on-the-spot",
         WalkPattern.Skipping => "skipping",
         WalkPattern.OneSided => "one-sided",
         WalkPattern.Tracking => "tracking",

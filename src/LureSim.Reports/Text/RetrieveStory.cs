@@ -11,14 +11,40 @@ internal static class RetrieveStory
     public static IReadOnlyList<string> Sentences(RetrieveResult result)
     {
         RetrieveSummary s = result.Summary;
-        return [What(s), Why(result), Cost(s), Limit(result)];
+        return s.TowSpeedMS > 0.0
+            ? [Tow(s), Cost(s)]
+            : [What(s), .. Facing(s), Why(result), Cost(s), Limit(result)];
     }
+
+    private static string Tow(RetrieveSummary s)
+    {
+        string pull = $"On a steady pull of {Trade.Fixed(s.TowSpeedMS, 2)} m/s";
+        string off = $"{Trade.Fixed(s.SheerDeg, 0)} deg off its line on average";
+        return s.Pattern switch
+        {
+            WalkPattern.Tracking => $"{pull} it comes straight: {off}.",
+            WalkPattern.OneSided => $"{pull} it does not come straight: it sheers to one side, {off}.",
+            _ => $"{pull} it does not come straight: it fishtails, {off}.",
+        };
+    }
+
+    private static string[] Facing(RetrieveSummary s) => s.HeadingSwingDeg <= 180.0 && s.AwayShare < 0.02
+        ? []
+        :
+        [
+            $"It turns beyond square to the line: the nose points away from the rod {Trade.Fixed(100 * s.AwayShare, 0)} % of the time.",
+        ];
 
     private static string What(RetrieveSummary s) => s.Pattern switch
     {
         WalkPattern.Alternating =>
             $"It walks: {Trade.Fixed(100 * s.FlipShare, 0)} % of the twitches turn it to the other side, {Trade.Fixed(s.HeadingSwingDeg, 0)} deg from side to "
-            + $"side, gliding {Trade.Length(s.GlideWidthM)} across and {Trade.Length(s.AdvancePerTwitchM)} toward the rod each time.",
+            + $"side; its path is {Trade.Length(s.WidthM)} wide, that of the nose {Trade.Length(s.NoseWidthM)}, and it comes "
+            + $"{Trade.Length(s.AdvancePerTwitchM)} toward the rod each time.",
+        WalkPattern.Turning =>
+            $"It turns on the spot: {Trade.Fixed(100 * s.FlipShare, 0)} % of the twitches turn it to the other side, {Trade.Fixed(s.HeadingSwingDeg, 0)} deg "
+            + $"from side to side, but its path is only {Trade.Length(s.WidthM)} wide, less than "
+            + "half the hull's length.",
         WalkPattern.Skipping =>
             $"It walks with gaps: some pulls are lost in slack, and {Trade.Fixed(100 * s.FlipShare, 0)} % of the twitches change sides.",
         WalkPattern.OneSided =>
@@ -41,7 +67,7 @@ internal static class RetrieveStory
         string turning = $"{Trade.Fixed(100 * free, 0)} % of its turning happens then";
         return s.Pattern switch
         {
-            WalkPattern.Alternating =>
+            WalkPattern.Alternating or WalkPattern.Turning =>
                 $"Why: {slack} and {turning}; each pull turns the nose toward the rod, the turn carries it past, and the next "
                 + "pull takes it back.",
             WalkPattern.Spinning => $"Why: {slack} and {turning}, with too little drag on hull and hooks to stop the turn.",

@@ -10,15 +10,29 @@ internal static class RetrieveTable
     /// <param name="s">Figures.</param>
     public static string Text(RetrieveSummary s) => AlignedTable.Text(Rows(s));
 
-    private static IEnumerable<TableRow> Rows(RetrieveSummary s) =>
+    private static IEnumerable<TableRow> Rows(RetrieveSummary s) => [.. s.TowSpeedMS > 0.0 ? Towed(s) : Twitched(s), .. Both(s)];
+
+    private static TableRow[] Towed(RetrieveSummary s) =>
+    [
+        new("steady pull", $"{Trade.Fixed(s.TowSpeedMS, 2)} m/s", string.Empty),
+        new("sheer off the line", $"{Trade.Fixed(s.SheerDeg, 1)} deg", SummaryKeys.Name(s.Pattern)),
+    ];
+
+    private static TableRow[] Twitched(RetrieveSummary s) =>
     [
         new("pattern", SummaryKeys.Name(s.Pattern), $"{Trade.Fixed(100 * s.FlipShare, 0)} % of {s.TwitchesCounted} twitches change sides"),
         new("swing side to side", $"{Trade.Fixed(s.HeadingSwingDeg, 0)} deg", $"regularity {Trade.Fixed(s.Regularity, 2)}"),
+        Length("width of the path", s.WidthM),
+        Length("width at the nose", s.NoseWidthM),
         Length("glide per twitch", s.GlideWidthM),
         Length("advance per twitch", s.AdvancePerTwitchM),
         new("pull reach", Trade.Digits(s.PullReach), "nose travel / rigid tip stroke"),
         Length("loaded tip travel", s.LoadedTipTravelM),
         new("line slack at the nose", $"{Trade.Fixed(100 * s.SlackShare, 0)} % of the time", $"mean slack {Trade.Digits(100 * s.MeanSlackM)} cm"),
+    ];
+
+    private static TableRow[] Both(RetrieveSummary s) =>
+    [
         Force("nose pull, peak", s.NoseTensionPeakN),
         Force("rod tip pull, peak", s.TipForcePeakN),
         Force("line drag, mean", s.LineDragMeanN),

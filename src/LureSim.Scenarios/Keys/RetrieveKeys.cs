@@ -26,13 +26,13 @@ public static class RetrieveKeys
 
     /// <summary>Stroke.</summary>
     public static readonly KeySpec Stroke = new(
-        "retrieve.stroke", QuantityKind.Length, "cm", "Rigid tip travel of a twitch; or a wrist angle, times the free length of the rod.")
+        "retrieve.stroke", QuantityKind.Length, "cm", "Rigid tip travel of a twitch; or a wrist angle, times the free length of the rod; 0: a steady pull.")
     {
         Default = "0.20 m",
-        Low = 0.01,
+        Low = 0,
         High = 1,
         OtherKind = QuantityKind.Angle,
-        OtherRange = (0.005, 0.8),
+        OtherRange = (0, 0.8),
         FromSpec = s => s.Retrieve.StrokeM,
     };
 
@@ -57,7 +57,7 @@ public static class RetrieveKeys
     };
 
     /// <summary>Steady take-up.</summary>
-    public static readonly KeySpec TakeUpSpeed = new("retrieve.take_up_speed", QuantityKind.Speed, "m/s", "Line speed of take_up = \"steady\".")
+    public static readonly KeySpec TakeUpSpeed = new("retrieve.take_up_speed", QuantityKind.Speed, "m/s", "Line speed of take_up = \"steady\" and of a steady pull (stroke 0).")
     {
         Default = "0.3 m/s",
         Low = 0,

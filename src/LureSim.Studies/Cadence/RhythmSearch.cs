@@ -20,11 +20,17 @@ public sealed class RhythmSearch
     /// <summary>Starts a search.</summary>
     /// <param name="spec">Set-up.</param>
     /// <param name="plan">Plan.</param>
+    /// <exception cref="ModelException">The set-up is a steady pull.</exception>
     public RhythmSearch(RunSpec spec, CadencePlan plan)
     {
         ArgumentNullException.ThrowIfNull(spec);
         ArgumentNullException.ThrowIfNull(plan);
         plan.Check();
+        if (spec.Retrieve.IsTow)
+        {
+            throw new ModelException("a steady pull (retrieve.stroke = 0) has no rhythm", 0.0);
+        }
+
         (Spec, this.plan) = (spec, plan);
         wanted.UnionWith(plan.Scan());
         double own = spec.Retrieve.CadencePerS;

@@ -6,7 +6,7 @@ namespace LureSim.Model.Tests.Retrieve;
 public sealed class PatternFinderTests
 {
     private const double SurgeMass = 0.02, Reaching = 2.0 * PatternFinder.ReachedSpeedMS * SurgeMass, Missing = 0.5 * PatternFinder.ReachedSpeedMS * SurgeMass;
-    private const double Wide = 150.0;
+    private const double Wide = 150.0, Length = 0.1;
 
     // Twitches in hundreds, so that a share of 1 % can be made.
     private const int Count = 100;
@@ -23,6 +23,25 @@ public sealed class PatternFinderTests
         Assert.Equal(WalkPattern.Spinning, Named(k => Twitch(k % 2 == 0 ? 70 : -70, back: k % 2)));
         Assert.Equal(WalkPattern.Still, Named(_ => Twitch(40, swing: 0, impulse: 0)));
     }
+
+    // Half of 0.1 m; one twitch without travel is made up for by the others, since the mean counts.
+    [Theory]
+    [InlineData(0.0501, WalkPattern.Alternating)]
+    [InlineData(0.0499, WalkPattern.Turning)]
+    public void A_walk_is_wider_than_a_turn_on_the_spot(double width, WalkPattern pattern)
+    {
+        Assert.Equal(pattern, Named(k => Twitch(k % 2 == 0 ? 70 : -70) with { WidthM = width }));
+        Assert.Equal(pattern, Named(k => Twitch(k % 2 == 0 ? 70 : -70) with { WidthM = k % 2 == 0 ? 0.0 : 2.0 * width }));
+        Assert.Equal(WalkPattern.OneSided, Named(_ => Twitch(70) with { WidthM = width }));
+    }
+
+    [Theory]
+    [InlineData(4.9, 4.9, WalkPattern.Tracking)]
+    [InlineData(5.1, -5.1, WalkPattern.OneSided)]
+    [InlineData(20.0, 12.1, WalkPattern.OneSided)]
+    [InlineData(20.0, -11.9, WalkPattern.Irregular)]
+    public void On_a_steady_pull_the_angle_off_the_line_decides(double size, double mean, WalkPattern pattern) =>
+        Assert.Equal(pattern, PatternFinder.ClassifyTow(size, mean));
 
     // A tight line drawn by strokes: the hull sheers widely within a twitch, but is back on the line at its end.
     [Fact]
@@ -109,7 +128,7 @@ public sealed class PatternFinderTests
             TwitchRecord[] walk = [.. Enumerable.Range(0, 24).Select(_ =>
                 Twitch(random.NextDouble() * 240 - 120, random.NextDouble() * 60, random.NextDouble() * 2 * Reaching, random.Next(12) / 11))];
             TwitchRecord[] mirrored = [.. walk.Select(t => t with { EndHeadingRad = -t.EndHeadingRad, SidewaysM = -t.SidewaysM })];
-            Assert.Equal(PatternFinder.Classify(walk, SurgeMass), PatternFinder.Classify(mirrored, SurgeMass));
+            Assert.Equal(PatternFinder.Classify(walk, SurgeMass, Length), PatternFinder.Classify(mirrored, SurgeMass, Length));
         }
     }
 
@@ -131,10 +150,10 @@ public sealed class PatternFinderTests
     }
 
     [Fact]
-    public void Nothing_is_refused() => Assert.Throws<ArgumentNullException>(() => PatternFinder.Classify(null!, SurgeMass));
+    public void Nothing_is_refused() => Assert.Throws<ArgumentNullException>(() => PatternFinder.Classify(null!, SurgeMass, Length));
 
     private static WalkPattern Named(Func<int, TwitchRecord> twitch, int count = Count) =>
-        PatternFinder.Classify([.. Enumerable.Range(0, count).Select(twitch)], SurgeMass);
+        PatternFinder.Classify([.. Enumerable.Range(0, count).Select(twitch)], SurgeMass, Length);
 
     /// <summary>An alternation that holds its side so many times.</summary>
     private static Func<int, TwitchRecord> Sides(int held)
@@ -150,5 +169,5 @@ public sealed class PatternFinderTests
     }
 
     private static TwitchRecord Twitch(double endDeg, double swing = Wide, double impulse = Reaching, int back = 0) =>
-        new(0.0, endDeg * Math.PI / 180.0, swing * Math.PI / 180.0, impulse, 0.2, 0.05, back);
+        new(0.0, endDeg * Math.PI / 180.0, swing * Math.PI / 180.0, impulse, 0.2, 0.05, back) { WidthM = 0.1 };
 }

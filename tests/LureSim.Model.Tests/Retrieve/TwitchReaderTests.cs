@@ -57,6 +57,17 @@ public sealed class TwitchReaderTests
         Assert.All(twitches, t => Assert.Equal(0.05, t.SidewaysM, 1e-9));
     }
 
+    // Sines of 1 Hz over a twitch of half a second: the arc from crest to trough shows, though ends may lie level.
+    [Fact]
+    public void Width_is_peak_to_peak_within_the_twitch()
+    {
+        IReadOnlyList<TwitchRecord> twitches = TwitchReader.Read(
+            Series(1.0, _ => 0.0, y: t => 0.03 * Math.Sin(2.0 * Math.PI * t), nose: t => 0.08 * Math.Cos(2.0 * Math.PI * t)), Period);
+        Assert.All(twitches, t => Assert.Equal(0.03, t.WidthM, 1e-9));
+        Assert.All(twitches, t => Assert.Equal(0.0, t.SidewaysM, 1e-9));
+        Assert.All(twitches, t => Assert.Equal(0.16, t.NoseWidthM, 1e-9));
+    }
+
     // A whole turn in 1 s: the heading off the line jumps from 180 to -180 deg once, the heading itself goes on.
     [Fact]
     public void A_turn_past_the_back_is_counted_once()
@@ -75,7 +86,8 @@ public sealed class TwitchReaderTests
     }
 
     private static RetrieveSeries Series(
-        double end, Func<double, double> headingDeg, Func<double, double>? tension = null, Func<double, double>? x = null, Func<double, double>? y = null)
+        double end, Func<double, double> headingDeg, Func<double, double>? tension = null, Func<double, double>? x = null, Func<double, double>? y = null,
+        Func<double, double>? nose = null)
     {
         double[] time = [.. Enumerable.Range(0, (int)Math.Round(end / Step) + 1).Select(i => i * Step)];
         Channel Of(string name, Func<double, double> value) => new(name, "", "", [.. time.Select(value)]);
@@ -87,6 +99,7 @@ public sealed class TwitchReaderTests
             Of("nose_tension_N", tension ?? (_ => 0.0)),
             Of("lure_x_m", x ?? (_ => 15.0)),
             Of("lure_y_m", y ?? (_ => 0.0)),
+            Of("nose_y_m", nose ?? (_ => 0.0)),
         ]);
     }
 

@@ -43,7 +43,7 @@ public sealed class RetrieveChartTests
         ChartRenderer.Svg(chart);
         Assert.Equal(chart.Model.Axes[0].Scale, -chart.Model.Axes[1].Scale, 6);
         PolygonAnnotation[] hulls = [.. chart.Model.Annotations.OfType<PolygonAnnotation>()];
-        Assert.Equal(7, hulls.Length);
+        Assert.Equal(4, hulls.Length);
         Assert.All(hulls, hull => Assert.Equal(result.Hull.LengthM, Span(hull), 6));
 
         // Outline runs tail, left side, nose, then back: the nose sits in the middle of the list.

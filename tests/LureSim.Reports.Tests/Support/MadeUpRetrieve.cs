@@ -31,6 +31,8 @@ internal static class MadeUpRetrieve
         Channel[] channels =
         [
             new("time_s", "s", "time", time), new("lure_x_m", "m", "lure", x), new("lure_y_m", "m", "lure", y),
+            new("nose_x_m", "m", "nose", Fill(n, i => x[i] - (0.5 * Hull * Math.Cos(heading[i] * Math.PI / 180)))),
+            new("nose_y_m", "m", "nose", Fill(n, i => y[i] - (0.5 * Hull * Math.Sin(heading[i] * Math.PI / 180)))),
             new("heading_deg", "deg", "heading", heading), new("tip_x_m", "m", "tip", Fill(n, i => -0.6 * tip[i])),
             new("tip_y_m", "m", "tip", Fill(n, i => 0.1 * tip[i])), new("tip_z_m", "m", "tip", Fill(n, i => 0.5 + 0.4 * tip[i])),
             new("tip_travel_m", "m", "loaded tip", tip), new("rigid_stroke_m", "m", "stroke", rigid),
@@ -53,6 +55,11 @@ internal static class MadeUpRetrieve
         FlipShare = 1,
         HeadingSwingDeg = 156,
         GlideWidthM = 0.047,
+        WidthM = 0.06,
+        NoseWidthM = 0.13,
+        SheerDeg = 44,
+        AwayShare = 0,
+        TowSpeedMS = 0,
         AdvancePerTwitchM = 0.24,
         Regularity = 0.97,
         SlackShare = 0.62,

@@ -25,6 +25,16 @@ public sealed class RetrieveTextTests
             }
         }
 
+        foreach ((WalkPattern pattern, double sheer) in new[] { (WalkPattern.Tracking, 0.4), (WalkPattern.OneSided, 19.6), (WalkPattern.Irregular, 12.0) })
+        {
+            all.Append("Steady pull, ").Append(pattern).Append('\n');
+            RetrieveResult tow = Odd(pattern);
+            foreach (string sentence in RetrieveStory.Sentences(tow with { Summary = tow.Summary with { TowSpeedMS = 0.3, SheerDeg = sheer } }))
+            {
+                all.Append("  ").Append(sentence).Append('\n');
+            }
+        }
+
         Expected.Matches("patterns.txt", all.ToString());
     }
 
@@ -49,6 +59,29 @@ public sealed class RetrieveTextTests
         RetrieveResult drowned = result with { Summary = result.Summary with { NoseDipM = 0.015 } };
         Assert.Contains(RetrieveStory.Sentences(tired), s => s.StartsWith("What limits it: the hand", StringComparison.Ordinal));
         Assert.Contains(RetrieveStory.Sentences(drowned), s => s.StartsWith("What limits it: the nose", StringComparison.Ordinal));
+    }
+
+    // Half a turn from side to side is square to the line on both; beyond it the nose points away from the rod.
+    [Theory]
+    [InlineData(170, 0.01, false)]
+    [InlineData(181, 0.01, true)]
+    [InlineData(170, 0.03, true)]
+    public void A_nose_that_points_away_from_the_rod_is_said(double swing, double away, bool said)
+    {
+        RetrieveResult result = MadeUpRetrieve.Result();
+        IReadOnlyList<string> story = RetrieveStory.Sentences(
+            result with { Summary = result.Summary with { HeadingSwingDeg = swing, AwayShare = away } });
+        Assert.Equal(said, story.Any(s => s.Contains("points away from the rod", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_steady_pull_prints_its_sheer_and_no_twitches()
+    {
+        RetrieveResult result = MadeUpRetrieve.Result(pattern: WalkPattern.Tracking);
+        string text = RetrieveText.Build(result with { Summary = result.Summary with { TowSpeedMS = 0.3, SheerDeg = 0.4 } }, RunNotes.None);
+        Assert.Contains("steady pull", text, StringComparison.Ordinal);
+        Assert.Contains("0.4 deg", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("glide", text, StringComparison.Ordinal);
     }
 
     // The figures that go with a pattern: a towed lure goes far per stroke, one in slack hardly at all.

@@ -72,7 +72,7 @@ public class SchemaTests
     public void Every_key_reaches_the_run()
     {
         string text = Texts.Least.Replace("material = \"braid\"\nlabel = \"50 lb\"", "material = \"braid\"\nnumber = \"no. 4\"", StringComparison.Ordinal)
-            + "\n[leader]\nmaterial = \"braid\"\nlength = \"15 in\"\nnumber = \"no. 4\"\n";
+            + "\nhooks = [{ size = \"no. 2\", x = \"20 mm\" }]\n[leader]\nmaterial = \"braid\"\nlength = \"15 in\"\nnumber = \"no. 4\"\n";
         var source = ScenarioSource.FromText(text);
         string plain = SpecText.Of(source.Resolve().Cast!);
         foreach (KeySpec key in ScenarioSchema.Keys.Where(k => k.Kind != QuantityKind.List && k.Path != "lure.tie"))

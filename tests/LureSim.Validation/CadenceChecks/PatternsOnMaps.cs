@@ -53,10 +53,10 @@ public static class PatternsOnMaps
     }
 
     private static Row Named(string where, WalkPattern expected, double[] angles) =>
-        new($"{where}: {expected.ToString().ToLowerInvariant()}", "yes = 1", 1.0, PatternFinder.Classify(Records(angles), 1.0) == expected ? 1.0 : 0.0, 0.0, Tol.Absolute);
+        new($"{where}: {expected.ToString().ToLowerInvariant()}", "yes = 1", 1.0, PatternFinder.Classify(Records(angles), 1.0, 0.1) == expected ? 1.0 : 0.0, 0.0, Tol.Absolute);
 
     private static TwitchRecord[] Records(double[] angles) =>
-        [.. angles.Select((e, k) => new TwitchRecord(k, e, Math.Abs(Wrap(e - angles[Math.Max(0, k - 1)])), 1.0, 0.2, 0.0, 0))];
+        [.. angles.Select((e, k) => new TwitchRecord(k, e, Math.Abs(Wrap(e - angles[Math.Max(0, k - 1)])), 1.0, 0.2, 0.0, 0) { WidthM = 0.1 })];
 
     /// <summary>Angles off the fixed point (pi, 0) of x' = x + p', p' = p + K sin x.</summary>
     private static double[] Rotor(double k, double offset, double p)

@@ -9,7 +9,10 @@ internal static class Shipped
     public static string[] Files { get; } = [.. Directory.GetFiles(Folder(), "*.toml").Order(StringComparer.Ordinal)];
 
     /// <summary>The scenario that the README starts with.</summary>
-    public static string Default => Files.Single(f => Path.GetFileName(f) == "large-walker.toml");
+    public static string Default => Named("large-walker.toml");
+
+    /// <summary>A shipped file by its name.</summary>
+    public static string Named(string name) => Files.Single(f => Path.GetFileName(f) == name);
 
     public static RunSpec Read(string file, params string[] overrides) =>
         ScenarioSource.Read(file, overrides).Spec ?? throw new InvalidOperationException($"{file} is not valid");

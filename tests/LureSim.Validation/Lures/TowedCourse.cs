@@ -11,7 +11,7 @@ namespace LureSim.Validation.Lures;
 /// <summary>
 /// A hull towed straight on a line: its small motions by differencing the product's planar walk, against the roots of the
 /// classical quartic. Lateral derivatives come from hooks, whose drag is linear in drift at speed: Yv = -sum k U, Yr = Nv = -sum k U x,
-/// Nr = -sum k U x^2; the Munk moment comes out of the walk's own Coriolis terms.
+/// Nr = -sum k U x^2; the Munk moment comes out of the walk's own Coriolis terms. A stern that sheds adds -A, -A x0, B0 - A x0, B1 - A x0^2.
 /// </summary>
 public static class TowedCourse
 {
@@ -22,6 +22,9 @@ public static class TowedCourse
     private static readonly Hull Finless = new(0.45, [Math.Sqrt(0.1 / 0.6), -Math.Sqrt(0.1 / 0.6)], [0.3, 0.3]);
 
     private static readonly Hull Fishtailer = new(0.45, [-0.2], [2.5]);
+
+    // Not of a real hull: large enough to be told from nothing in every root.
+    private static readonly Hull Shedding = Finless with { Stern = new(-0.35, 0.5, 0.08, -0.032) };
 
     [PublishedCheck]
     public static Check Roots()
@@ -36,6 +39,7 @@ public static class TowedCourse
                 .. Pairs("finless, line 2 L", published, Finless.Walk(2.0)),
                 .. new[] { 0.5, 2.0, 20.0 }.SelectMany(l => Pairs($"hooks aft, line {l} L", Fishtailer.Quartic(l), Fishtailer.Walk(l))),
                 .. Pairs("hooks aft, tie 0.8 L ahead, line 2 L", forward.Quartic(2.0), forward.Walk(2.0)),
+                .. new[] { 0.5, 20.0 }.SelectMany(l => Pairs($"cross-flow shed at the stern, line {l} L", Shedding.Quartic(l), Shedding.Walk(l))),
             ],
             new("step, 1e-6 L/U", "roots of the finless hull, U/L",
                 [.. new[] { 1000.0, 100.0, 10.0, 1.0 }.Select(s => (s, Distance(Finless.Quartic(2.0), Finless.Walk(2.0, 1e-6 * s))))]));
@@ -93,11 +97,15 @@ public static class TowedCourse
 
     private sealed record Hull(double Arm, double[] HookX, double[] HookDrag)
     {
+        public SternShedding Stern { get; init; } = SternShedding.None;
+
         /// <summary>Roots of the published quartic.</summary>
         public Complex[] Quartic(double l)
         {
             double yv = -HookDrag.Sum(), yr = -HookDrag.Zip(HookX, (k, x) => k * x).Sum(), nr = -HookDrag.Zip(HookX, (k, x) => k * x * x).Sum();
-            double nv = -(SwayAdded - SurgeAdded) + yr, m = Mass + SwayAdded, t = Pull;
+            double nv = -(SwayAdded - SurgeAdded) + yr + Stern.BehindKg - (Stern.AtKgM * Stern.XM), m = Mass + SwayAdded, t = Pull;
+            (yv, yr) = (yv - Stern.AtKgM, yr - (Stern.AtKgM * Stern.XM));
+            nr += Stern.BehindKgM - (Stern.AtKgM * Stern.XM * Stern.XM);
 
             // (a s^2 + b s + c)(e s^2 + f s + h) - (p s + q)(u s + w): sway and yaw on the diagonal, their couplings beside it.
             (double a, double b, double c) = (m, -yv, t / l);
@@ -114,7 +122,7 @@ public static class TowedCourse
             // Surge drag of hooks and hull balances the pull at U = 1; the hull's own share may be negative, it only holds the speed.
             var hull = new WalkHull(
                 1.0, Mass, Mass + SurgeAdded, Mass + SwayAdded, 0.0, YawInertia, Arm, 0.0, [], [], Pull - HookDrag.Sum(),
-                HookX, HookDrag, 1.0, 1.0, 1.0, [], []);
+                HookX, HookDrag, 1.0, 1.0, 1.0, [], []) { ShedAhead = Stern };
             const double Difference = 1e-5;
             Matrix<double> a = Matrix<double>.Build.Dense(4, 4);
             for (int j = 0; j < 4; j++)

@@ -10,7 +10,7 @@ public static class PatternClasses
 {
     private static readonly WalkPattern[] Order =
     [
-        WalkPattern.Alternating, WalkPattern.Skipping, WalkPattern.Irregular, WalkPattern.OneSided, WalkPattern.Tracking,
+        WalkPattern.Alternating, WalkPattern.Turning, WalkPattern.Skipping, WalkPattern.Irregular, WalkPattern.OneSided, WalkPattern.Tracking,
         WalkPattern.Spinning, WalkPattern.Still,
     ];
 
@@ -20,6 +20,7 @@ public static class PatternClasses
     {
         null => "failed",
         WalkPattern.Alternating => "walks (alternating)",
+        WalkPattern.Turning => "turns on the spot",
         WalkPattern.Tracking => "towed (tracking)",
         WalkPattern.Still => "pulls do not reach it (still)",
         WalkPattern p => SummaryKeys.Name(p),
@@ -40,6 +41,7 @@ public static class PatternClasses
     private static OxyColor Color(WalkPattern? pattern) => pattern switch
     {
         WalkPattern.Alternating => ChartStyle.Green,
+        WalkPattern.Turning => ChartStyle.Faint(ChartStyle.Green, 0.45),
         WalkPattern.Skipping => ChartStyle.Yellow,
         WalkPattern.Irregular => ChartStyle.Vermilion,
         WalkPattern.OneSided => ChartStyle.Orange,

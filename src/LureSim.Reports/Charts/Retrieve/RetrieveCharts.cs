@@ -10,7 +10,12 @@ public static class RetrieveCharts
     /// <param name="result">Retrieve, complete or stopped.</param>
     public static IReadOnlyList<Chart> All(RetrieveResult result)
     {
-        var charts = new List<Chart> { TopView.Build(result), PullSlackTurn.Build(result) };
+        var charts = new List<Chart> { TopView.Build(result) };
+        if (!result.Spec.Retrieve.IsTow)
+        {
+            charts.Add(PullSlackTurn.Build(result));
+        }
+
         if (result.Snapshots.Count > 0)
         {
             charts.Add(SideView.Build(result));

@@ -12,19 +12,21 @@ public static class TopView
 {
     private const int Height = 900;
 
-    /// <summary>Builds the picture of about eight twitches after warm-up.</summary>
+    /// <summary>Builds the picture of a few twitches after warm-up.</summary>
     /// <param name="result">Retrieve.</param>
     public static Chart Build(RetrieveResult result)
     {
         TwitchWindow window = TwitchWindow.Choose(result, Twitches(result));
         double[] x = result.Series["lure_x_m"], y = result.Series["lure_y_m"];
-        PlotModel model = ChartStyle.NewModel(Title(window), Subtitle(result));
+        PlotModel model = ChartStyle.NewModel(Title(result, window), Subtitle(result));
         // One scale on both axes: a turn of 90 degrees must look like one.
         model.PlotType = PlotType.Cartesian;
-        Frame frame = Frame.Around(x, y, window, result.Hull.LengthM);
+        double[] noseX = result.Series["nose_x_m"], noseY = result.Series["nose_y_m"];
+        Frame frame = Frame.Around([x, noseX], [y, noseY], window, result.Hull.LengthM);
         var panels = new Panels(model, Height, [ChartStyle.NewAxis(AxisPosition.Left, "To angler's left, m", frame.Bottom, frame.Top)]);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "From the resting rod tip, m", frame.Left, frame.Right));
         panels.Line(0, x.AsSpan(window.From, window.Length), y.AsSpan(window.From, window.Length), ChartStyle.Grey, 3);
+        panels.Line(0, noseX.AsSpan(window.From, window.Length), noseY.AsSpan(window.From, window.Length), ChartStyle.Green, 3);
         for (int k = 0; k < window.Count; k++)
         {
             AddHull(model, result, window, k);
@@ -32,28 +34,30 @@ public static class TopView
 
         AddRodArrow(model, result, window, frame);
         AddScaleBar(model, frame);
-        panels.Header(0, "Lure to scale, by twitch",
-            new("nose left of the line", Fill(true), Swatch.Box), new("nose right of it", Fill(false), Swatch.Box),
-            new("line tie", ChartStyle.Ink, Swatch.Dot), new("path", ChartStyle.Grey));
+        panels.Header(0, "Lure to scale",
+            new("nose to the left", Fill(true), Swatch.Box), new("to the right", Fill(false), Swatch.Box),
+            new("line tie", ChartStyle.Ink, Swatch.Dot), new("path of the centre", ChartStyle.Grey), new("of the nose", ChartStyle.Green));
         return new Chart("path_top", model, Height: Height);
     }
 
-    // At most 16 hull lengths across, so that the hull can be seen from the back row.
+    // At most 8 hull lengths across, so that the hull can be seen from the back row.
     private static int Twitches(RetrieveResult result)
     {
         double advance = Math.Max(Math.Abs(result.Summary.AdvancePerTwitchM), 1e-3);
-        return (int)Math.Clamp(16 * result.Hull.LengthM / advance, 4, 8);
+        return (int)Math.Clamp(8 * result.Hull.LengthM / advance, 4, 8);
     }
 
-    private static string Title(TwitchWindow window) => window.Count == 0
-        ? "Path from above: no complete twitch"
+    private static string Title(RetrieveResult result, TwitchWindow window) => result.Spec.Retrieve.IsTow ? "Path from above: steady pull"
+        : window.Count == 0 ? "Path from above: no complete twitch"
         : $"Path from above: twitches {window.First + 1} to {window.First + window.Count}";
 
     private static string Subtitle(RetrieveResult result)
     {
         RetrieveSummary s = result.Summary;
-        return $"{SummaryNames.Sentence(s.Pattern)}: swings {Trade.Fixed(s.HeadingSwingDeg, 0)}°, glides {Trade.Length(s.GlideWidthM)} sideways, "
-            + $"comes {Trade.Length(s.AdvancePerTwitchM)} a twitch";
+        return result.Spec.Retrieve.IsTow
+            ? $"{Trade.Fixed(s.TowSpeedMS, 2)} m/s: {(s.Pattern == WalkPattern.Tracking ? "comes straight" : "does not come straight")}, {Trade.Fixed(s.SheerDeg, 0)}° off its line"
+            : $"{SummaryNames.Sentence(s.Pattern)}: swings {Trade.Fixed(s.HeadingSwingDeg, 0)}°; path {Trade.Length(s.WidthM)} wide, "
+            + $"at the nose {Trade.Length(s.NoseWidthM)}";
     }
 
     private static OxyColor Fill(bool left) => left ? ChartStyle.Blue : ChartStyle.Orange;
@@ -93,6 +97,11 @@ public static class TopView
             Fill = ChartStyle.Ink,
             Shape = MarkerType.Circle,
         });
+        if (result.Spec.Retrieve.IsTow)
+        {
+            return;
+        }
+
         DataPoint label = HullShape.Place(x, y, psi, -0.72 * result.Hull.LengthM, 0);
         model.Annotations.Add(Words($"{window.First + k + 1}", label, HorizontalAlignment.Center));
     }
@@ -152,21 +161,29 @@ public static class TopView
     /// <summary>What the picture covers, m.</summary>
     private readonly record struct Frame(double Left, double Right, double Bottom, double Top)
     {
-        public static Frame Around(double[] x, double[] y, TwitchWindow w, double hull)
+        public static Frame Around(double[][] xs, double[][] ys, TwitchWindow w, double hull)
         {
-            var xs = x.AsSpan(w.From, w.Length);
-            var ys = y.AsSpan(w.From, w.Length);
-            (double left, double right, double bottom, double top) = (xs[0], xs[0], ys[0], ys[0]);
-            for (int i = 1; i < xs.Length; i++)
-            {
-                (left, right) = (Math.Min(left, xs[i]), Math.Max(right, xs[i]));
-                (bottom, top) = (Math.Min(bottom, ys[i]), Math.Max(top, ys[i]));
-            }
+            (double left, double right) = Range(xs, w);
+            (double bottom, double top) = Range(ys, w);
 
             // Room for the hull's ends, and below for arrow and scale bar.
-            double width = right - left + (2 * hull), height = Math.Max(top - bottom + (3 * hull), 0.40 * width);
+            double width = right - left + hull, height = Math.Max(top - bottom + (2 * hull), 0.40 * width);
             double middle = 0.5 * (top + bottom);
-            return new Frame(left - hull, right + hull, middle - (0.56 * height), middle + (0.44 * height));
+            return new Frame(left - (0.5 * hull), right + (0.5 * hull), middle - (0.58 * height), middle + (0.42 * height));
+        }
+
+        private static (double Low, double High) Range(double[][] channels, TwitchWindow w)
+        {
+            (double low, double high) = (double.MaxValue, double.MinValue);
+            foreach (double[] values in channels)
+            {
+                foreach (double v in values.AsSpan(w.From, w.Length))
+                {
+                    (low, high) = (Math.Min(low, v), Math.Max(high, v));
+                }
+            }
+
+            return (low, high);
         }
     }
 }

@@ -101,6 +101,7 @@ public static class CadenceStory
     private static string Answer(WalkPattern? pattern) => pattern switch
     {
         WalkPattern.Tracking => "it is towed along its line",
+        WalkPattern.Turning => "it turns on the spot",
         WalkPattern.OneSided => "it swings out and back on one side of its line",
         WalkPattern.Still => "the pulls do not reach it",
         WalkPattern.Skipping => "some pulls are lost in slack",
