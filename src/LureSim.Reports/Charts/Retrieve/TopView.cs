@@ -35,8 +35,8 @@ public static class TopView
         AddRodArrow(model, result, window, frame);
         AddScaleBar(model, frame);
         panels.Header(0, "Lure to scale",
-            new("nose to the left", Fill(true), Swatch.Box), new("to the right", Fill(false), Swatch.Box),
-            new("line tie", ChartStyle.Ink, Swatch.Dot), new("path of the centre", ChartStyle.Grey), new("of the nose", ChartStyle.Green));
+            new("nose left", Fill(true), Swatch.Box), new("nose right", Fill(false), Swatch.Box),
+            new("line tie", ChartStyle.Ink, Swatch.Dot), new("centre's path", ChartStyle.Grey), new("nose's path", ChartStyle.Green));
         return new Chart("path_top", model, Height: Height);
     }
 
