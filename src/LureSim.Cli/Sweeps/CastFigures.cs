@@ -15,7 +15,7 @@ public sealed class CastFigures : IFigureSource
     private static readonly KeySpec[] Unread =
     [
         AnglerKeys.PullTime, AnglerKeys.ReturnTime, AnglerKeys.SustainedTorque, RodKeys.Damping, ReelKeys.Drag, LineKeys.Set.TangentialDrag,
-        LureKeys.AddedMassFactor, LureKeys.CrossFlowCd, LureKeys.AxialDragFactor, LureKeys.FormDrag,
+        LureKeys.AddedMassFactor, LureKeys.CrossFlowCd, LureKeys.AxialDragFactor, LureKeys.FormDrag, LureKeys.SternShedding, LureKeys.SternPlace, LureKeys.HookAlong,
     ];
 
     // These say something about the band of a single cast, or about a line that would break; they move no lure.
