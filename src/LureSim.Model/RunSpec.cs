@@ -1,4 +1,4 @@
-using LureSim.Model.Anglers;
+using LureSim.Model.Hands;
 using LureSim.Model.Lines;
 using LureSim.Model.Lures;
 using LureSim.Model.Media;

@@ -1,5 +1,7 @@
+using LureSim.Model.Hands;
 using LureSim.Model.Lines;
 using LureSim.Model.Lures;
+using LureSim.Model.Reels;
 
 namespace LureSim.Model.Cast;
 

@@ -1,3 +1,5 @@
+using LureSim.Model.Assembly;
+using LureSim.Model.Lines.Air;
 using LureSim.Model.Rods;
 
 namespace LureSim.Model.Cast;
@@ -35,9 +37,9 @@ internal sealed class CastRecorder(RodChain chain, double everyS)
     /// <summary>Looks at the cast after a step.</summary>
     /// <param name="cast">The cast.</param>
     /// <param name="releasedS">Time of release, s; NaN before it.</param>
-    public void Look(CastStepper cast, double releasedS)
+    public void Look(AirStep cast, double releasedS)
     {
-        CastLine line = cast.Line;
+        AirLine line = cast.Line;
         double speed = Math.Sqrt((line.Vx[0] * line.Vx[0]) + (line.Vz[0] * line.Vz[0]));
         Apex = Math.Max(Apex, line.Z[0]);
         PeakTension = Math.Max(PeakTension, line.TipTensionN);
@@ -68,9 +70,9 @@ internal sealed class CastRecorder(RodChain chain, double everyS)
         [.. _columns[7]], [.. _columns[8]], [.. _columns[9]], [.. _columns[10]], [.. _columns[11]], [.. _columns[12]], _poses, _flight);
 
     /// <summary>Keeps the last moment, whatever the intervals say.</summary>
-    public void End(CastStepper cast) => _flight.Add(Pose(cast));
+    public void End(AirStep cast) => _flight.Add(Pose(cast));
 
-    private void Bend(RodSwing rod)
+    private void Bend(ChainRod rod)
     {
         (double x, double z, _, _) = rod.Tip();
         (double sin, double cos) = Math.SinCos(rod.Q[1]);
@@ -79,7 +81,7 @@ internal sealed class CastRecorder(RodChain chain, double everyS)
         PeakBendJ = Math.Max(PeakBendJ, rod.SpringJ());
     }
 
-    private void Record(CastStepper cast, double speed, double releasedS)
+    private void Record(AirStep cast, double speed, double releasedS)
     {
         if (cast.TimeS >= _nextPose && !(cast.TimeS > releasedS + PosesAfterReleaseS))
         {
@@ -99,7 +101,7 @@ internal sealed class CastRecorder(RodChain chain, double everyS)
         }
 
         _next += everyS;
-        CastLine line = cast.Line;
+        AirLine line = cast.Line;
         (double x, double z, double vx, double vz) = cast.Tip();
         double dx = line.X[0] - x, dz = line.Z[0] - z, distance = Math.Max(1e-9, Math.Sqrt((dx * dx) + (dz * dz)));
         double rate = (((line.Vx[0] - vx) * dx) + ((line.Vz[0] - vz) * dz)) / distance;
@@ -114,7 +116,7 @@ internal sealed class CastRecorder(RodChain chain, double everyS)
         }
     }
 
-    private CastPose Pose(CastStepper cast)
+    private CastPose Pose(AirStep cast)
     {
         int links = chain.LengthM.Length, count = links + 1 + cast.Line.Count;
         double[] x = new double[count], z = new double[count];

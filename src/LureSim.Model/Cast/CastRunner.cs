@@ -1,3 +1,8 @@
+using LureSim.Model.Assembly;
+using LureSim.Model.Hands;
+using LureSim.Model.Lines.Air;
+using LureSim.Model.Reels;
+using LureSim.Model.Rods;
 using MathNet.Numerics.Distributions;
 
 namespace LureSim.Model.Cast;
@@ -45,7 +50,7 @@ public static class CastRunner
     {
         CastSolverSpec solver = setup.Spec.Cast.Numerics;
         var recorder = new CastRecorder(setup.Chain, solver.OutputStepS);
-        CastStepper cast = setup.Start(solver.NodeSpacingM);
+        AirStep cast = setup.Start(solver.NodeSpacingM);
         double startBendJ = cast.Rod.SpringJ();
         recorder.Look(cast, double.NaN);
         for (int i = 0; i < releaseStep && cast.Line.Z[0] > 0.0; i++)
@@ -95,9 +100,9 @@ public static class CastRunner
         };
     }
 
-    private static Splash Fly(CastStepper cast, CastRecorder recorder, CastSolverSpec solver, double releasedS)
+    private static Splash Fly(AirStep cast, CastRecorder recorder, CastSolverSpec solver, double releasedS)
     {
-        CastLine line = cast.Line;
+        AirLine line = cast.Line;
         (double x, double z, double t) = (line.X[0], line.Z[0], cast.TimeS);
         while (line.Z[0] > 0.0)
         {
@@ -152,7 +157,7 @@ public static class CastRunner
         return (all[all.Count / 10], all.Average(), all[all.Count * 9 / 10]);
     }
 
-    private static CastEnergy Account(CastStepper cast, double startBendJ)
+    private static CastEnergy Account(AirStep cast, double startBendJ)
     {
         (double lure, double line) = cast.Line.KineticJ();
         LineWork air = cast.Line.Work;

@@ -1,3 +1,7 @@
+using LureSim.Model.Assembly;
+using LureSim.Model.Hands;
+using LureSim.Model.Lines.Air;
+using LureSim.Model.Lures;
 using LureSim.Model.Reels;
 using LureSim.Model.Rods;
 
@@ -16,7 +20,7 @@ internal sealed class CastSetup
     // The hands need this much of an arc, rad.
     private const double LeastSwingRad = 0.5;
 
-    private readonly CastAir _air;
+    private readonly LineAir _air;
     private readonly RodChain _chain;
     private readonly double _beta, _hold, _lureKg, _lineKgM;
     private readonly double[] _startAngle;
@@ -26,9 +30,9 @@ internal sealed class CastSetup
         CastSpecCheck.Demand(spec);
         Spec = spec;
         (RunSpec run, CastSpec cast) = spec;
-        _lureKg = LureDrag.MassKg(run.Lure);
+        _lureKg = FlyingLure.MassKg(run.Lure);
         _lineKgM = run.Line.LinearDensityKgM * cast.Flight.WetFactor;
-        _air = new CastAir(run.Air, run.Line, cast.Flight.FrictionFactor, LureDrag.AreaM2(run.Lure, cast.Flight));
+        _air = new LineAir(run.Air, run.Line, cast.Flight.FrictionFactor, FlyingLure.AreaM2(run.Lure, cast.Flight));
         _chain = RodChain.Build(run.Rod);
         _beta = 2.0 * cast.RodDampingRatio / RodModes.Compute(_chain, 0.0).AngularFrequency(0);
         HandHeightM = run.Angler.HandHeightM + cast.Hands.RaiseM;
@@ -62,11 +66,11 @@ internal sealed class CastSetup
     /// <summary>A cast at the start of its swing: rod bent by its load, lure hanging at rest.</summary>
     /// <param name="spacingM">Node spacing of the line, m; infinity for a straight line. A straight line knows no bow that takes
     /// up loose line, so the thumb rests there.</param>
-    public CastStepper Start(double spacingM)
+    public AirStep Start(double spacingM)
     {
         CastSpec cast = Spec.Cast;
-        var stepper = new CastStepper(
-            Swing(), new CastLine(Spec.Run.Line, _air, new CastLineMass(_lureKg, _lineKgM), _chain.FreeLengthM, Physics.GravityMS2, spacingM), Reel(double.IsFinite(spacingM)));
+        var stepper = new AirStep(
+            Swing(), new AirLine(Spec.Run.Line, _air, new CastLineMass(_lureKg, _lineKgM), _chain.FreeLengthM, Physics.GravityMS2, spacingM), Reel(double.IsFinite(spacingM)));
         _startAngle.CopyTo(stepper.Rod.Q, 1);
         (double x, double z, _, _) = stepper.Rod.Tip();
         double stretch = _lureKg * Physics.GravityMS2 * (cast.OverhangM + _chain.FreeLengthM) / Spec.Run.Line.AxialStiffnessN;
@@ -81,7 +85,7 @@ internal sealed class CastSetup
 
     private bool Clear(RodShape start) => HandHeightM + start.TipYM - Spec.Cast.OverhangM >= ClearM;
 
-    private RodSwing Swing()
+    private ChainRod Swing()
     {
         HandsSpec hands = Spec.Cast.Hands;
         double about = hands.InertiaKgM2 + RodInertia();
@@ -90,7 +94,7 @@ internal sealed class CastSetup
         var pushing = new HandDrive(
             hands.Effort * hands.PushN, hands.PushSpeedMS, hands.RampS,
             new Stop(hands.TravelM, 0.05, hands.PushedMassKg + _chain.MassKg, hands.BrakeShare * hands.Effort * hands.PushN), 0.0);
-        return new RodSwing(
+        return new ChainRod(
             _chain, _beta, turning, pushing, new HandInertia(hands.InertiaKgM2, hands.PushedMassKg),
             new RodAir(_air.DensityKgM3, Spec.Run.Rod.AirDragCoefficient, _air.Wind(HandHeightM)), Physics.GravityMS2)
         {
@@ -104,8 +108,8 @@ internal sealed class CastSetup
         ReelSpec reel = Spec.Run.Reel;
         double radius = 0.5 * reel.SpoolDiameterM;
         return reel.Kind == ReelKind.Revolving
-            ? new RevolvingReel(spool, radius, _lineKgM, Spec.Run.Line.DiameterM)
-            : new FixedReel(Spec.Cast.FixedSpool, _lineKgM, PseudoMassShare * _lureKg, radius);
+            ? new FreeSpool(spool, radius, _lineKgM, Spec.Run.Line.DiameterM)
+            : new FixedSpool(Spec.Cast.FixedSpool, _lineKgM, PseudoMassShare * _lureKg, radius);
     }
 
     private double RodInertia()

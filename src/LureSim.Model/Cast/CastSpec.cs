@@ -1,3 +1,5 @@
+using LureSim.Model.Hands;
+
 namespace LureSim.Model.Cast;
 
 /// <summary>One cast: a run's rod, reel, line, lure and air, and what the cast adds to them. Immutable.</summary>

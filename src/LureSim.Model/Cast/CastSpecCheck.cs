@@ -1,3 +1,4 @@
+using LureSim.Model.Hands;
 using LureSim.Model.Lures;
 
 namespace LureSim.Model.Cast;

@@ -1,3 +1,4 @@
+using LureSim.Model.Assembly;
 using LureSim.Model.Reels;
 
 namespace LureSim.Model.Cast;
@@ -28,9 +29,9 @@ internal sealed class ReleaseSearch
     private const double CurvedFlightS = 0.002;
 
     private readonly CastSolverSpec _solver;
-    private readonly List<CastStepper> _kept = [];
-    private readonly CastStepper _fork;
-    private readonly CastStepper? _curved;
+    private readonly List<AirStep> _kept = [];
+    private readonly AirStep _fork;
+    private readonly AirStep? _curved;
     private readonly int _keepEvery;
     private readonly Dictionary<int, double> _straight = [];
     private readonly Dictionary<int, double> _known = [];
@@ -128,7 +129,7 @@ internal sealed class ReleaseSearch
         return known;
     }
 
-    private CastStepper Fork(CastStepper fork, int step)
+    private AirStep Fork(AirStep fork, int step)
     {
         int kept = Math.Min(step / _keepEvery, _kept.Count - 1);
         fork.CopyFrom(_kept[kept]);
@@ -147,7 +148,7 @@ internal sealed class ReleaseSearch
         return kept < 0 ? 0 : Math.Max(0, (kept - 1) * _keepEvery / coarse * coarse);
     }
 
-    private static double Fly(CastStepper fork, double rodAfterS, double swingStepS, double flightStepS)
+    private static double Fly(AirStep fork, double rodAfterS, double swingStepS, double flightStepS)
     {
         fork.Release();
         double start = fork.TimeS;
@@ -172,12 +173,12 @@ internal sealed class ReleaseSearch
     private void Swing(CastSetup setup)
     {
         double stop = setup.Spec.Cast.Hands.StopRad, stopped = double.PositiveInfinity;
-        CastStepper swing = setup.Start(double.PositiveInfinity);
+        AirStep swing = setup.Start(double.PositiveInfinity);
         for (int step = 0; ; step++)
         {
             if (step % _keepEvery == 0)
             {
-                CastStepper copy = setup.Start(double.PositiveInfinity);
+                AirStep copy = setup.Start(double.PositiveInfinity);
                 copy.CopyFrom(swing);
                 _kept.Add(copy);
             }

@@ -1,8 +1,10 @@
-using LureSim.Model.Anglers;
+using LureSim.Model.Assembly;
+using LureSim.Model.Hands;
 using LureSim.Model.Lines;
 using LureSim.Model.Lines.Chain;
 using LureSim.Model.Lures;
 using LureSim.Model.Media;
+using LureSim.Model.Reels;
 using LureSim.Model.Rods;
 using LureSim.Numerics;
 
@@ -26,14 +28,14 @@ public sealed class RetrieveParts
         (Hull, Attitude) = WalkHullBuilder.BuildWithFloat(spec.Lure, water);
         Medium = new LineMedium(water, AirModel.Evaluate(spec.Air), Cylinder, LayerM: 2.0 * spec.Water.ContactHeightM);
         Twitch = new Twitch(spec.Retrieve.CadencePerS, spec.Angler.PullTimeS, spec.Angler.ReturnTimeS, spec.Angler.ReturnShare);
-        Swing = new RodSwing(spec.Angler, spec.Rod.FreeLengthM, spec.Retrieve.StrokeM, Twitch);
+        Swing = new WristSwing(spec.Angler, spec.Rod.FreeLengthM, spec.Retrieve.StrokeM, Twitch);
         double length = spec.Retrieve.DistanceM + spec.Retrieve.SlackM;
         Mesh = new LineMesh(spec.Line, spec.Leader, length, SegmentCount(spec.Solver.Nodes, length, spec.Leader));
-        Rod = new RodTip(RodModes.Compute(spec.Rod));
-        HullStep = new HullStep(Hull);
-        Step = new CoupledStep(Mesh, Medium, Rod, HullStep, spec.Leader?.Knot == TieKnot.Fixed);
+        Rod = new ModalRod(RodModes.Compute(spec.Rod));
+        WalkingHull = new WalkingHull(Hull);
+        Step = new CoupledStep(Mesh, Medium, Rod, WalkingHull, spec.Leader?.Knot == TieKnot.Fixed);
         Step.Start(StartState(), Swing.At(0.0));
-        TakeUp = new TakeUp(spec.Retrieve, Twitch, SlackM);
+        TakeUp = new HandleTakeUp(spec.Retrieve, Twitch, SlackM);
         Wind = new WindProfile(spec.Air);
     }
 
@@ -53,22 +55,22 @@ public sealed class RetrieveParts
     public Twitch Twitch { get; }
 
     /// <summary>The turning rod.</summary>
-    public RodSwing Swing { get; }
+    public WristSwing Swing { get; }
 
     /// <summary>The cut line.</summary>
     public LineMesh Mesh { get; }
 
     /// <summary>The bending rod.</summary>
-    public RodTip Rod { get; }
+    public ModalRod Rod { get; }
 
     /// <summary>The lure's step.</summary>
-    public HullStep HullStep { get; }
+    public WalkingHull WalkingHull { get; }
 
     /// <summary>The coupled step.</summary>
     public CoupledStep Step { get; }
 
     /// <summary>The reel.</summary>
-    public TakeUp TakeUp { get; }
+    public HandleTakeUp TakeUp { get; }
 
     /// <summary>Wind.</summary>
     public WindProfile Wind { get; }

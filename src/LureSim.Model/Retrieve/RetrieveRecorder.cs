@@ -1,4 +1,6 @@
+using LureSim.Model.Assembly;
 using LureSim.Model.Lines.Chain;
+using LureSim.Model.Lures;
 using LureSim.Numerics;
 
 namespace LureSim.Model.Retrieve;
@@ -84,7 +86,7 @@ public sealed class RetrieveRecorder
         HullState h = s.HullNow;
         double per = 1.0 / span;
         LineLoads loads = LineLoads.Of(parts.Mesh, parts.Medium, s);
-        double power = parts.HullStep.Power(h.U, h.V, h.R);
+        double power = parts.WalkingHull.Power(h.U, h.V, h.R);
         double bearing = Math.Atan2(line.Y[0] - h.Y, line.X[0] - h.X);
         (double angle, double rate) = parts.Swing.Angle(time);
         double length = parts.Spec.Rod.FreeLengthM;

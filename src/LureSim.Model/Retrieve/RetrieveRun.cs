@@ -1,3 +1,4 @@
+using LureSim.Model.Hands;
 using LureSim.Model.Lines.Chain;
 using LureSim.Numerics;
 using LureSim.Numerics.Tension;

@@ -1,4 +1,6 @@
+using LureSim.Model.Hands;
 using LureSim.Model.Lines.Chain;
+using LureSim.Model.Lures;
 using LureSim.Numerics;
 
 namespace LureSim.Model.Retrieve;

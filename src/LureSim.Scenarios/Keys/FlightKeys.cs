@@ -1,4 +1,4 @@
-using LureSim.Model.Cast;
+using LureSim.Model.Lures;
 using LureSim.Scenarios.Quantities;
 
 namespace LureSim.Scenarios.Keys;
@@ -45,7 +45,7 @@ public static class FlightKeys
     {
         Low = 0,
         High = 1,
-        FromCast = s => LureDrag.AreaM2(s.Run.Lure, s.Cast.Flight),
+        FromCast = s => FlyingLure.AreaM2(s.Run.Lure, s.Cast.Flight),
     };
 
     /// <summary>Rows of the table.</summary>

@@ -1,6 +1,6 @@
 using LureSim.Model;
-using LureSim.Model.Anglers;
 using LureSim.Model.Cast;
+using LureSim.Model.Hands;
 using LureSim.Model.Lines;
 using LureSim.Model.Lures;
 using LureSim.Model.Media;

@@ -1,5 +1,5 @@
-using LureSim.Model.Anglers;
 using LureSim.Model.Cast;
+using LureSim.Model.Hands;
 using LureSim.Model.Lines;
 using LureSim.Model.Lures;
 using LureSim.Model.Media;

@@ -1,4 +1,6 @@
+using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
+using LureSim.Model.Hands;
 using LureSim.Model.Reels;
 using MathNet.Numerics.Distributions;
 
@@ -278,7 +280,7 @@ public sealed class CastTests
     private static double RunThrough(CastSetup setup, int step)
     {
         CastSolverSpec solver = setup.Spec.Cast.Numerics;
-        CastStepper cast = setup.Start(double.PositiveInfinity);
+        AirStep cast = setup.Start(double.PositiveInfinity);
         for (int i = 0; i < step; i++)
         {
             cast.Step(solver.SwingStepS);

@@ -1,4 +1,5 @@
 using LureSim.Model.Cast;
+using LureSim.Model.Hands;
 using LureSim.Model.Rods;
 
 namespace LureSim.Model.Tests.Cast;
@@ -16,7 +17,7 @@ public sealed class SwingTests
     {
         const double torque = 40.0, top = 13.0, hands = 0.15;
         RodChain chain = Chain(1e6, 0.03);
-        RodSwing rod = Swing(chain, new HandDrive(torque, top, 1e-9, Never, 0.0), hands, 1e-4);
+        ChainRod rod = Swing(chain, new HandDrive(torque, top, 1e-9, Never, 0.0), hands, 1e-4);
         Steps(rod, h, 0.15);
         double inertia = hands + RodModes.Compute(chain, 0.0).RigidInertiaKgM2;
         double exact = top * (1.0 - Math.Exp(-torque * 0.15 / (inertia * top)));
@@ -31,7 +32,7 @@ public sealed class SwingTests
     {
         // Heavy tip: one mode (1e-3 of the rod's mass is left in others); small turn, so that the exact chain is nearly linear.
         RodChain chain = RodChain.Build(new RodTaper(Length, 20.0, 1e-3, 0.25, 3.0, 1.5, 0.0), 8, 0.5);
-        RodSwing rod = Swing(chain, new HandDrive(0.0, 1e9, 1.0, Never, 0.0), 1e9, 0.0);
+        ChainRod rod = Swing(chain, new HandDrive(0.0, 1e9, 1.0, Never, 0.0), 1e9, 0.0);
 
         // The second link turns back so that everything beyond the hand's own piece starts at rest.
         rod.V[1] = 1e-3;
@@ -63,7 +64,7 @@ public sealed class SwingTests
         const double zeta = 0.05;
         RodChain chain = Chain(30.0, 0.05);
         double omega = RodModes.Compute(chain, 0.0).AngularFrequency(0);
-        RodSwing rod = Swing(chain, new HandDrive(0.0, 1e9, 1.0, Never, 0.0), 1e9, 2.0 * zeta / omega);
+        ChainRod rod = Swing(chain, new HandDrive(0.0, 1e9, 1.0, Never, 0.0), 1e9, 2.0 * zeta / omega);
         RodShape bent = RodStatics.Solve(chain, 0.0, 0.0, -0.02);
         for (int i = 0; i <= chain.Links; i++)
         {
@@ -82,7 +83,7 @@ public sealed class SwingTests
     public void Rod_of_many_links_does_not_limit_the_step()
     {
         // The fastest link mode here decays at 1e6 per second and more; an explicit step would have to be below 2e-6 s.
-        RodSwing rod = Swing(Chain(30.0, 0.05, 24), new HandDrive(40.0, 13.0, 0.06, Never, 0.0), 0.15, 2e-3);
+        ChainRod rod = Swing(Chain(30.0, 0.05, 24), new HandDrive(40.0, 13.0, 0.06, Never, 0.0), 0.15, 2e-3);
         Steps(rod, 1e-3, 0.25);
         Assert.InRange(rod.V[1], 5.0, 13.0);
         Assert.InRange(rod.KineticJ() + rod.SpringJ() + rod.Work.DampingJ, 0.99 * rod.Work.HandsJ, 1.01 * rod.Work.HandsJ);
@@ -91,7 +92,7 @@ public sealed class SwingTests
     private static double EnergyDrift(int links, double h)
     {
         // Violent: a bent rod thrown round by its own speed, no losses.
-        RodSwing rod = Swing(Chain(30.0, 0.05, links), new HandDrive(0.0, 1e9, 1.0, Never, 0.0), 0.15, 0.0);
+        ChainRod rod = Swing(Chain(30.0, 0.05, links), new HandDrive(0.0, 1e9, 1.0, Never, 0.0), 0.15, 0.0);
         RodShape bent = RodStatics.Solve(Chain(30.0, 0.05, links), 0.0, 0.0, -6.0);
         for (int i = 0; i <= links; i++)
         {
@@ -104,7 +105,7 @@ public sealed class SwingTests
         return ((rod.KineticJ() + rod.SpringJ()) / start) - 1.0;
     }
 
-    private static void Steps(RodSwing rod, double h, double until)
+    private static void Steps(ChainRod rod, double h, double until)
     {
         for (int i = 0; i < (int)Math.Round(until / h); i++)
         {
@@ -112,7 +113,7 @@ public sealed class SwingTests
         }
     }
 
-    private static void Step(RodSwing rod, double h, double time)
+    private static void Step(ChainRod rod, double h, double time)
     {
         for (int pass = 0; pass < 2; pass++)
         {
@@ -126,6 +127,6 @@ public sealed class SwingTests
     private static RodChain Chain(double stiffness, double massPerLength, int links = 8) =>
         RodChain.Build(new RodTaper(Length, stiffness, massPerLength, 0.25, 3.0, 1.5, 0.0), links);
 
-    private static RodSwing Swing(RodChain chain, HandDrive turning, double handInertia, double beta) => new(
+    private static ChainRod Swing(RodChain chain, HandDrive turning, double handInertia, double beta) => new(
         chain, beta, turning, new HandDrive(0.0, 1e9, 1.0, Never, 0.0), new HandInertia(handInertia, 1e9), new RodAir(0.0, 0.0, 0.0), 0.0);
 }

@@ -40,7 +40,7 @@ public sealed class SternSheddingTests
     public void It_never_gives_energy(LureSpec lure)
     {
         // With nothing else that takes any: the power is the stern's alone.
-        var bare = new HullStep(WalkHullBuilder.Build(lure with { CrossFlowCd = 0.0, AxialDragFactor = 0.0, Hooks = [] }, TestLures.Water));
+        var bare = new WalkingHull(WalkHullBuilder.Build(lure with { CrossFlowCd = 0.0, AxialDragFactor = 0.0, Hooks = [] }, TestLures.Water));
         var random = new Random(11);
         for (int i = 0; i < 20000; i++)
         {
@@ -86,8 +86,8 @@ public sealed class SternSheddingTests
     public void Hooks_drag_along_and_across_by_their_own_areas()
     {
         LureSpec lure = TestLures.Pencil();
-        var round = new HullStep(WalkHullBuilder.Build(lure, TestLures.Water));
-        var trailing = new HullStep(WalkHullBuilder.Build(lure with { Hooks = [.. lure.Hooks.Select(h => h with { DragAreaAlongM2 = 0.0 })] }, TestLures.Water));
+        var round = new WalkingHull(WalkHullBuilder.Build(lure, TestLures.Water));
+        var trailing = new WalkingHull(WalkHullBuilder.Build(lure with { Hooks = [.. lure.Hooks.Select(h => h with { DragAreaAlongM2 = 0.0 })] }, TestLures.Water));
         Assert.Equal(round.Drag(0.5, 0.3, 1.0).Sway, trailing.Drag(0.5, 0.3, 1.0).Sway);
         double hooks = round.Drag(0.5, 0.0, 0.0).Surge - trailing.Drag(0.5, 0.0, 0.0).Surge;
         Assert.Equal(WalkHullBuilder.Build(lure, TestLures.Water).HookDragKgM.Sum() * 0.5, hooks, 1e-12);
@@ -95,7 +95,7 @@ public sealed class SternSheddingTests
 
     private static HullState OneStep(WalkHull hull, double u, double v, double r)
     {
-        var step = new HullStep(hull);
+        var step = new WalkingHull(hull);
         var now = new HullState(0.0, 0.0, 0.0, u, v, r, 0.0, 0.0);
         Bdf2 euler = Bdf2.BackwardEuler(1e-3);
         step.Begin(euler, now, now, now, Vec3.Zero, 0.0);

@@ -1,5 +1,8 @@
+using LureSim.Model.Assembly;
 using LureSim.Model.Lines.Chain;
+using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
+using LureSim.Model.Rods;
 using LureSim.Numerics;
 
 namespace LureSim.Model.Tests.References;
@@ -10,7 +13,7 @@ namespace LureSim.Model.Tests.References;
 /// </summary>
 internal sealed class CaseWAudit(CoupledStep step)
 {
-    private readonly HullStep hull = new(CaseW.Hull);
+    private readonly WalkingHull hull = new(CaseW.Hull);
     private double work;
     private double powerBefore;
     private double handBefore;

@@ -1,3 +1,5 @@
+using LureSim.Model.Assembly;
+using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Tests.Data;
 

@@ -1,5 +1,7 @@
 using LureSim.Model.Tests.Data;
 
+
+
 namespace LureSim.Model.Tests.References;
 
 /// <summary>The product's line on cases R and S of docs/reference-cases.md.</summary>

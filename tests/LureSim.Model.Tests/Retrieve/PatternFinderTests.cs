@@ -1,3 +1,4 @@
+using LureSim.Model.Hands;
 using LureSim.Model.Retrieve;
 
 namespace LureSim.Model.Tests.Retrieve;

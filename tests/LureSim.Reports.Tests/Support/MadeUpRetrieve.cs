@@ -1,5 +1,5 @@
 using LureSim.Model;
-using LureSim.Model.Anglers;
+using LureSim.Model.Hands;
 using LureSim.Model.Lines;
 using LureSim.Model.Lures;
 using LureSim.Model.Media;

@@ -1,5 +1,5 @@
-using LureSim.Model.Anglers;
 using LureSim.Model.Cast;
+using LureSim.Model.Hands;
 using LureSim.Model.Media;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Rods;

@@ -1,6 +1,10 @@
+using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
 using LureSim.Model.Lines;
+using LureSim.Model.Lines.Air;
 using LureSim.Model.Media;
+using LureSim.Model.Reels;
+using LureSim.Model.Rods;
 
 namespace LureSim.Validation.CastChecks;
 
@@ -18,25 +22,25 @@ internal static class Bench
         new(line, reel, lureKg, cdA, frictionFactor, gravity, spacing, height, linearKgS);
 
     /// <summary>A reel that gives line without any resistance.</summary>
-    public static ReelFeed Free(double lureKg) => new FixedReel(new FixedSpoolSpec(0.0, 0.0, 1.0), 0.0, 1e-9 * lureKg, 0.02);
+    public static ReelFeed Free(double lureKg) => new FixedSpool(new FixedSpoolSpec(0.0, 0.0, 1.0), 0.0, 1e-9 * lureKg, 0.02);
 
     internal sealed class Throw
     {
-        private readonly CastStepper _cast;
+        private readonly AirStep _cast;
         private readonly TipLink _tip;
 
         public Throw(LineSpec line, ReelFeed reel, double lureKg, double cdA, double frictionFactor, double gravity, double spacing, double height, double linearKgS)
         {
-            var air = new CastAir(new AirSpec(15.0, 0.0), line, frictionFactor, cdA) { LureLinearKgS = linearKgS };
-            Line = new CastLine(line, air, new CastLineMass(lureKg, line.LinearDensityKgM), 0.0, gravity, spacing);
+            var air = new LineAir(new AirSpec(15.0, 0.0), line, frictionFactor, cdA) { LureLinearKgS = linearKgS };
+            Line = new AirLine(line, air, new CastLineMass(lureKg, line.LinearDensityKgM), 0.0, gravity, spacing);
             Reel = reel;
             Reel.Locked = false;
             _tip = new TipLink { Z = height };
-            _cast = CastStepper.AtRest(_tip, Line, Reel);
+            _cast = AirStep.AtRest(_tip, Line, Reel);
             AirDensity = air.DensityKgM3;
         }
 
-        public CastLine Line { get; }
+        public AirLine Line { get; }
 
         public ReelFeed Reel { get; }
 

@@ -1,5 +1,6 @@
 using LureSim.Model.Cast;
 using LureSim.Model.Lines;
+using LureSim.Model.Reels;
 
 namespace LureSim.Validation.CastChecks;
 
@@ -58,7 +59,7 @@ public static class DistanceRecord
     private static double Throw(double speed, double cdA, double friction, FixedSpoolSpec law, LineSpec line, double degrees, double spacing)
     {
         const double kg = 0.0075;
-        var reel = new FixedReel(law, line.LinearDensityKgM, 1e-4 * kg, 0.025);
+        var reel = new FixedSpool(law, line.LinearDensityKgM, 1e-4 * kg, 0.025);
         var flight = Bench.Launch(line, reel, kg, cdA, friction, Bench.Gravity, spacing, 2.0);
         double angle = degrees * Math.PI / 180.0;
         flight.Start(0.5, angle, speed, angle);

@@ -1,4 +1,8 @@
+using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
+using LureSim.Model.Hands;
+using LureSim.Model.Lines.Air;
+using LureSim.Model.Reels;
 using LureSim.Model.Rods;
 
 namespace LureSim.Validation.CastChecks;
@@ -51,10 +55,10 @@ public static class RodSpeed
         const double kg = 0.01, release = 0.1;
         RodChain chain = Chain(1e7, 0.03);
         var throwing = Bench.Launch(Bench.Nothing, Bench.Free(kg), kg, 0.0, 0.0, 0.0, double.PositiveInfinity, 0.0);
-        RodSwing rod = Swing(chain, 0.0);
-        CastLine line = throwing.Line;
+        ChainRod rod = Swing(chain, 0.0);
+        AirLine line = throwing.Line;
         ReelFeed reel = throwing.Reel;
-        var cast = new CastStepper(rod, line, reel);
+        var cast = new AirStep(rod, line, reel);
         (double sin, double cos) = Math.SinCos(-1.2);
         for (int i = 1; i < rod.Q.Length; i++)
         {
@@ -76,7 +80,7 @@ public static class RodSpeed
         return (speed, off, flown / (speed * 0.3));
     }
 
-    private static void Steps(CastStepper cast, double h, double duration)
+    private static void Steps(AirStep cast, double h, double duration)
     {
         for (int i = 0; i < (int)Math.Round(duration / h); i++)
         {
@@ -90,7 +94,7 @@ public static class RodSpeed
         const double hands = 1e9, turn = 1e-3;
         RodChain chain = RodChain.Build(new RodTaper(Length, 20.0, 1e-3, 0.25, 3.0, 1.5, 0.0), 16, 0.5);
         double period = 2.0 * Math.PI / RodModes.Compute(chain, 0.0).AngularFrequency(0), ramp = ratio * period, h = period / 2000.0;
-        RodSwing driven = Swing(chain, hands * turn / ramp), free = Swing(chain, 0.0);
+        ChainRod driven = Swing(chain, hands * turn / ramp), free = Swing(chain, 0.0);
         for (int i = 0; i < (int)Math.Round(ramp / h); i++)
         {
             Step(driven, h, i * h);
@@ -108,7 +112,7 @@ public static class RodSpeed
         return peak / (turn * Length);
     }
 
-    private static void Step(RodSwing rod, double h, double time)
+    private static void Step(ChainRod rod, double h, double time)
     {
         for (int pass = 0; pass < 2; pass++)
         {
@@ -122,7 +126,7 @@ public static class RodSpeed
     private static RodChain Chain(double stiffness, double massPerLength) =>
         RodChain.Build(new RodTaper(Length, stiffness, massPerLength, 0.25, 3.0, 1.5, 0.0), 8);
 
-    private static RodSwing Swing(RodChain chain, double torque) => new(
+    private static ChainRod Swing(RodChain chain, double torque) => new(
         chain, 0.0, new HandDrive(torque, 1e9, 1e-9, Never, 0.0), new HandDrive(0.0, 1e9, 1.0, Never, 0.0), new HandInertia(1e9, 1e9),
         new RodAir(0.0, 0.0, 0.0), 0.0);
 }

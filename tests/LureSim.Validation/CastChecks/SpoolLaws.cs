@@ -1,4 +1,5 @@
 using LureSim.Model.Cast;
+using LureSim.Model.Reels;
 
 namespace LureSim.Validation.CastChecks;
 
@@ -13,7 +14,7 @@ public static class SpoolLaws
         double mu = 200.0 / 9e6, solid = Math.Sqrt(4.0 * mu / (970.0 * Math.PI));
         double length = WoundLine.Capacity(0.012, 0.017, 0.022, 0.75, solid);
         var wound = new WoundLine(0.017, 0.022, 0.75, solid, mu, length);
-        var spool = new RevolvingReel(new SpoolSpec(1e-6, length, 0.022, 0.75), 0.017, mu, solid);
+        var spool = new FreeSpool(new SpoolSpec(1e-6, length, 0.022, 0.75), 0.017, mu, solid);
         return new Check("K1", "Mass, inertia and length of wound braid",
             "derived: hollow cylinder", "Digits of the worked figures.",
             [
@@ -76,7 +77,7 @@ public static class SpoolLaws
         (double w, double turns) Run(double magnetic, double centrifugal)
         {
             const double radius = 0.017;
-            RevolvingReel reel = Spool(2e-6, radius, magnetic, centrifugal);
+            FreeSpool reel = Spool(2e-6, radius, magnetic, centrifugal);
             reel.SpeedMS = 500.0 * radius;
             reel.Locked = false;
             for (int i = 0; i < 800; i++)
@@ -113,7 +114,7 @@ public static class SpoolLaws
         foreach ((double factor, double mu) in new[] { (1.0, 5e-5), (2.0, 5e-5), (1.2, 1e-4) })
         {
             var line = Bench.Nothing with { LinearDensityKgM = mu };
-            var reel = new FixedReel(new FixedSpoolSpec(factor, 0.0, 1.0), mu, 1e-6 * m, 0.02);
+            var reel = new FixedSpool(new FixedSpoolSpec(factor, 0.0, 1.0), mu, 1e-6 * m, 0.02);
             var flight = Bench.Launch(line, reel, m, 0.0, 0.0, 0.0, Straight, 0.0);
             flight.Start(1e-6, 0.0, v0, 0.0);
             reel.SpeedMS = v0;
@@ -127,6 +128,6 @@ public static class SpoolLaws
             "The reel's pseudo-mass is a millionth of the lure here; the step of 0.5 ms and the line's stretch leave 1e-4.", rows);
     }
 
-    private static RevolvingReel Spool(double inertia, double radius, double magnetic, double centrifugal) =>
+    private static FreeSpool Spool(double inertia, double radius, double magnetic, double centrifugal) =>
         new(new SpoolSpec(inertia, 75.0, 0.022, 0.75, magnetic, centrifugal, 0.0, 0.0, 0.1), radius, 0.0, 1e-6);
 }

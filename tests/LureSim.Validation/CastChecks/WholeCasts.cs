@@ -1,6 +1,7 @@
 using LureSim.Model;
-using LureSim.Model.Anglers;
+using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
+using LureSim.Model.Hands;
 using LureSim.Model.Lines;
 using LureSim.Model.Lures;
 using LureSim.Model.Media;
@@ -60,7 +61,7 @@ public static class WholeCasts
     {
         CastRunSpec spec = Case(power, kg, ReelKind.Fixed);
         CastResult result = CastRunner.Run(spec);
-        CastStepper cast = new CastSetup(spec).Start(double.PositiveInfinity);
+        AirStep cast = new CastSetup(spec).Start(double.PositiveInfinity);
         double hand = 0.0, butt = 0.0;
         while (cast.TimeS < result.ReleaseTimeS)
         {

@@ -1,4 +1,6 @@
 using System.Globalization;
+using LureSim.Model.Assembly;
+using LureSim.Model.Hands;
 using LureSim.Model.Lines.Chain;
 using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
@@ -50,8 +52,8 @@ public static class TetheredLure
     {
         // A mass of 1e-15 kg/m only keeps the mesh from dividing by zero; one segment has no node of its own.
         var mesh = new LineMesh(BenchMedia.Line(1e-15, Stiffness * Length), null, Length, 1);
-        var rigid = new RodTip(new RodModeSet(1.0, [], [], [], [], 0.0));
-        var step = new CoupledStep(mesh, BenchMedia.Vacuum, rigid, new HullStep(Hull), false);
+        var rigid = new ModalRod(new RodModeSet(1.0, [], [], [], [], 0.0));
+        var step = new CoupledStep(mesh, BenchMedia.Vacuum, rigid, new WalkingHull(Hull), false);
         step.Start(new HullState(3.049, 0.012, Math.PI + 0.3, 0, 0, 0, 0, 0), Tip(0.0));
         int each = (int)Math.Round(0.25 / dt);
         var result = new List<double[]>();

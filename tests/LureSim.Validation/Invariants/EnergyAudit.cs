@@ -1,3 +1,5 @@
+using LureSim.Model.Assembly;
+using LureSim.Model.Hands;
 using LureSim.Model.Lines;
 using LureSim.Model.Lines.Chain;
 using LureSim.Model.Lures;
@@ -179,7 +181,7 @@ internal sealed class EnergyAudit
     private double HullPower()
     {
         HullState h = bench.Step.HullNow;
-        return (bench.Step.TieWeight * h.W) - (hull.NoseDampingNsM * h.W * h.W) - bench.Parts.HullStep.Power(h.U, h.V, h.R);
+        return (bench.Step.TieWeight * h.W) - (hull.NoseDampingNsM * h.W * h.W) - bench.Parts.WalkingHull.Power(h.U, h.V, h.R);
     }
 
     private double RodPower()

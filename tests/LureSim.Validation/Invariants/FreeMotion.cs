@@ -71,7 +71,7 @@ public static class FreeMotion
     {
         LineMesh line = mesh ?? Chain;
         int n = line.Segments;
-        var walk = new HullStep(Hull);
+        var walk = new WalkingHull(Hull);
         var now = new HullState(0.0, 0.0, 0.3, 0.4, 0.2, mesh is null ? 30.0 : 8.0, 0.0, 0.0);
         HullState before = now;
         Vec3 tie = walk.Tie(now);

@@ -1,4 +1,5 @@
 using LureSim.Model;
+using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
 using LureSim.Numerics;
 

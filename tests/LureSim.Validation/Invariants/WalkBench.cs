@@ -1,7 +1,11 @@
 using LureSim.Model;
+using LureSim.Model.Assembly;
+using LureSim.Model.Hands;
 using LureSim.Model.Lines;
 using LureSim.Model.Lines.Chain;
+using LureSim.Model.Lures;
 using LureSim.Model.Media;
+using LureSim.Model.Reels;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Rods;
 using LureSim.Numerics;
@@ -17,7 +21,7 @@ internal sealed class WalkBench
 {
     private readonly RunSpec spec;
     private readonly RetrieveParts parts;
-    private readonly TakeUp takeUp;
+    private readonly HandleTakeUp takeUp;
     private readonly double cos, sin;
     private double away;
 
@@ -30,10 +34,10 @@ internal sealed class WalkBench
         this.spec = spec;
         parts = new RetrieveParts(spec);
         Mesh = segments is int n ? new LineMesh(spec.Line, spec.Leader, parts.Mesh.LengthM, n) : parts.Mesh;
-        takeUp = new TakeUp(spec.Retrieve, parts.Twitch, parts.SlackM);
+        takeUp = new HandleTakeUp(spec.Retrieve, parts.Twitch, parts.SlackM);
         (cos, sin) = (Math.Cos(bearing), Math.Sin(bearing));
-        Rod = new RodTip(RodModes.Compute(spec.Rod));
-        Step = new CoupledStep(Mesh, parts.Medium, Rod, parts.HullStep, spec.Leader?.Knot == TieKnot.Fixed);
+        Rod = new ModalRod(RodModes.Compute(spec.Rod));
+        Step = new CoupledStep(Mesh, parts.Medium, Rod, parts.WalkingHull, spec.Leader?.Knot == TieKnot.Fixed);
         HullState h = parts.Step.HullNow;
         Vec3 p = Turned(new Vec3(h.X, h.Y, 0.0));
         Step.Start(h with { X = p.X, Y = p.Y, Psi = h.Psi + bearing }, Frame(0.0));
@@ -46,7 +50,7 @@ internal sealed class WalkBench
 
     public CoupledStep Step { get; }
 
-    public RodTip Rod { get; }
+    public ModalRod Rod { get; }
 
     /// <summary>The rigid tip at the end of the last step.</summary>
     public TipFrame Tip { get; private set; }

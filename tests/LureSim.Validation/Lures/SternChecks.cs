@@ -1,5 +1,6 @@
 using LureSim.Model;
 using LureSim.Model.Lures;
+using LureSim.Model.Media;
 using LureSim.Model.Retrieve;
 using LureSim.Validation.Invariants;
 
@@ -31,7 +32,7 @@ public static class SternChecks
             "Hopkins 1951, NACA RM A51C14 (from memory): potential load 2 q alpha (k2 - k1) dS/dx up to x0; k2 - k1 at L/D 5 from A5; half the double body",
             "Five digits of k2 - k1; 64 strips behind x0 add 1e-4, the 201 strips of the mass matrix 5e-5.",
             [
-                new("side force over drift speed, 0.5 m/s", "N s/m", slope, new HullStep(hull).Drag(Speed, 1e-9, 0.0).Sway, 1e-4, Tol.Relative),
+                new("side force over drift speed, 0.5 m/s", "N s/m", slope, new WalkingHull(hull).Drag(Speed, 1e-9, 0.0).Sway, 1e-4, Tol.Relative),
                 new("moment over drift speed, away from the line", "N s", moment, turning, 3e-4, Tol.Relative),
             ]);
     }

@@ -142,7 +142,7 @@ public static class TowedCourse
         {
             double At(int i) => i == state ? h : 0.0;
             var now = new HullState(0.0, At(0), At(1), 1.0, At(2), At(3), 0.0, 0.0);
-            var walk = new HullStep(hull);
+            var walk = new WalkingHull(hull);
             Bdf2 step = Bdf2.BackwardEuler(dt);
             walk.Begin(step, now, now, now, Vec3.Zero, 0.0);
 

@@ -1,13 +1,12 @@
-using LureSim.Model.Anglers;
 using LureSim.Numerics;
 
-namespace LureSim.Model.Retrieve;
+namespace LureSim.Model.Hands;
 
 /// <summary>
 /// The wrist turns the straight rod about the hand, in the plane of the rod and of the pull away from the lure. The resting
 /// tip is over the origin; the stroke is the arc that the rigid tip travels.
 /// </summary>
-public sealed class RodSwing : ITipDrive
+public sealed class WristSwing : ITipDrive
 {
     private readonly Twitch twitch;
     private readonly double stroke;
@@ -21,7 +20,7 @@ public sealed class RodSwing : ITipDrive
     /// <param name="freeLengthM">Length from hand to tip, m.</param>
     /// <param name="strokeM">B, rigid tip travel, m.</param>
     /// <param name="twitch">Stroke over time.</param>
-    public RodSwing(AnglerSpec angler, double freeLengthM, double strokeM, Twitch twitch)
+    public WristSwing(AnglerSpec angler, double freeLengthM, double strokeM, Twitch twitch)
     {
         ArgumentNullException.ThrowIfNull(angler);
         ArgumentNullException.ThrowIfNull(twitch);

@@ -1,9 +1,9 @@
-using LureSim.Model.Lures;
+using LureSim.Model.Cast;
 
-namespace LureSim.Model.Cast;
+namespace LureSim.Model.Lures;
 
 /// <summary>Drag area of a lure in flight, mixed from flying straight and tumbling.</summary>
-public static class LureDrag
+public static class FlyingLure
 {
     // 4/(3 pi): mean of |sin|^3 and of |cos|^3 over a turn in one plane, cross-flow principle.
     private const double TurnMean = 4.0 / (3.0 * Math.PI);

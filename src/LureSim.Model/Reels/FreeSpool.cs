@@ -1,11 +1,13 @@
-namespace LureSim.Model.Cast;
+using LureSim.Model.Cast;
+
+namespace LureSim.Model.Reels;
 
 /// <summary>
 /// A revolving spool: I(P) w' = R(P) T - c_m w - c_c w^2 - M_0 - thumb, u = R w. Radius and inertia fall as line leaves;
 /// leaving line carries its own momentum with it, so no term of I' is left in w'. I is that of the bare spool and of the line left on
 /// it, so that no line can carry off more than it brought (I' = -mu R^2).
 /// </summary>
-internal sealed class RevolvingReel : ReelFeed
+internal sealed class FreeSpool : ReelFeed
 {
     // Loose line at which the thumb presses fully: about one loop.
     private const double ThumbFullM = 0.1;
@@ -19,7 +21,7 @@ internal sealed class RevolvingReel : ReelFeed
     /// <param name="radiusM">R_0, radius of the wound line at the start, m.</param>
     /// <param name="linearDensityKgM">mu of the wet line, kg/m.</param>
     /// <param name="diameterM">Outer diameter of the line, m.</param>
-    public RevolvingReel(SpoolSpec spec, double radiusM, double linearDensityKgM, double diameterM)
+    public FreeSpool(SpoolSpec spec, double radiusM, double linearDensityKgM, double diameterM)
     {
         _spec = spec;
         _wound = new WoundLine(radiusM, spec.WidthM, spec.Packing, diameterM, linearDensityKgM, spec.LineM);
@@ -48,7 +50,7 @@ internal sealed class RevolvingReel : ReelFeed
     public override void CopyFrom(ReelFeed other)
     {
         base.CopyFrom(other);
-        _thumb = ((RevolvingReel)other)._thumb;
+        _thumb = ((FreeSpool)other)._thumb;
     }
 
     protected override (double Free, double Inverse) Linearise(double h)

@@ -1,4 +1,4 @@
-namespace LureSim.Model.Cast;
+namespace LureSim.Model.Hands;
 
 /// <summary>A load that is linear in one coordinate about the present midpoint: load - damping x speed - stiffness x (place).</summary>
 /// <param name="Load">Constant part, N or N m.</param>

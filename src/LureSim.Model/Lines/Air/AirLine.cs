@@ -1,6 +1,7 @@
-using LureSim.Model.Lines;
+using LureSim.Model.Reels;
+using LureSim.Model.Rods;
 
-namespace LureSim.Model.Cast;
+namespace LureSim.Model.Lines.Air;
 
 /// <summary>
 /// Lure and line in the air: point 0 is the lure, points 1..N line nodes toward the rod, segment s joins point s with
@@ -13,12 +14,12 @@ namespace LureSim.Model.Cast;
 /// Line in the last segment moves along itself as one, so its whole mass goes with its node. The chord swings like a rod hinged
 /// at the tip: mass mu l along, mu l/3 across. Across the last segment the air acts on a third of its length for the same reason.
 /// </remarks>
-internal sealed class CastLine
+internal sealed class AirLine
 {
     private const int CurvedCapacity = 400;
 
     private readonly LineSpec _line;
-    private readonly CastAir _air;
+    private readonly LineAir _air;
     private readonly int _capacity;
     private readonly double _mu, _inside, _gravity, _spacing;
     private readonly double[] _along, _across, _weight, _dragAlong, _dragAcross, _wind;
@@ -32,7 +33,7 @@ internal sealed class CastLine
     /// <param name="insideM">Line between reel and tip, which stretches too, m.</param>
     /// <param name="gravity">g, m/s2.</param>
     /// <param name="spacingM">Node spacing, m; infinity keeps the line straight and leaves its sideways drag out.</param>
-    public CastLine(LineSpec line, CastAir air, CastLineMass mass, double insideM, double gravity, double spacingM)
+    public AirLine(LineSpec line, LineAir air, CastLineMass mass, double insideM, double gravity, double spacingM)
     {
         _line = line;
         _air = air;
@@ -225,7 +226,7 @@ internal sealed class CastLine
     }
 
     /// <summary>Copies the state of another one of the same line.</summary>
-    public void CopyFrom(CastLine other)
+    public void CopyFrom(AirLine other)
     {
         Count = other.Count;
         foreach ((double[] to, double[] from) in new[]

@@ -1,4 +1,6 @@
-namespace LureSim.Model.Cast;
+using LureSim.Model.Cast;
+
+namespace LureSim.Model.Reels;
 
 /// <summary>
 /// A fixed spool: the line leaves it against T = c_g (T_0 + K mu u^2). A small pseudo-mass carries the speed u, since the
@@ -8,7 +10,7 @@ namespace LureSim.Model.Cast;
 /// <param name="linearDensityKgM">mu of the wet line, kg/m.</param>
 /// <param name="pseudoMassKg">Carrier of u, a thousandth of the lure.</param>
 /// <param name="radiusM">Radius of the wound line, m.</param>
-internal sealed class FixedReel(FixedSpoolSpec spec, double linearDensityKgM, double pseudoMassKg, double radiusM) : ReelFeed
+internal sealed class FixedSpool(FixedSpoolSpec spec, double linearDensityKgM, double pseudoMassKg, double radiusM) : ReelFeed
 {
     private readonly double _square = spec.RingFactor * spec.PickUpFactor * linearDensityKgM;
     private readonly double _rest = spec.RingFactor * spec.RestTensionN;

@@ -1,9 +1,8 @@
 using LureSim.Model.Lines.Chain;
-using LureSim.Model.Lures;
 using LureSim.Numerics;
 using LureSim.Numerics.Tension;
 
-namespace LureSim.Model.Retrieve;
+namespace LureSim.Model.Lures;
 
 /// <summary>
 /// The planar walk of the floating lure: surge, sway and yaw about the centre of gravity with added mass, full Coriolis
@@ -12,7 +11,7 @@ namespace LureSim.Model.Retrieve;
 /// (Newman 1977, Marine Hydrodynamics, sec. 4.13, from memory; Fossen's Coriolis matrix of a planar body).
 /// Coriolis terms and secant drag are taken at the end-of-step guess of each pass.
 /// </summary>
-public sealed class HullStep
+public sealed class WalkingHull
 {
     private readonly WalkHull hull;
     private HullState history;
@@ -23,7 +22,7 @@ public sealed class HullStep
 
     /// <summary>Prepares the step of one lure.</summary>
     /// <param name="hull">Coefficients.</param>
-    public HullStep(WalkHull hull)
+    public WalkingHull(WalkHull hull)
     {
         ArgumentNullException.ThrowIfNull(hull);
         this.hull = hull;

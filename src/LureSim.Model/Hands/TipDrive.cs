@@ -1,6 +1,6 @@
 using LureSim.Numerics;
 
-namespace LureSim.Model.Retrieve;
+namespace LureSim.Model.Hands;
 
 /// <summary>The rigid rod tip at one time, as the hand moves it.</summary>
 /// <param name="Position">Rigid tip, m.</param>

@@ -1,8 +1,11 @@
+using LureSim.Model.Hands;
 using LureSim.Model.Lines.Chain;
+using LureSim.Model.Lures;
+using LureSim.Model.Rods;
 using LureSim.Numerics;
 using LureSim.Numerics.Tension;
 
-namespace LureSim.Model.Retrieve;
+namespace LureSim.Model.Assembly;
 
 /// <summary>
 /// The time step of a retrieve. Two passes; in each the rod tip and the line tie say how they would move without tension
@@ -14,7 +17,7 @@ public sealed class CoupledStep
     private const int PassCount = 2;
     private readonly LineMesh mesh;
     private readonly LineMedium medium;
-    private readonly HullStep hull;
+    private readonly WalkingHull hull;
     private readonly ChainBending bending;
 
     /// <summary>Joins the parts.</summary>
@@ -23,7 +26,7 @@ public sealed class CoupledStep
     /// <param name="rod">Rod tip.</param>
     /// <param name="hull">Lure.</param>
     /// <param name="fixedKnot">True for a tight knot at the line tie.</param>
-    public CoupledStep(LineMesh mesh, LineMedium medium, RodTip rod, HullStep hull, bool fixedKnot)
+    public CoupledStep(LineMesh mesh, LineMedium medium, ModalRod rod, WalkingHull hull, bool fixedKnot)
     {
         ArgumentNullException.ThrowIfNull(mesh);
         ArgumentNullException.ThrowIfNull(medium);
@@ -57,7 +60,7 @@ public sealed class CoupledStep
     public HullState HullNext { get; private set; }
 
     /// <summary>Rod.</summary>
-    public RodTip Rod { get; }
+    public ModalRod Rod { get; }
 
     /// <summary>The line's pass, with tensions and work arrays of the last step.</summary>
     public LinePass Pass { get; }

@@ -1,4 +1,4 @@
-namespace LureSim.Model.Cast;
+namespace LureSim.Model.Hands;
 
 /// <summary>
 /// The hands of a cast: torque and push that fall in a straight line with speed until the stop, then braking. All values are

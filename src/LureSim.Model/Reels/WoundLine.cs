@@ -1,4 +1,4 @@
-namespace LureSim.Model.Cast;
+namespace LureSim.Model.Reels;
 
 /// <summary>Line wound on a spool: a hollow cylinder whose outside shrinks as line leaves.</summary>
 /// <param name="OuterRadiusM">R_2, radius of the wound line on the full spool, m.</param>

@@ -1,4 +1,4 @@
-namespace LureSim.Model.Cast;
+namespace LureSim.Model.Lines.Air;
 
 /// <summary>Symmetric tridiagonal system for tensions that may not be negative, by an active set that starts from the last step.</summary>
 internal sealed class UnilateralTensions(int capacity)

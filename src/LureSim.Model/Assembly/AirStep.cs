@@ -1,19 +1,23 @@
-namespace LureSim.Model.Cast;
+using LureSim.Model.Lines.Air;
+using LureSim.Model.Reels;
+using LureSim.Model.Rods;
+
+namespace LureSim.Model.Assembly;
 
 /// <summary>
 /// One cast on its way: hands and rod, line and lure, reel. A step is two passes of the linearly implicit midpoint rule, joined
 /// by the tensions of the line. The same step serves swing, release, flight, slack and taut.
 /// </summary>
-internal sealed class CastStepper(RodSwing? rod, CastLine line, ReelFeed reel)
+internal sealed class AirStep(ChainRod? rod, AirLine line, ReelFeed reel)
 {
     private const int Passes = 2;
 
     private TipLink? _rest;
 
     /// <summary>Hands and rod; absent in a flight from a tip at rest.</summary>
-    public RodSwing Rod => rod ?? throw new InvalidOperationException("this cast has no rod");
+    public ChainRod Rod => rod ?? throw new InvalidOperationException("this cast has no rod");
 
-    public CastLine Line { get; } = line;
+    public AirLine Line { get; } = line;
 
     public ReelFeed Reel { get; } = reel;
 
@@ -28,7 +32,7 @@ internal sealed class CastStepper(RodSwing? rod, CastLine line, ReelFeed reel)
         _rest is null ? Rod.Tip() : (_rest.X, _rest.Z, 0.0, 0.0);
 
     /// <summary>A flight from a tip that stays at rest.</summary>
-    public static CastStepper AtRest(TipLink tip, CastLine line, ReelFeed reel) => new(null, line, reel) { _rest = tip };
+    public static AirStep AtRest(TipLink tip, AirLine line, ReelFeed reel) => new(null, line, reel) { _rest = tip };
 
     /// <summary>Holds the rod where it is from now on.</summary>
     public void RestRod()
@@ -82,7 +86,7 @@ internal sealed class CastStepper(RodSwing? rod, CastLine line, ReelFeed reel)
     }
 
     /// <summary>Copies the state of another cast of the same spec.</summary>
-    public void CopyFrom(CastStepper other)
+    public void CopyFrom(AirStep other)
     {
         Rod.CopyFrom(other.Rod);
         Line.CopyFrom(other.Line);

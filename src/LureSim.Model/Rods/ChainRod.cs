@@ -1,6 +1,6 @@
-using LureSim.Model.Rods;
+using LureSim.Model.Hands;
 
-namespace LureSim.Model.Cast;
+namespace LureSim.Model.Rods;
 
 /// <summary>
 /// Hands and rod chain: coordinate 0 is the turning point's travel x_h, coordinate i + 1 the angle alpha_i of link i from
@@ -10,7 +10,7 @@ namespace LureSim.Model.Cast;
 /// (M(q*) + h/2 C + h^2/4 K) a = f(q*, v*) - K (q + h/2 v) - C v, q+ = q + h v + h^2/2 a, v+ = v + h a. Springs and dashpots
 /// are linear in the joint angles, so the chain's fastest modes, damped at beta w^2, do not limit the step.
 /// </remarks>
-internal sealed class RodSwing
+internal sealed class ChainRod
 {
     private readonly RodChain _chain;
     private readonly int _size;
@@ -21,7 +21,7 @@ internal sealed class RodSwing
     private readonly double[] _moment, _inertia;
     private readonly double[] _sin, _cos, _rhs, _yx, _yz, _jx, _jz, _mid, _rate, _factor;
 
-    public RodSwing(RodChain chain, double beta, HandDrive turning, HandDrive pushing, HandInertia hands, RodAir air, double gravity)
+    public ChainRod(RodChain chain, double beta, HandDrive turning, HandDrive pushing, HandInertia hands, RodAir air, double gravity)
     {
         _chain = chain;
         _size = chain.Links + 2;
@@ -152,7 +152,7 @@ internal sealed class RodSwing
     public double SpringJ() => _chain.SpringEnergyJ(Q.AsSpan(1));
 
     /// <summary>Copies the state of another one of the same rod.</summary>
-    public void CopyFrom(RodSwing other)
+    public void CopyFrom(ChainRod other)
     {
         other.Q.CopyTo(Q, 0);
         other.V.CopyTo(V, 0);

@@ -1,7 +1,7 @@
 using LureSim.Model.Lines.Chain;
 using LureSim.Numerics;
 
-namespace LureSim.Model.Retrieve;
+namespace LureSim.Model.Assembly;
 
 /// <summary>What the line weighs on the run at one instant.</summary>
 /// <param name="DragN">Resultant of the fluid forces on the line, N.</param>

@@ -1,4 +1,4 @@
-namespace LureSim.Model.Anglers;
+namespace LureSim.Model.Hands;
 
 /// <summary>How the angler stands and twitches.</summary>
 /// <param name="HandHeightM">Height of the hand over the water, m, 0.3 to 4.</param>

@@ -1,10 +1,9 @@
-using LureSim.Model.Lines;
 using LureSim.Model.Media;
 
-namespace LureSim.Model.Cast;
+namespace LureSim.Model.Lines.Air;
 
 /// <summary>Air forces on lure and line in a cast, as secant coefficients: force = -coefficient x velocity.</summary>
-internal sealed class CastAir
+internal sealed class LineAir
 {
     // Thread-drawing skin friction cf = 0.37 Re_d^-0.61 (from memory): force per length 1/2 rho pi d cf v^2.
     private const double FrictionLead = 0.37;
@@ -13,7 +12,7 @@ internal sealed class CastAir
     private readonly double _axial, _normal, _perNu;
     private readonly WindProfile _wind;
 
-    public CastAir(AirSpec air, LineSpec line, double frictionFactor, double lureCdAM2)
+    public LineAir(AirSpec air, LineSpec line, double frictionFactor, double lureCdAM2)
     {
         AirState state = AirModel.Evaluate(air);
         _wind = new WindProfile(air);

@@ -1,16 +1,16 @@
+using LureSim.Model.Hands;
 using LureSim.Model.Lines.Chain;
-using LureSim.Model.Rods;
 using LureSim.Numerics;
 using LureSim.Numerics.Tension;
 
-namespace LureSim.Model.Retrieve;
+namespace LureSim.Model.Rods;
 
 /// <summary>
 /// The bending rod between hand and line: the modes of the link chain in two planes (a round rod bends alike in both),
 /// M q'' + C q' + K q = F n - G a, in the frame of the rigidly turned rod. Linear in the deflection; a twitch bends a rod
 /// by up to a quarter of its length, where that is 5 to 10 % too soft (docs/rod.md).
 /// </summary>
-public sealed class RodTip
+public sealed class ModalRod
 {
     private readonly RodModeSet modes;
     private readonly int count;
@@ -26,7 +26,7 @@ public sealed class RodTip
 
     /// <summary>Prepares the tip at rest.</summary>
     /// <param name="modes">Modes; may be empty for a rigid rod.</param>
-    public RodTip(RodModeSet modes)
+    public ModalRod(RodModeSet modes)
     {
         ArgumentNullException.ThrowIfNull(modes);
         this.modes = modes;
@@ -34,17 +34,17 @@ public sealed class RodTip
         freeQ = new double[2 * count];
         freeRate = new double[2 * count];
         inverse = new double[count];
-        (Before, Now, Next) = (new RodTipState(count), new RodTipState(count), new RodTipState(count));
+        (Before, Now, Next) = (new ModalRodState(count), new ModalRodState(count), new ModalRodState(count));
     }
 
     /// <summary>State at n-1.</summary>
-    public RodTipState Before { get; private set; }
+    public ModalRodState Before { get; private set; }
 
     /// <summary>State at n.</summary>
-    public RodTipState Now { get; private set; }
+    public ModalRodState Now { get; private set; }
 
     /// <summary>State at n+1 after <see cref="Finish"/>.</summary>
-    public RodTipState Next { get; private set; }
+    public ModalRodState Next { get; private set; }
 
     /// <summary>Modes.</summary>
     public RodModeSet Modes => modes;
@@ -161,11 +161,11 @@ public sealed class RodTip
 }
 
 /// <summary>Modal coordinates of the rod: the stroke plane first, then the plane across it.</summary>
-public sealed class RodTipState
+public sealed class ModalRodState
 {
     /// <summary>Straight rod at rest.</summary>
     /// <param name="modes">Modes in one plane.</param>
-    public RodTipState(int modes)
+    public ModalRodState(int modes)
     {
         Q = new double[2 * modes];
         Rate = new double[2 * modes];

@@ -1,4 +1,4 @@
-namespace LureSim.Model.Anglers;
+namespace LureSim.Model.Hands;
 
 /// <summary>
 /// The stroke of one twitch over its period: a raised-cosine pull, a raised-cosine return of a share of the stroke, and a

@@ -1,4 +1,4 @@
-namespace LureSim.Model.Cast;
+namespace LureSim.Model.Reels;
 
 /// <summary>
 /// What lets line out behind the rod: a coordinate P (line paid out, m) with its speed u and, in a step, one inverse mass.

@@ -1,4 +1,6 @@
-namespace LureSim.Model.Retrieve;
+using LureSim.Model.Retrieve;
+
+namespace LureSim.Model.Assembly;
 
 /// <summary>Grows channels row by row; the first row names them.</summary>
 public sealed class ChannelTable

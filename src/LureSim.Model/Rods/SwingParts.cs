@@ -1,4 +1,4 @@
-namespace LureSim.Model.Cast;
+namespace LureSim.Model.Rods;
 
 /// <summary>Inertia of the hands.</summary>
 internal readonly record struct HandInertia(double InertiaKgM2, double PushedMassKg);

@@ -1,13 +1,14 @@
-using LureSim.Model.Anglers;
+using LureSim.Model.Hands;
+using LureSim.Model.Retrieve;
 
-namespace LureSim.Model.Retrieve;
+namespace LureSim.Model.Reels;
 
 /// <summary>
 /// How fast the reel takes line in. Gathering keeps a wanted slack as people do, slowly: with e the slack, smoothed over
 /// 0.6 s, minus the wanted slack, V = V_i + 0.6 e, V_i' = 0.3 e, held between 0 and 2 m/s. The gains are a guess about
 /// hands (common practice, no source); slower ones take longer to settle and end at the same slack.
 /// </summary>
-public sealed class TakeUp
+public sealed class HandleTakeUp
 {
     private const double Smoothing = 0.6, Gain = 0.6, IntegralGain = 0.3, Fastest = 2.0;
     private readonly RetrieveSpec spec;
@@ -19,7 +20,7 @@ public sealed class TakeUp
     /// <param name="spec">Retrieve.</param>
     /// <param name="twitch">Stroke over time.</param>
     /// <param name="slackM">Slack at the start, m.</param>
-    public TakeUp(RetrieveSpec spec, Twitch twitch, double slackM)
+    public HandleTakeUp(RetrieveSpec spec, Twitch twitch, double slackM)
     {
         ArgumentNullException.ThrowIfNull(spec);
         ArgumentNullException.ThrowIfNull(twitch);

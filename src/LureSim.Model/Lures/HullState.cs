@@ -1,4 +1,4 @@
-namespace LureSim.Model.Retrieve;
+namespace LureSim.Model.Lures;
 
 /// <summary>The floating lure at one time.</summary>
 /// <param name="X">Centre of gravity, m.</param>
