@@ -2,8 +2,8 @@ using System.CommandLine;
 using System.CommandLine.Parsing;
 using LureSim.Cli.Commands;
 using LureSim.Model;
-using LureSim.Reports.Files;
-using LureSim.Reports.Sweeps;
+using LureSim.Reports.Kit.Files;
+using LureSim.Reports.Sweep;
 
 namespace LureSim.Cli;
 

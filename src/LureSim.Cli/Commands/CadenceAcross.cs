@@ -1,7 +1,6 @@
 using LureSim.Cli.Running;
-using LureSim.Reports.Files;
-using LureSim.Reports.Files.Cadence;
-using LureSim.Reports.Text.Cadence;
+using LureSim.Reports.Cadence;
+using LureSim.Reports.Retrieve;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
 using LureSim.Studies.Cadence;

@@ -1,8 +1,7 @@
 using LureSim.Cli.Running;
 using LureSim.Model;
-using LureSim.Reports.Files;
-using LureSim.Reports.Files.Cadence;
-using LureSim.Reports.Text.Cadence;
+using LureSim.Reports.Cadence;
+using LureSim.Reports.Retrieve;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
 using LureSim.Scenarios.Keys;
@@ -54,7 +53,7 @@ internal static class CadenceMapCommand
 
     private static AcrossKey Key(Axis axis) => new(
         axis.Name,
-        axis.Keys[0] == RetrieveKeys.Cadence ? Reports.Charts.Cadence.CadenceChart.RhythmTitle : axis.Title,
+        axis.Keys[0] == RetrieveKeys.Cadence ? Reports.Cadence.CadenceChart.RhythmTitle : axis.Title,
         axis.Unit,
         true);
 

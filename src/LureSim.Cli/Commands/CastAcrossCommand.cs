@@ -1,9 +1,8 @@
 using LureSim.Cli.Running;
 using LureSim.Cli.Sweeps;
 using LureSim.Model.Cast;
-using LureSim.Reports.Files;
-using LureSim.Reports.Files.Cast;
-using LureSim.Reports.Text.Cast;
+using LureSim.Reports.Cast;
+using LureSim.Reports.Retrieve;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
 using LureSim.Studies.Cast;

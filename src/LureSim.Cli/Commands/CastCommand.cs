@@ -1,10 +1,9 @@
 using System.CommandLine;
 using LureSim.Cli.Running;
 using LureSim.Cli.Sweeps;
-using LureSim.Reports.Files;
-using LureSim.Reports.Files.Cast;
-using LureSim.Reports.Files.Doubt;
-using LureSim.Reports.Text.Cast;
+using LureSim.Reports.Cast;
+using LureSim.Reports.Doubt;
+using LureSim.Reports.Retrieve;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
 using LureSim.Studies.Cast;

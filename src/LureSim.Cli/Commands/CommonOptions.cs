@@ -1,5 +1,5 @@
 using System.CommandLine;
-using LureSim.Reports.Drawing;
+using LureSim.Reports.Kit.Drawing;
 
 namespace LureSim.Cli.Commands;
 

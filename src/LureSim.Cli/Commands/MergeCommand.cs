@@ -1,7 +1,7 @@
 using System.CommandLine;
 using LureSim.Cli.Sweeps;
-using LureSim.Reports.Drawing;
-using LureSim.Reports.Sweeps;
+using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Sweep;
 
 namespace LureSim.Cli.Commands;
 

@@ -3,9 +3,8 @@ using System.Text;
 using LureSim.Cli.Running;
 using LureSim.Cli.Sweeps;
 using LureSim.Model.Retrieve;
-using LureSim.Reports.Files;
-using LureSim.Reports.Files.Doubt;
-using LureSim.Reports.Text;
+using LureSim.Reports.Doubt;
+using LureSim.Reports.Retrieve;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
 

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.Text;
 using LureSim.Cli.Sweeps;
-using LureSim.Reports.Sweeps;
+using LureSim.Reports.Sweep;
 using LureSim.Scenarios;
 
 namespace LureSim.Cli.Commands;

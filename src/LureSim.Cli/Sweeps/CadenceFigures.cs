@@ -1,5 +1,5 @@
 using LureSim.Cli.Commands;
-using LureSim.Reports.Charts.Studies;
+using LureSim.Reports.Doubt;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
 using LureSim.Studies.Cadence;

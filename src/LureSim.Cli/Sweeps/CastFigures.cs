@@ -1,7 +1,7 @@
 using LureSim.Model.Cast;
 using LureSim.Model.Reels;
-using LureSim.Reports.Charts.Studies;
-using LureSim.Reports.Files.Cast;
+using LureSim.Reports.Cast;
+using LureSim.Reports.Doubt;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
 

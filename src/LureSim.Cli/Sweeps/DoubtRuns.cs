@@ -1,5 +1,5 @@
-using LureSim.Reports.Files.Doubt;
-using LureSim.Reports.Sweeps;
+using LureSim.Reports.Doubt;
+using LureSim.Reports.Sweep;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
 using LureSim.Studies.Batches;

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Reflection;
 using System.Security.Cryptography;
 using System.Text;
-using LureSim.Reports.Sweeps;
+using LureSim.Reports.Sweep;
 using LureSim.Scenarios.Variation;
 
 namespace LureSim.Cli.Sweeps;

@@ -1,4 +1,4 @@
-using LureSim.Reports.Charts.Studies;
+using LureSim.Reports.Doubt;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
 

@@ -1,6 +1,6 @@
 using LureSim.Model.Retrieve;
-using LureSim.Reports.Charts.Studies;
-using LureSim.Reports.Files;
+using LureSim.Reports.Doubt;
+using LureSim.Reports.Retrieve;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
 

@@ -1,4 +1,4 @@
-using LureSim.Reports.Sweeps;
+using LureSim.Reports.Sweep;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
 using LureSim.Scenarios.Keys;

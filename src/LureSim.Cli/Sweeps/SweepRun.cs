@@ -1,6 +1,6 @@
 using LureSim.Cli.Commands;
 using LureSim.Cli.Running;
-using LureSim.Reports.Sweeps;
+using LureSim.Reports.Sweep;
 using LureSim.Scenarios;
 using LureSim.Studies.Batches;
 

@@ -1,6 +1,6 @@
 using System.Diagnostics;
 using LureSim.Cli.Tests.Support;
-using LureSim.Reports.Sweeps;
+using LureSim.Reports.Sweep;
 
 namespace LureSim.Cli.Tests.Sweeps;
 

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using LureSim.Cli.Sweeps;
 using LureSim.Cli.Tests.Support;
-using LureSim.Reports.Sweeps;
+using LureSim.Reports.Sweep;
 using LureSim.Scenarios;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Runs;

@@ -1,8 +1,7 @@
-using LureSim.Reports.Charts.Studies;
-using LureSim.Reports.Drawing;
-using LureSim.Reports.Files.Doubt;
+using LureSim.Reports.Doubt;
+using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
-using LureSim.Reports.Text;
 using LureSim.Studies.Doubt;
 using OxyPlot.Series;
 

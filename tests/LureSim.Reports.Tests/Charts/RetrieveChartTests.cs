@@ -1,6 +1,6 @@
 using LureSim.Model.Retrieve;
-using LureSim.Reports.Charts.Retrieve;
-using LureSim.Reports.Drawing;
+using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
 using OxyPlot.Annotations;
 
@@ -57,7 +57,7 @@ public sealed class RetrieveChartTests
     [Fact]
     public void Nose_of_a_hull_at_zero_heading_points_at_the_rod()
     {
-        OxyPlot.DataPoint nose = HullShape.Place(10, 0, Math.PI, 0.05, 0);
+        OxyPlot.DataPoint nose = HullOutline.Place(10, 0, Math.PI, 0.05, 0);
         Assert.Equal(9.95, nose.X, 12);
     }
 }

@@ -1,5 +1,5 @@
-using LureSim.Reports.Charts;
-using LureSim.Reports.Charts.Retrieve;
+using LureSim.Reports.Kit.Charts;
+using LureSim.Reports.Retrieve;
 
 namespace LureSim.Reports.Tests.Charts;
 

@@ -1,6 +1,5 @@
-using LureSim.Reports.Charts;
-using LureSim.Reports.Charts.Studies;
-using LureSim.Reports.Drawing;
+using LureSim.Reports.Kit.Charts;
+using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Tests.Support;
 using OxyPlot.Series;
 

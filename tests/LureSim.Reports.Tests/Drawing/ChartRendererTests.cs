@@ -1,12 +1,10 @@
 using System.Globalization;
 using System.Text;
 using System.Xml.Linq;
-using LureSim.Reports.Charts;
-using LureSim.Reports.Charts.Retrieve;
-using LureSim.Reports.Drawing;
-using LureSim.Reports.Files;
+using LureSim.Reports.Kit.Charts;
+using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
-using LureSim.Reports.Text;
 using OxyPlot.Axes;
 using SkiaSharp;
 

@@ -1,4 +1,4 @@
-using LureSim.Reports.Drawing;
+using LureSim.Reports.Kit.Drawing;
 using OxyPlot;
 using SkiaSharp;
 

@@ -1,4 +1,6 @@
-using LureSim.Reports.Files;
+using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Files;
+using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
 
 namespace LureSim.Reports.Tests.Files;
@@ -93,7 +95,7 @@ public sealed class OutputFolderTests : IDisposable
     [Fact]
     public void A_retrieve_writes_its_whole_set()
     {
-        RetrieveFiles.Write(_root, MadeUpRetrieve.Result(), "[rod]\n", RunNotes.None, LureSim.Reports.Drawing.PlotFormat.Svg);
+        RetrieveFiles.Write(_root, MadeUpRetrieve.Result(), "[rod]\n", RunNotes.None, LureSim.Reports.Kit.Drawing.PlotFormat.Svg);
         Assert.Equal(
             ["effective.toml", "loads.svg", "path_top.svg", "pull_slack_turn.svg", "series.csv", "side_view.svg", "summary.json"],
             Names(_root));

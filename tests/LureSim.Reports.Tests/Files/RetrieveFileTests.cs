@@ -2,7 +2,7 @@ using System.Reflection;
 using System.Text;
 using System.Text.Json;
 using LureSim.Model.Retrieve;
-using LureSim.Reports.Files;
+using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
 
 namespace LureSim.Reports.Tests.Files;

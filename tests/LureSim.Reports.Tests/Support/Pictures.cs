@@ -1,4 +1,4 @@
-using LureSim.Reports.Drawing;
+using LureSim.Reports.Kit.Drawing;
 
 namespace LureSim.Reports.Tests.Support;
 

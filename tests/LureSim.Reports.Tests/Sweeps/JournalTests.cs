@@ -1,5 +1,5 @@
-using LureSim.Reports.Files;
-using LureSim.Reports.Sweeps;
+using LureSim.Reports.Kit.Files;
+using LureSim.Reports.Sweep;
 
 namespace LureSim.Reports.Tests.Sweeps;
 

@@ -1,6 +1,6 @@
-using LureSim.Reports.Charts.Studies;
-using LureSim.Reports.Drawing;
-using LureSim.Reports.Sweeps;
+using LureSim.Reports.Doubt;
+using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Sweep;
 using LureSim.Studies.Batches;
 using LureSim.Studies.Doubt;
 

@@ -1,4 +1,4 @@
-using LureSim.Reports.Sweeps;
+using LureSim.Reports.Sweep;
 using LureSim.Studies.Batches;
 
 namespace LureSim.Reports.Tests.Sweeps;

@@ -1,5 +1,5 @@
 using System.Text;
-using LureSim.Reports.Sweeps;
+using LureSim.Reports.Sweep;
 using LureSim.Studies.Batches;
 
 namespace LureSim.Reports.Tests.Sweeps;

@@ -1,7 +1,6 @@
 using LureSim.Model.Retrieve;
-using LureSim.Reports.Files;
+using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
-using LureSim.Reports.Text;
 
 namespace LureSim.Reports.Tests.Text;
 

@@ -1,4 +1,4 @@
-using LureSim.Reports.Text;
+using LureSim.Reports.Kit.Text;
 
 namespace LureSim.Reports.Tests.Text;
 

@@ -122,7 +122,8 @@ public static class TowedCourse
             // Surge drag of hooks and hull balances the pull at U = 1; the hull's own share may be negative, it only holds the speed.
             var hull = new WalkHull(
                 1.0, Mass, Mass + SurgeAdded, Mass + SwayAdded, 0.0, YawInertia, Arm, 0.0, [], [], Pull - HookDrag.Sum(),
-                HookX, HookDrag, 1.0, 1.0, 1.0, [], []) { ShedAhead = Stern };
+                HookX, HookDrag, 1.0, 1.0, 1.0, [], [])
+            { ShedAhead = Stern };
             const double Difference = 1e-5;
             Matrix<double> a = Matrix<double>.Build.Dense(4, 4);
             for (int j = 0; j < 4; j++)

@@ -1,5 +1,5 @@
-using LureSim.Reports.Charts.Cadence;
-using LureSim.Reports.Drawing;
+using LureSim.Reports.Cadence;
+using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Tests.Support;
 using LureSim.Studies.Cadence;
 

@@ -7,12 +7,10 @@ using LureSim.Model.Media;
 using LureSim.Model.Reels;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Rods;
-using LureSim.Reports.Charts.Cast;
-using LureSim.Reports.Drawing;
-using LureSim.Reports.Files;
+using LureSim.Reports.Cast;
+using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
-using LureSim.Reports.Text;
-using LureSim.Reports.Text.Cast;
 using LureSim.Studies.Cast;
 using OxyPlot.Annotations;
 

@@ -1,9 +1,7 @@
-using LureSim.Reports.Charts.Cast;
-using LureSim.Reports.Drawing;
-using LureSim.Reports.Files;
+using LureSim.Reports.Cast;
+using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
-using LureSim.Reports.Text;
-using LureSim.Reports.Text.Cast;
 using LureSim.Studies.Cast;
 using OxyPlot.Series;
 

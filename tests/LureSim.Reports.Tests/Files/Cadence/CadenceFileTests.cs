@@ -1,8 +1,8 @@
 using System.Text;
 using System.Text.Json;
-using LureSim.Reports.Drawing;
-using LureSim.Reports.Files;
-using LureSim.Reports.Files.Cadence;
+using LureSim.Reports.Cadence;
+using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Maps;

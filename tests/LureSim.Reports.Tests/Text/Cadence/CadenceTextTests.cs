@@ -1,7 +1,6 @@
-using LureSim.Reports.Files;
+using LureSim.Reports.Cadence;
+using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
-using LureSim.Reports.Text;
-using LureSim.Reports.Text.Cadence;
 using LureSim.Studies.Cadence;
 
 namespace LureSim.Reports.Tests.Text.Cadence;

@@ -1,0 +1,67 @@
+using System.Text;
+using LureSim.Reports.Doubt;
+using LureSim.Reports.Kit.Text;
+using LureSim.Reports.Retrieve;
+using LureSim.Studies.Cadence;
+
+namespace LureSim.Reports.Cadence;
+
+/// <summary>What a person reads at the terminal about rhythms.</summary>
+public static class CadenceText
+{
+    /// <summary>Title, sentences, table, warnings and caution, each line ended by a line feed.</summary>
+    /// <param name="result">Rhythms of one set-up.</param>
+    /// <param name="notes">Warnings and guesses.</param>
+    /// <param name="doubt">What the guesses may change, or null.</param>
+    public static string Build(CadenceResult result, RunNotes notes, DoubtStudy? doubt = null)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(notes);
+        var text = new StringBuilder();
+        text.Append(result.Spec.Title).Append("\n\n");
+        foreach (string sentence in CadenceStory.Sentences(result))
+        {
+            text.AppendWrapped(sentence);
+        }
+
+        text.Append('\n').Append(Table(result)).Append('\n');
+        text.AppendWrapped($"The free rod tip swings {Trade.Digits(result.TipFrequencyHz)} times a second, which helps some rhythms and fights others (docs/cadence.md).");
+        text.Append(doubt is null ? "" : "\n" + DoubtText.Build(doubt));
+        Close(text, result.Failures, notes);
+        return text.ToString();
+    }
+
+    internal static void Close(StringBuilder text, string? failures, RunNotes notes)
+    {
+        foreach (string warning in failures is null ? notes.Warnings : [failures, .. notes.Warnings])
+        {
+            text.AppendWrapped("Note: " + warning);
+        }
+
+        if (notes.Guesses.Count > 0)
+        {
+            text.AppendWrapped($"Guessed parameters: {notes.Guesses.Count}; effective.toml marks them, summary.json lists them.");
+        }
+
+        text.AppendWrapped(RetrieveText.Caution);
+    }
+
+    private static string Table(CadenceResult result)
+    {
+        var text = new StringBuilder("  twitches/s  pattern      starts  glide cm  swing deg  regular  reach  wrist N m\n");
+        foreach (RhythmPoint p in result.Points)
+        {
+            text.Append("  ").Append(CadenceStory.Rate(p.PerS).PadLeft(10)).Append("  ");
+            text.Append((p.Pattern is null ? "failed" : SummaryKeys.Name(p.Pattern.Value)).PadRight(11));
+            text.Append((Trade.Fixed(100.0 * p.LockShare, 0) + " %").PadLeft(8));
+            text.Append(Number(100.0 * p.Median(o => o.GlideM), 1, 10)).Append(Number(p.Median(o => o.SwingDeg), 0, 11));
+            text.Append(Number(p.Median(o => o.Regularity), 2, 9)).Append(Number(p.Median(o => o.PullReach), 2, 7));
+            text.Append(Number(p.Median(o => o.WristRmsNm), 2, 11)).Append('\n');
+        }
+
+        return text.ToString();
+    }
+
+    private static string Number(double value, int places, int width) =>
+        (double.IsNaN(value) ? "-" : Trade.Fixed(value, places)).PadLeft(width);
+}

@@ -1,0 +1,53 @@
+using LureSim.Model.Retrieve;
+using LureSim.Reports.Kit.Charts;
+using LureSim.Reports.Retrieve;
+using OxyPlot;
+
+namespace LureSim.Reports.Cadence;
+
+/// <summary>The colour of every pattern, the same in all pictures of rhythms.</summary>
+public static class PatternClasses
+{
+    private static readonly WalkPattern[] Order =
+    [
+        WalkPattern.Alternating, WalkPattern.Turning, WalkPattern.Skipping, WalkPattern.Irregular, WalkPattern.OneSided, WalkPattern.Tracking,
+        WalkPattern.Spinning, WalkPattern.Still,
+    ];
+
+    /// <summary>The name in a legend.</summary>
+    /// <param name="pattern">Pattern; null = every run failed.</param>
+    public static string Name(WalkPattern? pattern) => pattern switch
+    {
+        null => "failed",
+        WalkPattern.Alternating => "walks (alternating)",
+        WalkPattern.Turning => "turns on the spot",
+        WalkPattern.Tracking => "towed (tracking)",
+        WalkPattern.Still => "pulls do not reach it (still)",
+        WalkPattern p => SummaryKeys.Name(p),
+    };
+
+    /// <summary>The classes that occur, in a fixed order.</summary>
+    /// <param name="patterns">Patterns.</param>
+    public static StudyClass[] Of(IEnumerable<WalkPattern?> patterns)
+    {
+        HashSet<WalkPattern?> seen = [.. patterns];
+        return
+        [
+            .. Order.Where(p => seen.Contains(p)).Select(p => new StudyClass(Name(p), Color(p))),
+            .. seen.Contains(null) ? new[] { new StudyClass(Name(null), Color(null)) } : [],
+        ];
+    }
+
+    private static OxyColor Color(WalkPattern? pattern) => pattern switch
+    {
+        WalkPattern.Alternating => ChartStyle.Green,
+        WalkPattern.Turning => ChartStyle.Faint(ChartStyle.Green, 0.45),
+        WalkPattern.Skipping => ChartStyle.Yellow,
+        WalkPattern.Irregular => ChartStyle.Vermilion,
+        WalkPattern.OneSided => ChartStyle.Orange,
+        WalkPattern.Tracking => ChartStyle.Sky,
+        WalkPattern.Spinning => ChartStyle.Purple,
+        WalkPattern.Still => ChartStyle.Grid,
+        _ => ChartStyle.Grey,
+    };
+}

@@ -1,0 +1,38 @@
+using System.Text;
+using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Files;
+using LureSim.Reports.Retrieve;
+using LureSim.Studies.Cast;
+
+namespace LureSim.Reports.Cast;
+
+/// <summary>The set of files of a comparison of casts.</summary>
+public static class CastAcrossFiles
+{
+    /// <summary>Writes tables, effective scenario and picture, all or none.</summary>
+    /// <param name="path">Folder, created when missing.</param>
+    /// <param name="result">Casts of several set-ups.</param>
+    /// <param name="effectiveToml">The scenario with every default spelled out.</param>
+    /// <param name="notes">Warnings and guesses.</param>
+    /// <param name="plots">Which pictures.</param>
+    /// <exception cref="OutputException">The folder cannot be written.</exception>
+    public static void Write(string path, CastAcross result, string effectiveToml, RunNotes notes, PlotFormat plots)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        using var folder = new OutputFolder(path);
+        folder.Add("cast_across.json", stream => CastAcrossJson.Write(stream, result, notes));
+        folder.Add("cast_across.csv", Encoding.UTF8.GetBytes(CastAcrossCsv.Cases(result)));
+        if (result.Cases[0].DrawsM.Count > 0)
+        {
+            folder.Add("cast_across_draws.csv", Encoding.UTF8.GetBytes(CastAcrossCsv.Draws(result)));
+        }
+
+        folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
+        if (plots != PlotFormat.None && result.Cases.Any(c => c.Cast is not null))
+        {
+            ChartFiles.Add(folder, [CastAcrossChart.Build(result)], plots);
+        }
+
+        folder.Commit();
+    }
+}

@@ -1,0 +1,114 @@
+using LureSim.Model.Cast;
+using LureSim.Model.Reels;
+using LureSim.Reports.Kit.Text;
+using LureSim.Studies.Cast;
+
+namespace LureSim.Reports.Cast;
+
+/// <summary>What happened, why, and what limits it, in sentences made from the numbers of the cast.</summary>
+internal static class CastStory
+{
+    private const double Degree = Math.PI / 180.0;
+
+    // Share of the hands' top speed above which less than a third of their torque is left.
+    private const double SpeedLimited = 2.0 / 3.0;
+
+    /// <summary>A few sentences, one per line.</summary>
+    /// <param name="report">Cast.</param>
+    public static IReadOnlyList<string> Sentences(CastReport report)
+    {
+        CastResult c = report.Cast;
+        return [What(c), Flight(c), Limit(c), Release(c), Spool(report), .. Odd(c)];
+    }
+
+    private static string What(CastResult c)
+    {
+        string band = $"many casts make {Far(c.DistanceMeanM)} on average, of ten one falls short of {Far(c.DistanceP10M)} and one goes past {Far(c.DistanceP90M)}, the guesses taken as true.";
+        return c.DistanceM < 0.0
+            ? $"It lands behind the angler, {Far(-c.DistanceM)} back."
+            : $"It lands {Far(c.DistanceM)} out, with {Far(c.LineOutM)} of line off the tip; {band}";
+    }
+
+    private static string Flight(CastResult c)
+    {
+        CastEnergy e = c.Energy;
+        double lure = e.LureJ + e.LureAirJ;
+        return $"The lure leaves at {Trade.Fixed(c.LaunchSpeedMS, 1)} m/s ({Trade.Fixed(Trade.MilesPerHour(c.LaunchSpeedMS), 0)} mph), {Trade.Fixed(c.LaunchAngleRad / Degree, 0)} deg above the horizontal. "
+            + $"Of {Trade.Fixed(e.HandsJ, 0)} J from the hands it carries {Percent(lure, e.HandsJ)} as far as the air and the splash; line and reel take "
+            + $"{Percent(e.LineJ + e.LineAirJ + e.SpoolJ + e.BrakesJ + e.PickUpJ, e.HandsJ)}, the air on the rod {Percent(e.RodAirJ, e.HandsJ)}, rod and hands keep or lose the rest.";
+    }
+
+    private static string Limit(CastResult c)
+    {
+        double share = c.ReleaseTurnRadS / c.Spec.Cast.Hands.SpeedRadS;
+        string turning = $"at release the butt turns at {Trade.Fixed(c.ReleaseTurnRadS, 1)} of the {Trade.Fixed(c.Spec.Cast.Hands.SpeedRadS, 1)} rad/s (a guess) at which the hands have no torque left";
+        return share > SpeedLimited
+            ? $"What limits it: the speed of the hands; {turning}. A longer lever helps, more strength alone little."
+            : $"What limits it: the torque of the hands; {turning}. Less to swing, or more strength, helps more than a longer lever.";
+    }
+
+    private static string Release(CastResult c)
+    {
+        string how = c.Spec.Cast.Release.Mode == ReleaseMode.Best && c.Spec.Cast.Release.ErrorS == 0.0 ? "Let go at the best moment" : "Let go as asked";
+        double early = c.DistanceChangeM(-0.010), late = c.DistanceChangeM(0.010);
+        return $"{how}; 10 ms earlier {Gain(early)}, 10 ms later {Gain(late)}.";
+    }
+
+    private static string Spool(CastReport report)
+    {
+        CastResult c = report.Cast;
+        if (c.Spec.Run.Reel.Kind == ReelKind.Fixed)
+        {
+            CastEnergy e = c.Energy;
+            return $"The fixed spool throws no loops; lifting the line over its lip and through the rings takes {Trade.Fixed(e.BrakesJ + e.PickUpJ, 1)} J.";
+        }
+
+        string thrown = $"The spool peaks at {Trade.Rpm(c.SpoolPeakRpm)} and throws {Trade.Fixed(c.LoopsThrown, 1)} loops.";
+        if (c.DistanceM < 0.0)
+        {
+            return thrown;
+        }
+
+        return report.Brake is LeastBrake brake
+            ? brake.MagneticNms == 0.0
+                ? $"{thrown} It needs no magnetic brake."
+                : brake.DistanceM >= brake.UnbrakedDistanceM
+                ? $"{thrown} The least magnetic brake that keeps them below five, {Trade.Digits(1e6 * brake.MagneticNms)} uN m s, costs nothing."
+                : $"{thrown} The least magnetic brake that keeps them below five, {Trade.Digits(1e6 * brake.MagneticNms)} uN m s, costs {Trade.Fixed(brake.UnbrakedDistanceM - brake.DistanceM, 1)} m of {Trade.Fixed(brake.UnbrakedDistanceM, 1)} m."
+            : $"{thrown} {report.NoBrake}";
+    }
+
+    private static IEnumerable<string> Odd(CastResult c)
+    {
+        if (c.Remarks.HasFlag(CastRemarks.HitsWaterInSwing))
+        {
+            yield return "The lure hits the water before the line is let go: raise the hand, or shorten the overhang.";
+        }
+
+        if (c.Remarks.HasFlag(CastRemarks.AboveBreakingLoad))
+        {
+            yield return $"The line is pulled with {Trade.Digits(c.PeakTensionN)} N, more than the {Trade.Digits(c.Spec.Run.Line.BreakN)} N it bears: it would break.";
+        }
+
+        if (c.Remarks.HasFlag(CastRemarks.Backlash))
+        {
+            yield return "Backlash: more than ten loops lie loose on the spool, and the next ones may catch them.";
+        }
+
+        if (c.Remarks.HasFlag(CastRemarks.LineRunsOut))
+        {
+            yield return $"All {Trade.Fixed(c.Spec.Cast.Spool.LineM, 0)} m of line leave the spool; its knot stops the lure.";
+        }
+
+        if (c.Remarks.HasFlag(CastRemarks.StartRaised))
+        {
+            yield return $"The swing starts only {Trade.Fixed(-c.StartAngleRad / Degree, 0)} deg back instead of {Trade.Fixed(-c.Spec.Cast.Hands.StartRad / Degree, 0)}: farther back the lure would hang in the water.";
+        }
+    }
+
+    private static string Gain(double m) => Math.Abs(m) < 0.05 ? "changes nothing" : m < 0.0 ? $"costs {Far(-m)}" : $"gains {Far(m)}";
+
+    private static string Percent(double part, double whole) => $"{Trade.Fixed(100.0 * part / whole, 0)} %";
+
+    private static string Far(double m) => $"{Trade.Fixed(m, 1)} m ({Trade.Fixed(Trade.Feet(m), 0)} ft)";
+}

@@ -1,0 +1,49 @@
+using System.Text;
+using LureSim.Reports.Doubt;
+using LureSim.Reports.Kit.Text;
+using LureSim.Reports.Retrieve;
+using LureSim.Studies.Cast;
+
+namespace LureSim.Reports.Cast;
+
+/// <summary>A cast for the terminal: ASCII, lines of at most <see cref="RetrieveText.Width"/> characters.</summary>
+public static class CastText
+{
+    /// <summary>Title, table, sentences, warnings and caution, each line ended by a line feed.</summary>
+    /// <param name="report">Cast.</param>
+    /// <param name="notes">Warnings and guesses.</param>
+    /// <param name="doubt">What the guesses may change, or null.</param>
+    public static string Build(CastReport report, RunNotes notes, DoubtStudy? doubt = null)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        ArgumentNullException.ThrowIfNull(notes);
+        var text = new StringBuilder();
+        text.Append(report.Cast.Spec.Run.Title).Append("\n\n");
+        text.Append(CastTable.Text(report)).Append('\n');
+        foreach (string sentence in CastStory.Sentences(report))
+        {
+            text.AppendWrapped(sentence);
+        }
+
+        text.Append('\n');
+        text.Append(doubt is null ? "" : DoubtText.Build(doubt));
+        text.AppendNotes(notes, "cast.json");
+        return text.ToString();
+    }
+
+    /// <summary>Warnings, number of guesses, caution.</summary>
+    internal static void AppendNotes(this StringBuilder text, RunNotes notes, string file)
+    {
+        foreach (string warning in notes.Warnings)
+        {
+            text.AppendWrapped("Note: " + warning);
+        }
+
+        if (notes.Guesses.Count > 0)
+        {
+            text.AppendWrapped($"Guessed parameters: {notes.Guesses.Count}; effective.toml marks them, {file} lists them.");
+        }
+
+        text.AppendWrapped(RetrieveText.Caution);
+    }
+}

@@ -1,0 +1,74 @@
+using System.Text;
+using LureSim.Reports.Kit.Text;
+using LureSim.Reports.Retrieve;
+using LureSim.Studies.Cast;
+
+namespace LureSim.Reports.Cast;
+
+/// <summary>A fit to measured casts for the terminal.</summary>
+public static class MatchText
+{
+    // Ranges of the words of cast.effort (guesses), docs/cast.md.
+    private const double Beginner = 0.7, Practised = 1.25, Expert = 1.9;
+
+    /// <summary>Title, table, sentences and caution.</summary>
+    /// <param name="report">Fit.</param>
+    /// <param name="notes">Warnings and guesses.</param>
+    /// <param name="folder">Where the part was written, or null.</param>
+    public static string Build(MatchReport report, RunNotes notes, string? folder)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        ArgumentNullException.ThrowIfNull(notes);
+        var text = new StringBuilder();
+        text.Append(report.Title).Append("\n\n");
+        text.Append(AlignedTable.Text(Rows(report.Fit))).Append('\n');
+        text.AppendWrapped($"Effort {Trade.Fixed(report.Fit.Effort, 2)} explains what was measured, {Word(report.Fit.Effort)}. A tenth more effort would add {Trade.Fixed(report.TenthM, 1)} m.");
+        text.AppendWrapped(report.Fit.Rows.Count > 1
+            ? "Each cast is set against the mean of many casts, early and late releases among them."
+            : "The cast is taken as let go as the scenario says; if it was one of many, give several in a CSV: their mean falls short of the best release, and the effort comes out higher.");
+        text.AppendWrapped("Torque and effort act only as a product, so this number takes in every error of the guessed hands, and most of those of drag and reel. "
+            + string.Join(" ", report.Ends.Select(End)));
+        if (folder is not null)
+        {
+            text.AppendWrapped($"To use it: --set cast={Path.Combine(folder, MatchFiles.PartName)}, or name that file as base in table [cast] of a scenario.");
+        }
+
+        text.Append('\n');
+        text.AppendNotes(notes, "match.json");
+        return text.ToString();
+    }
+
+    private static IEnumerable<TableRow> Rows(MatchFit fit)
+    {
+        if (fit.Rows is [MatchRow only])
+        {
+            yield return new("measured", $"{Feet(only.MeasuredM)} ft", $"{Trade.Fixed(only.MeasuredM, 1)} m");
+            yield return new("effort that explains it", Trade.Fixed(fit.Effort, 2), "1 is a practised cast");
+            yield break;
+        }
+
+        yield return new("cast", "measured", "with the common effort");
+        foreach (MatchRow row in fit.Rows)
+        {
+            yield return new(
+                row.Label, $"{Feet(row.MeasuredM)} ft, {Trade.Fixed(row.MeasuredM, 1)} m",
+                $"{Trade.Fixed(row.ComputedM, 1)} m, off by {Trade.Fixed(row.ResidualM, 1)} m; alone it needs {Trade.Fixed(row.Effort, 2)}");
+        }
+
+        yield return new("common effort", Trade.Fixed(fit.Effort, 2), $"standard error {Trade.Fixed(fit.EffortError, 2)}, scatter {Trade.Fixed(fit.EffortScatter, 2)}");
+        yield return new("scatter of distance", $"{Trade.Fixed(100.0 * fit.ScatterShare, 1)} %", "3 to 6 % is usual (common practice, no source)");
+    }
+
+    private static string Feet(double m) => Trade.Fixed(Trade.Feet(m), 0);
+
+    private static string Word(double effort) =>
+        effort < 0.35 ? "less than a gentle cast: check tape, units, line and lure"
+        : effort < Beginner ? "a gentle or a beginner's cast by the guessed scale (0.35 to 0.7)"
+        : effort <= Practised ? "near a practised cast, which is 1 by definition"
+        : effort <= Expert ? "an expert's cast by the guessed scale (1.25 to 1.9)"
+        : "more than an expert's by the guessed scale (1.25 to 1.9): check tape, wind, line and lure, or the model's drag is too high";
+
+    private static string End(MatchEnd end) => $"With {end.Label} at its ends it would be {Side(end.AtLow)} and {Side(end.AtHigh)}.";
+
+    private static string Side(double effort) => double.IsFinite(effort) ? Trade.Fixed(effort, 2) : "out of reach";
+}

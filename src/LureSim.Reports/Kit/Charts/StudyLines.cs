@@ -1,0 +1,140 @@
+using LureSim.Reports.Kit.Drawing;
+using OxyPlot;
+using OxyPlot.Axes;
+using OxyPlot.Series;
+
+namespace LureSim.Reports.Kit.Charts;
+
+/// <summary>Lines over one quantity in one or more panels, with bands or error bars and coloured classes behind.</summary>
+public static class StudyLines
+{
+    private const double PanelHeight = 300;
+    private const double Rest = 260;
+
+    /// <summary>Builds the chart.</summary>
+    /// <param name="name">File stem.</param>
+    /// <param name="title">What is shown.</param>
+    /// <param name="subtitle">The sentence to take home.</param>
+    /// <param name="xTitle">Abscissa and unit.</param>
+    /// <param name="panels">Top to bottom.</param>
+    /// <param name="spans">Classes along the abscissa; a strip on top of every panel and a faint ground.</param>
+    /// <param name="colors">Colour of every class named in <paramref name="spans"/>.</param>
+    public static Chart Build(
+        string name,
+        string title,
+        string subtitle,
+        string xTitle,
+        IReadOnlyList<StudyPanel> panels,
+        IReadOnlyList<StudySpan>? spans = null,
+        IReadOnlyList<StudyClass>? colors = null)
+    {
+        int height = (int)Math.Max(900, Rest + (PanelHeight * panels.Count));
+        PlotModel model = ChartStyle.NewModel(title, subtitle);
+        LinearAxis[] axes = [.. panels.Select(YAxis)];
+        var layout = new Panels(model, height, axes);
+        (double left, double right) = XRange(panels, spans ?? []);
+        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, xTitle, left, right));
+        for (int i = 0; i < panels.Count; i++)
+        {
+            AddSpans(layout, i, spans ?? [], colors ?? []);
+            Add(layout, i, panels[i]);
+            layout.Header(i, panels[i].Words, Legend(panels[i], i == 0 ? colors ?? [] : []));
+        }
+
+        return new Chart(name, model, Height: height);
+    }
+
+    private static HeaderEntry[] Legend(StudyPanel panel, IReadOnlyList<StudyClass> classes) =>
+    [
+        .. panel.Lines.Count > 1 ? panel.Lines.Select((l, i) => new HeaderEntry(l.Label, Color(i))) : [],
+        .. classes.Select(c => new HeaderEntry(c.Label, c.Color, Swatch.Box)),
+    ];
+
+    private static OxyColor Color(int line) => ChartStyle.Lines[line % ChartStyle.Lines.Count];
+
+    private static void Add(Panels layout, int panel, StudyPanel data)
+    {
+        for (int i = 0; i < data.Lines.Count; i++)
+        {
+            StudyLine line = data.Lines[i];
+            bool bars = data.Doubt == DoubtStyle.Bars;
+            if (line is { Low: not null, High: not null })
+            {
+                layout.Model.Series.Add(bars ? Bars(panel, line, Color(i)) : Band(panel, line, Color(i)));
+            }
+
+            layout.Line(panel, line.X, line.Y, Color(i));
+            var dots = new ScatterSeries
+            {
+                YAxisKey = Panels.Key(panel),
+                MarkerType = MarkerType.Circle,
+                MarkerSize = 6,
+                MarkerFill = Color(i),
+            };
+            dots.Points.AddRange(line.X.Zip(line.Y, (x, y) => new ScatterPoint(x, y)));
+            layout.Model.Series.Add(dots);
+        }
+    }
+
+    private static AreaSeries Band(int panel, StudyLine line, OxyColor color)
+    {
+        var band = new AreaSeries
+        {
+            YAxisKey = Panels.Key(panel),
+            Fill = ChartStyle.Faint(color, 0.22),
+            Color = OxyColors.Transparent,
+            Color2 = OxyColors.Transparent,
+        };
+        band.Points.AddRange(line.X.Zip(line.Low!, (x, y) => new DataPoint(x, y)));
+        band.Points2.AddRange(line.X.Zip(line.High!, (x, y) => new DataPoint(x, y)));
+        return band;
+    }
+
+    private static LineSeries Bars(int panel, StudyLine line, OxyColor color)
+    {
+        var bars = new LineSeries { YAxisKey = Panels.Key(panel), Color = color, StrokeThickness = 3 };
+        for (int i = 0; i < line.X.Length; i++)
+        {
+            if (!double.IsFinite(line.Y[i]))
+            {
+                continue;
+            }
+
+            bars.Points.Add(new DataPoint(line.X[i], line.Low![i]));
+            bars.Points.Add(new DataPoint(line.X[i], line.High![i]));
+            bars.Points.Add(DataPoint.Undefined);
+        }
+
+        return bars;
+    }
+
+    private static void AddSpans(
+        Panels layout, int panel, IReadOnlyList<StudySpan> spans, IReadOnlyList<StudyClass> colors)
+    {
+        foreach (StudySpan span in spans)
+        {
+            OxyColor color = colors.First(c => c.Label == span.Label).Color;
+            layout.Shade(panel, span.From, span.To, ChartStyle.Faint(color, 0.18));
+            layout.Strip(panel, span.From, span.To, color);
+        }
+    }
+
+    private static LinearAxis YAxis(StudyPanel panel)
+    {
+        IEnumerable<double> all = panel.Lines
+            .SelectMany(l => l.Y.Concat(l.Low ?? []).Concat(l.High ?? [])).Where(double.IsFinite).DefaultIfEmpty(0);
+        double low = all.Min(), high = all.Max();
+        low = panel.FromZero ? Math.Min(low, 0) : low;
+        double range = Math.Max(high - low, 1e-6);
+        double below = panel.FromZero && low >= 0 ? 0 : 0.08 * range;
+        return ChartStyle.NewAxis(AxisPosition.Left, panel.YTitle, low - below, high + (0.15 * range));
+    }
+
+    private static (double Left, double Right) XRange(IReadOnlyList<StudyPanel> panels, IReadOnlyList<StudySpan> spans)
+    {
+        IEnumerable<double> all = panels.SelectMany(p => p.Lines).SelectMany(l => l.X).Concat(spans.SelectMany(s => new[] { s.From, s.To }));
+        double left = all.Min(), right = all.Max();
+        double margin = 0.02 * Math.Max(right - left, 1e-6);
+        return (left - margin, right + margin);
+    }
+}

@@ -1,0 +1,187 @@
+using System.Globalization;
+using LureSim.Reports.Kit.Drawing;
+using OxyPlot;
+using OxyPlot.Annotations;
+using OxyPlot.Axes;
+using OxyPlot.Series;
+
+namespace LureSim.Reports.Kit.Charts;
+
+/// <summary>Maps over two quantities: classes as coloured cells, a number as contours or as shade.</summary>
+public static class StudyMap
+{
+    private static readonly double[] RoundSteps = [1, 2, 5, 10];
+
+    /// <summary>Classes as colours with the contours of a number on top.</summary>
+    /// <param name="name">File stem.</param>
+    /// <param name="title">What is shown.</param>
+    /// <param name="subtitle">The sentence to take home.</param>
+    /// <param name="xTitle">Abscissa and unit.</param>
+    /// <param name="yTitle">Ordinate and unit.</param>
+    /// <param name="cells">Index into <paramref name="classes"/> per cell; negative or NaN = empty.</param>
+    /// <param name="classes">Classes in the order of their index.</param>
+    /// <param name="contours">Number whose contours are drawn; none = no contours.</param>
+    /// <param name="levels">Contour levels, in the number's unit.</param>
+    /// <param name="contourWords">What the contours are, with unit.</param>
+    public static Chart Classes(
+        string name,
+        string title,
+        string subtitle,
+        string xTitle,
+        string yTitle,
+        StudyGrid cells,
+        IReadOnlyList<StudyClass> classes,
+        StudyGrid? contours = null,
+        double[]? levels = null,
+        string contourWords = "")
+    {
+        PlotModel model = ChartStyle.NewModel(title, subtitle);
+        Panels panels = Frame(model, cells, xTitle, yTitle);
+        for (int i = 0; i < cells.X.Length; i++)
+        {
+            for (int j = 0; j < cells.Y.Length; j++)
+            {
+                double index = cells.Values[i, j];
+                if (index >= 0)
+                {
+                    model.Annotations.Add(Cell(cells, i, j, classes[(int)index].Color));
+                }
+            }
+        }
+
+        if (contours is not null)
+        {
+            AddContours(panels, contours, levels ?? Levels(contours.Values));
+        }
+
+        HeaderEntry[] legend =
+        [
+            .. classes.Select(c => new HeaderEntry(c.Label, c.Color, Swatch.Box)),
+            .. contours is null ? [] : new[] { new HeaderEntry(contourWords, ChartStyle.Ink) },
+        ];
+        panels.Header(0, string.Empty, legend);
+        return new Chart(name, model);
+    }
+
+    /// <summary>A number as shade, light to dark, with contours.</summary>
+    /// <param name="name">File stem.</param>
+    /// <param name="title">What is shown.</param>
+    /// <param name="subtitle">The sentence to take home.</param>
+    /// <param name="xTitle">Abscissa and unit.</param>
+    /// <param name="yTitle">Ordinate and unit.</param>
+    /// <param name="grid">Values; NaN cells stay white.</param>
+    /// <param name="valueTitle">The number and its unit.</param>
+    /// <param name="levels">Contour levels; none = chosen from the values.</param>
+    public static Chart Shade(
+        string name,
+        string title,
+        string subtitle,
+        string xTitle,
+        string yTitle,
+        StudyGrid grid,
+        string valueTitle,
+        double[]? levels = null)
+    {
+        PlotModel model = ChartStyle.NewModel(title, subtitle);
+        Panels panels = Frame(model, grid, xTitle, yTitle);
+        LinearColorAxis scale = ColorScale(valueTitle);
+        scale.EndPosition = panels.Top(0);
+        model.Axes.Add(scale);
+        model.Series.Add(new HeatMapSeries
+        {
+            X0 = grid.X[0],
+            X1 = grid.X[^1],
+            Y0 = grid.Y[0],
+            Y1 = grid.Y[^1],
+            Data = grid.Values,
+            Interpolate = false,
+            RenderMethod = HeatMapRenderMethod.Rectangles,
+            YAxisKey = Panels.Key(0),
+            ColorAxisKey = scale.Key,
+            EdgeRenderingMode = EdgeRenderingMode.PreferSharpness,
+        });
+        AddContours(panels, grid, levels ?? Levels(grid.Values));
+        panels.Header(0, string.Empty);
+        return new Chart(name, model);
+    }
+
+    private static Panels Frame(PlotModel model, StudyGrid grid, string xTitle, string yTitle)
+    {
+        double dx = Spacing(grid.X), dy = Spacing(grid.Y);
+        var panels = new Panels(
+            model, 1000, [ChartStyle.NewAxis(AxisPosition.Left, yTitle, grid.Y[0] - (dy / 2), grid.Y[^1] + (dy / 2))]);
+        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, xTitle, grid.X[0] - (dx / 2), grid.X[^1] + (dx / 2)));
+        return panels;
+    }
+
+    private static RectangleAnnotation Cell(StudyGrid grid, int i, int j, OxyColor color)
+    {
+        double dx = Spacing(grid.X), dy = Spacing(grid.Y);
+        return new RectangleAnnotation
+        {
+            YAxisKey = Panels.Key(0),
+            Fill = color,
+            Layer = AnnotationLayer.BelowSeries,
+            EdgeRenderingMode = EdgeRenderingMode.PreferSharpness,
+            MinimumX = grid.X[i] - (dx / 2),
+            MaximumX = grid.X[i] + (dx / 2),
+            MinimumY = grid.Y[j] - (dy / 2),
+            MaximumY = grid.Y[j] + (dy / 2),
+        };
+    }
+
+    private static void AddContours(Panels panels, StudyGrid grid, double[] levels)
+    {
+        panels.Model.Series.Add(new ContourSeries
+        {
+            ColumnCoordinates = grid.X,
+            RowCoordinates = grid.Y,
+            Data = grid.Values,
+            ContourLevels = levels,
+            YAxisKey = Panels.Key(0),
+            Color = ChartStyle.Ink,
+            StrokeThickness = 3,
+            LineStyle = LineStyle.Solid,
+            // No labels from the series: it omits those of steep lines.
+            FontSize = 0,
+            LabelBackground = OxyColors.Undefined,
+        });
+        foreach (double level in levels)
+        {
+            if (ContourLabels.Place(grid, level) is { } at)
+            {
+                panels.Words(0, at.X, at.Y, level.ToString("0.####", CultureInfo.InvariantCulture), OxyColors.White);
+            }
+        }
+    }
+
+    private static LinearColorAxis ColorScale(string title) => new()
+    {
+        Key = "shade",
+        Position = AxisPosition.Right,
+        Title = title,
+        AxisTitleDistance = 14,
+        AxisDistance = 20,
+        // One hue, light to dark: order is seen without knowing the colours, and in black and white.
+        Palette = OxyPalette.Interpolate(64, OxyColor.FromRgb(240, 247, 252), ChartStyle.Sky, ChartStyle.Blue, OxyColor.FromRgb(0, 50, 90)),
+        InvalidNumberColor = OxyColors.White,
+        StringFormat = "0.####",
+        // The bar is as wide as its major ticks.
+        MajorTickSize = 32,
+        MinorTickSize = 0,
+    };
+
+    // Round steps, about six of them.
+    private static double[] Levels(double[,] values)
+    {
+        double[] finite = [.. values.Cast<double>().Where(double.IsFinite).DefaultIfEmpty(0)];
+        double low = finite.Min(), range = Math.Max(finite.Max() - low, 1e-9);
+        double unit = Math.Pow(10, Math.Floor(Math.Log10(range / 6)));
+        double step = RoundSteps.Select(k => k * unit).First(s => range / s <= 7);
+        int first = (int)Math.Ceiling(low / step);
+        return [.. Enumerable.Range(first, 8).Select(k => k * step).Where(v => v <= low + range)];
+    }
+
+    private static double Spacing(double[] values) =>
+        values.Length > 1 ? (values[^1] - values[0]) / (values.Length - 1) : 1;
+}

@@ -1,0 +1,117 @@
+using LureSim.Model.Retrieve;
+using LureSim.Reports.Kit.Text;
+
+namespace LureSim.Reports.Retrieve;
+
+/// <summary>What happened, why, and what limits it, in sentences made from the numbers of the run.</summary>
+internal static class RetrieveStory
+{
+    /// <summary>Two to four sentences, one per line.</summary>
+    /// <param name="result">Retrieve.</param>
+    public static IReadOnlyList<string> Sentences(RetrieveResult result)
+    {
+        RetrieveSummary s = result.Summary;
+        return s.TowSpeedMS > 0.0
+            ? [Tow(s), Cost(s)]
+            : [What(s), .. Facing(s), Why(result), Cost(s), Limit(result)];
+    }
+
+    private static string Tow(RetrieveSummary s)
+    {
+        string pull = $"On a steady pull of {Trade.Fixed(s.TowSpeedMS, 2)} m/s";
+        string off = $"{Trade.Fixed(s.SheerDeg, 0)} deg off its line on average";
+        return s.Pattern switch
+        {
+            WalkPattern.Tracking => $"{pull} it comes straight: {off}.",
+            WalkPattern.OneSided => $"{pull} it does not come straight: it sheers to one side, {off}.",
+            _ => $"{pull} it does not come straight: it fishtails, {off}.",
+        };
+    }
+
+    private static string[] Facing(RetrieveSummary s) => s.HeadingSwingDeg <= 180.0 && s.AwayShare < 0.02
+        ? []
+        :
+        [
+            $"It turns beyond square to the line: the nose points away from the rod {Trade.Fixed(100 * s.AwayShare, 0)} % of the time.",
+        ];
+
+    private static string What(RetrieveSummary s) => s.Pattern switch
+    {
+        WalkPattern.Alternating =>
+            $"It walks: {Trade.Fixed(100 * s.FlipShare, 0)} % of the twitches turn it to the other side, {Trade.Fixed(s.HeadingSwingDeg, 0)} deg from side to "
+            + $"side; its path is {Trade.Length(s.WidthM)} wide, that of the nose {Trade.Length(s.NoseWidthM)}, and it comes "
+            + $"{Trade.Length(s.AdvancePerTwitchM)} toward the rod each time.",
+        WalkPattern.Turning =>
+            $"It turns on the spot: {Trade.Fixed(100 * s.FlipShare, 0)} % of the twitches turn it to the other side, {Trade.Fixed(s.HeadingSwingDeg, 0)} deg "
+            + $"from side to side, but its path is only {Trade.Length(s.WidthM)} wide, less than "
+            + "half the hull's length.",
+        WalkPattern.Skipping =>
+            $"It walks with gaps: some pulls are lost in slack, and {Trade.Fixed(100 * s.FlipShare, 0)} % of the twitches change sides.",
+        WalkPattern.OneSided =>
+            $"It does not walk: it swings {Trade.Fixed(s.HeadingSwingDeg, 0)} deg but ends each twitch on the same side of the line.",
+        WalkPattern.Tracking =>
+            $"It does not walk: it is towed {Trade.Length(s.AdvancePerTwitchM)} a twitch and stays near the line "
+            + $"(median swing {Trade.Fixed(s.HeadingSwingDeg, 0)} deg).",
+        WalkPattern.Spinning => $"It spins: a twitch swings it {Trade.Fixed(s.HeadingSwingDeg, 0)} deg, past its own line, and it may foul.",
+        WalkPattern.Still => "It stands: hardly any pull reaches the nose.",
+        _ => $"It turns without a rule: {Trade.Fixed(100 * s.FlipShare, 0)} % of the twitches change sides, median swing {Trade.Fixed(s.HeadingSwingDeg, 0)} deg.",
+    };
+
+    private static string Why(RetrieveResult result)
+    {
+        RetrieveSummary s = result.Summary;
+        string slack = $"the line is slack {Trade.Fixed(100 * s.SlackShare, 0)} % of the time";
+        TwitchWindow counted = TwitchWindow.Choose(result, Math.Max(result.Twitches.Count - result.WarmUpTwitches, 1));
+        double free = Spans.TurnInSlack(
+            result.Series["heading_deg"], result.Series["nose_tension_N"], counted.From, counted.To);
+        string turning = $"{Trade.Fixed(100 * free, 0)} % of its turning happens then";
+        return s.Pattern switch
+        {
+            WalkPattern.Alternating or WalkPattern.Turning =>
+                $"Why: {slack} and {turning}; each pull turns the nose toward the rod, the turn carries it past, and the next "
+                + "pull takes it back.",
+            WalkPattern.Spinning => $"Why: {slack} and {turning}, with too little drag on hull and hooks to stop the turn.",
+            WalkPattern.Still or WalkPattern.Skipping =>
+                $"Why: {slack}, and the nose travels only {Trade.Digits(s.PullReach)} of the tip's stroke; slack takes up the rest.",
+            WalkPattern.Tracking or WalkPattern.OneSided when s.PullReach > 1 =>
+                $"Why: {slack}, but the nose travels {Trade.Digits(s.PullReach)} times the tip's stroke in each twitch: the line tows "
+                + "the nose back before the turn can cross over.",
+            _ => $"Why: {slack} and {turning}; the nose travels {Trade.Digits(s.PullReach)} times the tip's stroke.",
+        };
+    }
+
+    private static string Cost(RetrieveSummary s) =>
+        $"The pull peaks at {Force(s.TipForcePeakN)} at the rod tip and {Force(s.NoseTensionPeakN)} at the nose; the line's drag is "
+        + $"{Force(s.LineDragMeanN)} on average, {NoseLoad(s.NoseDownLoadN)}.";
+
+    // Half a millinewton moves the nose of a small lure by a fifth of a millimetre.
+    private static string NoseLoad(double n) => Math.Abs(n) < 5e-4
+        ? "and line and leader put no load worth naming on the nose"
+        : $"and line and leader {(n > 0.0 ? "press the nose down" : "hold the nose up")} with {Force(Math.Abs(n))}";
+
+    private static string Limit(RetrieveResult result)
+    {
+        RetrieveSummary s = result.Summary;
+        double sustained = result.Spec.Angler.SustainedTorqueNm;
+        string wrist = $"wrist torque {Trade.Digits(s.WristTorqueRmsNm)} N m rms, of a guessed {Trade.Digits(sustained)} N m that can be kept up";
+        if (s.WristTorqueRmsNm > sustained)
+        {
+            return $"What limits it: the hand; {wrist}.";
+        }
+
+        if (s.NoseDipM > 0.010)
+        {
+            return $"What limits it: the nose, pulled under by up to {Trade.Length(s.NoseDipM)}; the hand has room ({wrist}).";
+        }
+
+        return s.Pattern switch
+        {
+            WalkPattern.Still or WalkPattern.Skipping => "What limits it: slack. Keep less of it, or make a longer stroke.",
+            WalkPattern.Tracking or WalkPattern.OneSided when s.PullReach > 1 =>
+                "What limits it: too tight a line for this rhythm. Leave more slack, twitch faster, or pull shorter.",
+            _ => $"What limits it: neither hand nor nose ({wrist}; nose dips {Trade.Digits(1000 * s.NoseDipM)} mm at most).",
+        };
+    }
+
+    private static string Force(double n) => $"{Trade.Digits(Trade.OunceForce(n))} oz-force ({Trade.Digits(n)} N)";
+}

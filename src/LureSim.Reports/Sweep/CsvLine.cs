@@ -1,0 +1,55 @@
+using System.Globalization;
+using System.Text;
+
+namespace LureSim.Reports.Sweep;
+
+/// <summary>One line of a CSV file (RFC 4180), without its line feed.</summary>
+public static class CsvLine
+{
+    /// <summary>Joins cells; those with a comma or a quote are quoted, line breaks and tabs become blanks.</summary>
+    /// <param name="cells">Cells.</param>
+    public static string Join(IEnumerable<string> cells) => string.Join(',', cells.Select(Quote));
+
+    /// <summary>A number as the shortest text that reads back to the same bits; empty for one that does not exist.</summary>
+    /// <param name="value">Number, or NaN.</param>
+    public static string Number(double value) => double.IsNaN(value) ? "" : value.ToString("R", CultureInfo.InvariantCulture);
+
+    /// <summary>Cells of a line.</summary>
+    /// <param name="line">Line as <see cref="Join"/> makes it.</param>
+    public static List<string> Split(string line)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        var cells = new List<string>();
+        var cell = new StringBuilder();
+        bool quoted = false;
+        for (int i = 0; i < line.Length; i++)
+        {
+            if (line[i] == '"' && quoted && i + 1 < line.Length && line[i + 1] == '"')
+            {
+                cell.Append(line[i++]);
+            }
+            else if (line[i] == '"')
+            {
+                quoted = !quoted;
+            }
+            else if (line[i] == ',' && !quoted)
+            {
+                cells.Add(cell.ToString());
+                cell.Clear();
+            }
+            else
+            {
+                cell.Append(line[i]);
+            }
+        }
+
+        cells.Add(cell.ToString());
+        return cells;
+    }
+
+    private static string Quote(string cell)
+    {
+        string plain = cell.AsSpan().ContainsAny("\t\r\n") ? cell.ReplaceLineEndings(" ").Replace('\t', ' ') : cell;
+        return plain.AsSpan().ContainsAny(",\"") ? $"\"{plain.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : plain;
+    }
+}
