@@ -1,9 +1,8 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using LureSim.Cli.Commands;
 using LureSim.Model;
 using LureSim.Reports.Kit.Files;
-using LureSim.Reports.Sweep;
+using LureSim.Studies.Sweep;
 
 namespace LureSim.Cli;
 
@@ -42,14 +41,12 @@ public static class App
 
     private static RootCommand Root(Terminal terminal, CancellationToken stop)
     {
-        var root = new RootCommand("Surface lures by physics: why one walks, how far it casts, what the line costs.")
+        var root = new RootCommand("Surface lures by physics: why one walks, how far it casts, what the line costs.");
+        foreach (Capability capability in Capabilities.All)
         {
-            RetrieveCommand.Create(terminal, stop),
-            CadenceCommand.Create(terminal, stop),
-            CastCommand.Create(terminal, stop),
-            SweepCommand.Create(terminal, stop),
-            CheckCommand.Create(terminal),
-        };
+            root.Add(capability.Create(terminal, stop));
+        }
+
         root.SetAction(_ => Guide(root, terminal));
         return root;
     }

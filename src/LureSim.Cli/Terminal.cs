@@ -1,3 +1,6 @@
+using System.Text;
+using LureSim.Cli.Commands;
+
 namespace LureSim.Cli;
 
 /// <summary>Where a command writes: results to <paramref name="Out"/>, everything else to <paramref name="Error"/>.</summary>
@@ -5,4 +8,24 @@ namespace LureSim.Cli;
 /// <param name="Error">stderr.</param>
 /// <param name="IsInteractive">True when a person watches stderr.</param>
 /// <param name="ShowsProgress">False where lines that depend on the speed of the machine would disturb.</param>
-public sealed record Terminal(TextWriter Out, TextWriter Error, bool IsInteractive, bool ShowsProgress = true);
+public sealed record Terminal(TextWriter Out, TextWriter Error, bool IsInteractive, bool ShowsProgress = true)
+{
+    /// <summary>Prints a result as JSON or text, as asked for.</summary>
+    /// <param name="values">Common options.</param>
+    /// <param name="json">Writes JSON as UTF-8.</param>
+    /// <param name="text">Makes the text.</param>
+    internal void Print(CommonValues values, Action<Stream> json, Func<string> text)
+    {
+        if (values.Json)
+        {
+            using var stream = new MemoryStream();
+            json(stream);
+            Out.Write(Encoding.UTF8.GetString(stream.ToArray()));
+        }
+        else if (!values.Quiet)
+        {
+            Out.Write(text());
+            Out.Write($"Files: {values.Folder}\n");
+        }
+    }
+}

@@ -10,7 +10,7 @@ namespace LureSim.Scenarios;
 /// </summary>
 public sealed class ScenarioSource
 {
-    private const int OverrideLayer = int.MaxValue;
+    internal const int OverrideLayer = int.MaxValue;
 
     // Overrides sort after every file.
     private const int OverrideOrder = 1_000_000;

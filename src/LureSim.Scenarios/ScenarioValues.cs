@@ -15,6 +15,9 @@ public sealed class ScenarioValues
     /// <param name="key">Key.</param>
     public bool Has(KeySpec key) => Given(key) is not null;
 
+    /// <summary>Keys that an override gave, in the order of the schema.</summary>
+    public IEnumerable<KeySpec> Overridden => ScenarioSchema.Keys.Where(k => Given(k)?.Layer == ScenarioSource.OverrideLayer);
+
     /// <summary>Given value or default, SI; NaN where there is neither, or where the given one was refused.</summary>
     /// <param name="key">Key.</param>
     public double Number(KeySpec key) => Given(key) is Entry entry

@@ -10,9 +10,9 @@ public sealed partial class ArchitectureTests
     {
         ["LureSim.Numerics"] = [],
         ["LureSim.Model"] = ["LureSim.Numerics"],
-        ["LureSim.Studies"] = ["LureSim.Model"],
+        ["LureSim.Studies"] = ["LureSim.Scenarios"],
         ["LureSim.Scenarios"] = ["LureSim.Model"],
-        ["LureSim.Reports"] = ["LureSim.Model", "LureSim.Scenarios", "LureSim.Studies"],
+        ["LureSim.Reports"] = ["LureSim.Studies"],
         ["LureSim.Cli"] = ["LureSim.Reports"],
     };
 

@@ -1,8 +1,9 @@
 using LureSim.Cli.Running;
 using LureSim.Reports.Cadence;
-using LureSim.Reports.Retrieve;
+using LureSim.Reports.Kit.Json;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
+using LureSim.Studies.Across;
 using LureSim.Studies.Cadence;
 
 namespace LureSim.Cli.Commands;
@@ -19,7 +20,7 @@ internal static class CadenceAcross
     public static int Run(CommonValues values, IReadOnlyList<AcrossAxis> axes, CadencePlan plan, Terminal terminal, CancellationToken stop)
     {
         ScenarioSource source = ScenarioSource.Load(values.File);
-        var combinations = AcrossAxes.Combine(axes).ToArray();
+        var combinations = AcrossAxis.Combine(axes).ToArray();
         ScenarioResult[] scenarios = [.. combinations.Select(c => source.Resolve([.. values.Overrides, .. c.Overrides]))];
         for (int i = 0; i < scenarios.Length; i++)
         {
@@ -41,7 +42,7 @@ internal static class CadenceAcross
             searches = CadenceStudy.Search([.. scenarios.Select(s => s.Spec!)], plan, null, progress.Report, stop);
         }
 
-        AcrossCase[] cases = [.. searches.Select((s, i) => AcrossCase.Of(combinations[i].Values, s, CadenceCommand.Torque(scenarios[i])))];
+        AcrossCase[] cases = [.. searches.Select((s, i) => AcrossCase.Of(combinations[i].Values, s, SustainedTorque.Of(scenarios[i])))];
         return Tell(values, source, new AcrossResult(scenarios[0].Spec!.Title, [.. axes.Select(a => a.Key)], cases), terminal);
     }
 
@@ -49,13 +50,13 @@ internal static class CadenceAcross
     {
         ScenarioResult plain = source.Resolve(values.Overrides);
         EffectiveScenario effective = plain.Effective();
-        RunNotes notes = CadenceCommand.Notes(plain, effective);
+        RunNotes notes = Capabilities.Notes(Capabilities.Cadence, plain, effective);
         if (values.Folder is not null)
         {
             CadenceFiles.Write(values.Folder, result, effective.ToToml(), notes, values.Plots);
         }
 
-        CadenceCommand.Print(values, stream => AcrossJson.Write(stream, result, notes), () => AcrossText.Build(result, notes), terminal);
+        terminal.Print(values, stream => AcrossJson.Write(stream, result, notes), () => AcrossText.Build(result, notes));
         return result.Cases.All(c => c.Result is null) ? ExitCode.NotFinished : ExitCode.Done;
     }
 }

@@ -1,16 +1,16 @@
 using System.CommandLine;
-using System.Text;
 using LureSim.Cli.Running;
-using LureSim.Cli.Sweeps;
 using LureSim.Model;
 using LureSim.Reports.Cadence;
-using LureSim.Reports.Doubt;
-using LureSim.Reports.Retrieve;
+using LureSim.Reports.Kit.Json;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
-using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Variation;
+using LureSim.Studies.Across;
 using LureSim.Studies.Cadence;
+using LureSim.Studies.Doubt;
+using LureSim.Studies.Figures;
+using LureSim.Studies.Maps;
 
 namespace LureSim.Cli.Commands;
 
@@ -28,13 +28,7 @@ public static class CadenceCommand
         var search = new CadenceOptions();
         var doubt = new DoubtOptions();
         var command = new Command("cadence", "Which rhythms walk, which is best, and whether the wrist keeps up.");
-        var across = new Option<string[]>("--across")
-        {
-            Description = "Compare set-ups: KEY=list or range, or a ready-made comparison ("
-                + string.Join(", ", ReadyComparison.All.Select(r => r.Name)) + "); once or twice.",
-            HelpName = "what",
-            DefaultValueFactory = _ => [],
-        };
+        Option<string[]> across = Comparing.Option();
         var map = new Option<string?>("--map")
         {
             Description = "Map the pattern over two keys, each with a range or without; rhythm and stroke unless named.",
@@ -88,7 +82,7 @@ public static class CadenceCommand
         var faults = new List<ScenarioFault>();
         CadencePlan? plan = search.Read(parsed, Starts, faults);
         int runs = doubt.ReadRuns(parsed, faults);
-        IReadOnlyList<AcrossAxis> axes = AcrossAxes.Read(parsed.GetValue(across) ?? [], faults);
+        IReadOnlyList<AcrossAxis> axes = Comparing.Read(across, Capabilities.Cadence, values, parsed, faults);
         if (ScenarioInput.ReadTwitched(values, faults, terminal) is not ScenarioResult scenario || plan is null)
         {
             return ExitCode.BadInput;
@@ -104,7 +98,7 @@ public static class CadenceCommand
         CadenceResult result;
         using (var progress = new ProgressLine("cadence", terminal, values.Quiet))
         {
-            result = CadenceStudy.Run(scenario.Spec!, plan, Torque(scenario), null, progress.Report, stop);
+            result = CadenceStudy.Run(scenario.Spec!, plan, SustainedTorque.Of(scenario), null, progress.Report, stop);
         }
 
         DoubtStudy? doubt = null;
@@ -112,46 +106,17 @@ public static class CadenceCommand
         {
             using var progress = new ProgressLine("doubt", terminal, values.Quiet);
             doubt = DoubtRuns.Run(
-                ScenarioSource.Load(values.File), values.Overrides, new CadenceFigures(plan), runs, DoubtOptions.Cores(plan.Threads), progress.Report, stop);
+                ScenarioSource.Load(values.File), values.Overrides, new CadenceSource(plan), runs, DoubtOptions.Cores(plan.Threads), progress.Report, stop);
         }
 
         EffectiveScenario effective = scenario.Effective();
-        RunNotes notes = Notes(scenario, effective);
+        RunNotes notes = Capabilities.Notes(Capabilities.Cadence, scenario, effective);
         if (values.Folder is not null)
         {
             CadenceFiles.Write(values.Folder, result, effective.ToToml(), notes, values.Plots, doubt);
         }
 
-        Print(values, stream => CadenceJson.Write(stream, result, notes, doubt), () => CadenceText.Build(result, notes, doubt), terminal);
+        terminal.Print(values, stream => CadenceJson.Write(stream, result, notes, doubt), () => CadenceText.Build(result, notes, doubt));
         return ExitCode.Done;
     }
-
-    /// <summary>Prints JSON or text, as asked for.</summary>
-    internal static void Print(CommonValues values, Action<Stream> json, Func<string> text, Terminal terminal)
-    {
-        if (values.Json)
-        {
-            using var stream = new MemoryStream();
-            json(stream);
-            terminal.Out.Write(Encoding.UTF8.GetString(stream.ToArray()));
-        }
-        else if (!values.Quiet)
-        {
-            terminal.Out.Write(text());
-            terminal.Out.Write($"Files: {values.Folder}\n");
-        }
-    }
-
-    /// <summary>What the wrist sustains: the value with the range of its guess, or as measured.</summary>
-    internal static SustainedTorque Torque(ScenarioResult scenario)
-    {
-        double torque = scenario.Spec!.Angler.SustainedTorqueNm;
-        return scenario.Values.Has(AnglerKeys.SustainedTorque)
-            ? new(torque, torque, torque)
-            : new(torque, AnglerKeys.SustainedTorque.GuessLow, AnglerKeys.SustainedTorque.GuessHigh);
-    }
-
-    /// <summary>What the reader must know beside the numbers.</summary>
-    internal static RunNotes Notes(ScenarioResult scenario, EffectiveScenario effective) =>
-        new([.. scenario.Notes.Select(n => n.ToString())], [.. effective.Guesses.Where(g => !g.Key.IsCastOnly).Select(g => g.ToString())]);
 }

@@ -1,11 +1,12 @@
 using LureSim.Cli.Running;
 using LureSim.Model;
 using LureSim.Reports.Cadence;
-using LureSim.Reports.Retrieve;
+using LureSim.Reports.Kit.Json;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Variation;
+using LureSim.Studies.Across;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Maps;
 
@@ -41,13 +42,13 @@ internal static class CadenceMapCommand
     private static int Tell(CommonValues values, ScenarioResult plain, MapResult result, Terminal terminal)
     {
         EffectiveScenario effective = plain.Effective();
-        RunNotes notes = CadenceCommand.Notes(plain, effective);
+        RunNotes notes = Capabilities.Notes(Capabilities.Cadence, plain, effective);
         if (values.Folder is not null)
         {
             MapFiles.Write(values.Folder, result, effective.ToToml(), notes, values.Plots);
         }
 
-        CadenceCommand.Print(values, stream => MapFiles.WriteJson(stream, result, notes), () => MapText.Build(result, notes), terminal);
+        terminal.Print(values, stream => MapFiles.WriteJson(stream, result, notes), () => MapText.Build(result, notes));
         return result.Grid.Samples.Any(s => s.Point?.Pattern is not null) ? ExitCode.Done : ExitCode.NotFinished;
     }
 

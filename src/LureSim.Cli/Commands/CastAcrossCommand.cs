@@ -1,10 +1,9 @@
 using LureSim.Cli.Running;
-using LureSim.Cli.Sweeps;
-using LureSim.Model.Cast;
 using LureSim.Reports.Cast;
-using LureSim.Reports.Retrieve;
+using LureSim.Reports.Kit.Json;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
+using LureSim.Studies.Across;
 using LureSim.Studies.Cast;
 
 namespace LureSim.Cli.Commands;
@@ -18,63 +17,39 @@ internal static class CastAcrossCommand
     /// <summary>Runs the comparison.</summary>
     /// <param name="values">Common options.</param>
     /// <param name="scenario">The scenario, valid.</param>
-    /// <param name="axis">What differs.</param>
+    /// <param name="axes">What differs.</param>
     /// <param name="draws">Draws of the guesses.</param>
     /// <param name="threads">Most threads, at least 1.</param>
     /// <param name="terminal">Where to write.</param>
     /// <param name="stop">Set when the person stops the run.</param>
     public static int Run(
-        CommonValues values, ScenarioResult scenario, CastAcrossAxis axis, int draws, int threads, Terminal terminal, CancellationToken stop)
+        CommonValues values, ScenarioResult scenario, IReadOnlyList<AcrossAxis> axes, int draws, int threads, Terminal terminal, CancellationToken stop)
     {
-        ScenarioSource source = ScenarioSource.Load(values.File);
-        EffectiveScenario own = scenario.Effective();
-        CastVariant?[] variants = [.. axis.Values.Select(v => Variant(values, source, scenario, own, axis, v, draws, terminal))];
-        if (variants.Any(v => v is null))
+        var faults = new List<ScenarioFault>();
+        var variants = new CastVariants(ScenarioSource.Load(values.File), values.Overrides, scenario, draws);
+        IReadOnlyList<CastVariant> casts = variants.Make(axes, faults);
+        if (faults.Count > 0)
         {
+            faults.ForEach(terminal.Error.WriteLine);
             return ExitCode.BadInput;
         }
 
         IReadOnlyList<CastCase> cases;
         using (var progress = new ProgressLine("cast", terminal, values.Quiet))
         {
-            cases = CastAcrossStudy.Run(variants!, draws, threads, progress.Report, stop);
+            cases = CastAcrossStudy.Run(casts, draws, threads, progress.Report, stop);
         }
 
-        var result = new CastAcross(scenario.Spec!.Title, axis.Title, axis.IsNumeric, axis.IsLadder ? RodLadder.Law : null, cases);
-        RunNotes notes = CastCommand.Notes(scenario, own);
+        var result = new CastAcross(
+            scenario.Spec!.Title, string.Join(" and ", axes.Select(a => a.Key.Title)), axes is [{ Key.IsNumeric: true }], axes.FirstOrDefault(a => a.IsLadder)?.Law, cases);
+        EffectiveScenario own = scenario.Effective();
+        RunNotes notes = Capabilities.Notes(Capabilities.Cast, scenario, own);
         if (values.Folder is not null)
         {
             CastAcrossFiles.Write(values.Folder, result, own.ToToml(), notes, values.Plots);
         }
 
-        CadenceCommand.Print(values, stream => CastAcrossJson.Write(stream, result, notes), () => CastAcrossText.Build(result, notes), terminal);
+        terminal.Print(values, stream => CastAcrossJson.Write(stream, result, notes), () => CastAcrossText.Build(result, notes));
         return cases.All(c => c.Cast is null) ? ExitCode.NotFinished : ExitCode.Done;
-    }
-
-    private static CastVariant? Variant(
-        CommonValues values, ScenarioSource source, ScenarioResult scenario, EffectiveScenario own, CastAcrossAxis axis,
-        (string Label, double Number, IReadOnlyList<string> Overrides) value, int draws, Terminal terminal)
-    {
-        IReadOnlyList<string> overrides = axis.IsLadder ? RodLadder.Overrides(value.Label, own) : value.Overrides;
-        ScenarioResult here = source.Resolve([.. values.Overrides, .. overrides]);
-        foreach (ScenarioFault fault in here.Errors)
-        {
-            terminal.Error.WriteLine($"--across {value.Label}: {fault}");
-        }
-
-        if (here.Cast is not CastRunSpec spec)
-        {
-            return null;
-        }
-
-        var figures = new CastFigures();
-        ulong seed = scenario.Spec!.Seed;
-        var design = new GuessDesign(Math.Max(1, draws), seed);
-        GuessedKey[] guesses = GuessDesign.Of(axis.IsLadder ? scenario : here, figures);
-        return new(value.Label, value.Number, spec, draw => source.Resolve([.. values.Overrides, .. Drawn(draw)]).Cast);
-
-        IEnumerable<string> Drawn(int draw) => axis.IsLadder
-            ? RodLadder.Overrides(value.Label, own, guesses, design, seed, draw)
-            : value.Overrides.Concat(design.Overrides(guesses, draw));
     }
 }

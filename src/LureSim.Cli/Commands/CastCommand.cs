@@ -1,12 +1,13 @@
 using System.CommandLine;
 using LureSim.Cli.Running;
-using LureSim.Cli.Sweeps;
 using LureSim.Reports.Cast;
-using LureSim.Reports.Doubt;
-using LureSim.Reports.Retrieve;
+using LureSim.Reports.Kit.Json;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
+using LureSim.Scenarios.Measured;
+using LureSim.Studies.Across;
 using LureSim.Studies.Cast;
+using LureSim.Studies.Doubt;
 
 namespace LureSim.Cli.Commands;
 
@@ -20,11 +21,7 @@ public static class CastCommand
     {
         var options = new CommonOptions();
         var doubt = new DoubtOptions();
-        var across = new Option<string?>("--across")
-        {
-            Description = $"Compare the distance over KEY=list or range, or a ready-made comparison: {string.Join(", ", CastAcrossAxis.Names)}; --doubt sets the draws of its bands, {CastAcrossCommand.Draws} without.",
-            HelpName = "key=values|name",
-        };
+        Option<string[]> across = Comparing.Option();
         var match = new Option<string?>("--match")
         {
             Description = "Find the effort at which this set-up casts as far as you measured, and write it as a part to reuse: a distance, or a CSV of several casts.",
@@ -41,16 +38,14 @@ public static class CastCommand
             (int runs, int threads) = doubt.Read(parsed, faults);
             CommonValues values = options.Read(parsed);
             IReadOnlyList<MeasuredCastText>? measured = parsed.GetValue(match) is string text ? MeasuredCasts.Read(text, faults) : null;
-            CastAcrossAxis? axis = parsed.GetValue(across) is string what
-                ? CastAcrossAxis.Read(what, ScenarioSource.Read(values.File, values.Overrides), faults)
-                : null;
+            IReadOnlyList<AcrossAxis> axes = Comparing.Read(across, Capabilities.Cast, values, parsed, faults);
             if (ScenarioInput.Read(values, faults, terminal) is not ScenarioResult scenario)
             {
                 return ExitCode.BadInput;
             }
 
             return Guarded(
-                () => axis is not null ? CastAcrossCommand.Run(values, scenario, axis, runs > 0 ? runs : CastAcrossCommand.Draws, threads, terminal, stop)
+                () => axes.Count > 0 ? CastAcrossCommand.Run(values, scenario, axes, runs > 0 ? runs : CastAcrossCommand.Draws, threads, terminal, stop)
                     : measured is not null ? CastMatchCommand.Run(values, scenario, measured, threads, terminal, stop)
                     : Run(values, scenario, runs, threads, terminal, stop),
                 values, terminal);
@@ -63,13 +58,6 @@ public static class CastCommand
             }
         });
         return command;
-    }
-
-    /// <summary>Guesses that a cast reads, and notes.</summary>
-    internal static RunNotes Notes(ScenarioResult scenario, EffectiveScenario effective)
-    {
-        var figures = new CastFigures();
-        return new([.. scenario.Notes.Select(n => n.ToString())], [.. effective.Guesses.Where(g => figures.Reads(g.Key, scenario)).Select(g => g.ToString())]);
     }
 
     // What no single key could tell: the lure in the water at the start.
@@ -91,19 +79,19 @@ public static class CastCommand
         CastReport report = CastStudy.Run(scenario.Cast!);
         DoubtStudy? doubt = runs > 0 ? Doubt(values, runs, threads, terminal, stop) : null;
         EffectiveScenario effective = scenario.Effective();
-        RunNotes notes = Notes(scenario, effective);
+        RunNotes notes = Capabilities.Notes(Capabilities.Cast, scenario, effective);
         if (values.Folder is not null)
         {
             CastFiles.Write(values.Folder, report, effective.ToToml(), notes, values.Plots, doubt);
         }
 
-        CadenceCommand.Print(values, stream => CastJson.Write(stream, report, notes, doubt), () => CastText.Build(report, notes, doubt), terminal);
+        terminal.Print(values, stream => CastJson.Write(stream, report, notes, doubt), () => CastText.Build(report, notes, doubt));
         return ExitCode.Done;
     }
 
     private static DoubtStudy Doubt(CommonValues values, int runs, int threads, Terminal terminal, CancellationToken stop)
     {
         using var progress = new ProgressLine("doubt", terminal, values.Quiet);
-        return DoubtRuns.Run(ScenarioSource.Load(values.File), values.Overrides, new CastFigures(), runs, threads, progress.Report, stop);
+        return DoubtRuns.Run(ScenarioSource.Load(values.File), values.Overrides, Capabilities.Cast, runs, threads, progress.Report, stop);
     }
 }

@@ -1,23 +1,16 @@
 using LureSim.Cli.Running;
-using LureSim.Cli.Sweeps;
-using LureSim.Model;
-using LureSim.Model.Cast;
 using LureSim.Reports.Cast;
-using LureSim.Reports.Retrieve;
+using LureSim.Reports.Kit.Json;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
-using LureSim.Scenarios.Keys;
+using LureSim.Scenarios.Measured;
 using LureSim.Studies.Cast;
-using LureSim.Studies.Runs;
 
 namespace LureSim.Cli.Commands;
 
 /// <summary><c>cast --match</c>: the effort that explains measured casts.</summary>
 internal static class CastMatchCommand
 {
-    // What an effort takes in most besides the hands' torque: drag of the lure, speed of the hands, the fixed spool, the line's skin.
-    private static readonly KeySpec[] Leading = [FlightKeys.Tumbling, HandsKeys.Speed, CastKeys.PickUp, CastKeys.LineFriction];
-
     /// <summary>Runs the fit.</summary>
     /// <param name="values">Common options.</param>
     /// <param name="scenario">The scenario, valid.</param>
@@ -28,9 +21,9 @@ internal static class CastMatchCommand
     public static int Run(
         CommonValues values, ScenarioResult scenario, IReadOnlyList<MeasuredCastText> casts, int threads, Terminal terminal, CancellationToken stop)
     {
-        ScenarioSource source = ScenarioSource.Load(values.File);
+        var match = new MatchOfScenario(ScenarioSource.Load(values.File), values.Overrides, casts);
         var faults = new List<ScenarioFault>();
-        MeasuredCast[] measured = Specs(casts, source, values.Overrides, [], faults);
+        MeasuredCast[] measured = match.Specs([], faults);
         if (faults.Count > 0)
         {
             faults.ForEach(terminal.Error.WriteLine);
@@ -41,88 +34,22 @@ internal static class CastMatchCommand
         MatchReport report;
         try
         {
-            report = Fit(values, scenario, casts, measured, source, threads, terminal, stop);
+            using var progress = new ProgressLine("match", terminal, values.Quiet);
+            report = match.Run(scenario, measured, threads, progress.Report, stop);
         }
-        catch (AggregateException e) when (e.Flatten().InnerExceptions.FirstOrDefault(Explains) is Exception inner)
+        catch (AggregateException e) when (e.Flatten().InnerExceptions.FirstOrDefault(MatchOfScenario.Explains) is Exception inner)
         {
             terminal.Error.WriteLine($"--match: {inner.Message.Split('\n')[0]}");
             return ExitCode.BadInput;
         }
 
-        RunNotes notes = CastCommand.Notes(scenario, effective);
+        RunNotes notes = Capabilities.Notes(Capabilities.Cast, scenario, effective);
         if (values.Folder is not null)
         {
             MatchFiles.Write(values.Folder, report, effective.ToToml(), notes, values.Plots);
         }
 
-        CadenceCommand.Print(values, stream => MatchFiles.WriteJson(stream, report, notes), () => MatchText.Build(report, notes, values.Folder), terminal);
+        terminal.Print(values, stream => MatchFiles.WriteJson(stream, report, notes), () => MatchText.Build(report, notes, values.Folder));
         return ExitCode.Done;
-    }
-
-    private static MatchReport Fit(
-        CommonValues values, ScenarioResult scenario, IReadOnlyList<MeasuredCastText> casts, MeasuredCast[] measured, ScenarioSource source, int threads,
-        Terminal terminal, CancellationToken stop)
-    {
-        using var progress = new ProgressLine("match", terminal, values.Quiet);
-        GuessedKey[] leading = [.. GuessDesign.Of(scenario, new CastFigures()).Where(g => Leading.Contains(g.Key))];
-        MeasuredCast[][] ends = [.. leading.SelectMany(g => (double[])[g.Low, g.High], (g, v) => Specs(casts, source, values.Overrides, [g.Override(v)], []))];
-        int done = 0, all = 2 * (measured.Length + ends.Sum(e => e.Length));
-        void Done() => progress.Report((double)Interlocked.Increment(ref done) / all);
-        MatchFit? fit = null;
-        double gain = double.NaN;
-        var efforts = new double[ends.Length];
-        ParallelRuns.Execute(Enumerable.Range(-1, ends.Length + 1).ToArray(), Job, threads, null, stop);
-        MatchEnd[] shown = [.. leading.Select((g, i) => new MatchEnd(GuessDesign.Label(g), efforts[2 * i], efforts[(2 * i) + 1]))];
-        return new(scenario.Spec!.Title, fit!, gain, shown);
-
-        bool Job(int job)
-        {
-            if (job < 0)
-            {
-                fit = MatchStudy.Fit(measured, 1, Done, stop);
-                gain = MatchStudy.GainM(measured, fit.Effort);
-            }
-            else
-            {
-                efforts[job] = Effort(ends[job], casts.Count, Done, stop);
-            }
-
-            return true;
-        }
-    }
-
-    private static bool Explains(Exception e) => e is ModelException or ArgumentException;
-
-    private static MeasuredCast[] Specs(
-        IReadOnlyList<MeasuredCastText> casts, ScenarioSource source, IReadOnlyList<string> overrides, IReadOnlyList<string> more, List<ScenarioFault> faults)
-    {
-        var specs = new List<MeasuredCast>();
-        foreach (MeasuredCastText cast in casts)
-        {
-            if (cast.Resolve(source, overrides, more, faults) is CastRunSpec spec)
-            {
-                specs.Add(new(cast.Label, spec, cast.DistanceM));
-            }
-        }
-
-        return [.. specs];
-    }
-
-    // A guess at its end may put a cast out of reach, or make no valid scenario beside what a row gives.
-    private static double Effort(MeasuredCast[] casts, int due, Action done, CancellationToken stop)
-    {
-        if (casts.Length < due)
-        {
-            return double.NaN;
-        }
-
-        try
-        {
-            return MatchStudy.Fit(casts, 1, done, stop).Effort;
-        }
-        catch (AggregateException e) when (e.Flatten().InnerExceptions.All(Explains))
-        {
-            return double.NaN;
-        }
     }
 }

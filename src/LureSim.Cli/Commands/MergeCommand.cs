@@ -2,6 +2,7 @@ using System.CommandLine;
 using LureSim.Cli.Sweeps;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Sweep;
+using LureSim.Studies.Sweep;
 
 namespace LureSim.Cli.Commands;
 
@@ -42,7 +43,7 @@ internal static class MergeCommand
         SweepTable table = SweepTable.Join([.. files.Select(f => Journal.Read(f) ?? throw new SweepException($"'{f}' is missing or empty"))]);
         string folder = output ?? Path.GetDirectoryName(files[0]) ?? "";
         folder = folder.Length == 0 ? "." : folder;
-        SweepFiles.Write(folder, table, FigureSources.Find(table.Header.Command)?.Headlines ?? [], plots);
+        SweepFiles.Write(folder, table, Capabilities.Summaries.FirstOrDefault(f => f.Name == table.Header.Command)?.Headlines ?? [], plots);
         return SweepCommand.Tell(table, folder, json, quiet, terminal);
     }
 

@@ -1,12 +1,11 @@
 using System.CommandLine;
-using System.Text;
 using LureSim.Cli.Running;
-using LureSim.Cli.Sweeps;
 using LureSim.Model.Retrieve;
-using LureSim.Reports.Doubt;
+using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Retrieve;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
+using LureSim.Studies.Doubt;
 
 namespace LureSim.Cli.Commands;
 
@@ -45,41 +44,26 @@ public static class RetrieveCommand
 
         DoubtStudy? doubt = runs > 0 ? Doubt(values, runs, threads, terminal, stop) : null;
         EffectiveScenario effective = scenario.Effective();
-        string[] warnings = [.. scenario.Notes.Select(n => n.ToString()), .. result.Attitude?.Notes ?? []];
-        var notes = new RunNotes(warnings, [.. effective.Guesses.Where(g => !g.Key.IsCastOnly).Select(g => g.ToString())]);
+        RunNotes notes = Capabilities.Notes(Capabilities.Retrieve, scenario, effective);
+        notes = notes with { Warnings = [.. notes.Warnings, .. result.Attitude?.Notes ?? []] };
         if (values.Folder is not null)
         {
             RetrieveFiles.Write(values.Folder, result, effective.ToToml(), notes, values.Plots, doubt);
         }
 
-        Print(values, result, notes, doubt, terminal);
+        terminal.Print(values, stream => SummaryJson.Write(stream, result, notes, doubt), () => RetrieveText.Build(result, notes, doubt));
+        if (result.Failure is not null)
+        {
+            double last = result.Series["time_s"][^1];
+            terminal.Error.WriteLine(FormattableString.Invariant($"the model could not finish; last good time {last:F3} s: {result.Failure}"));
+        }
+
         return result.Failure is null ? ExitCode.Done : ExitCode.NotFinished;
     }
 
     private static DoubtStudy Doubt(CommonValues values, int runs, int threads, Terminal terminal, CancellationToken stop)
     {
         using var progress = new ProgressLine("doubt", terminal, values.Quiet);
-        return DoubtRuns.Run(ScenarioSource.Load(values.File), values.Overrides, FigureSources.All[0], runs, threads, progress.Report, stop);
-    }
-
-    private static void Print(CommonValues values, RetrieveResult result, RunNotes notes, DoubtStudy? doubt, Terminal terminal)
-    {
-        if (values.Json)
-        {
-            using var stream = new MemoryStream();
-            SummaryJson.Write(stream, result, notes, doubt);
-            terminal.Out.Write(Encoding.UTF8.GetString(stream.ToArray()));
-        }
-        else if (!values.Quiet)
-        {
-            terminal.Out.Write(RetrieveText.Build(result, notes, doubt));
-            terminal.Out.Write($"Files: {values.Folder}\n");
-        }
-
-        if (result.Failure is not null)
-        {
-            double last = result.Series["time_s"][^1];
-            terminal.Error.WriteLine(FormattableString.Invariant($"the model could not finish; last good time {last:F3} s: {result.Failure}"));
-        }
+        return DoubtRuns.Run(ScenarioSource.Load(values.File), values.Overrides, Capabilities.Retrieve, runs, threads, progress.Report, stop);
     }
 }

@@ -1,9 +1,9 @@
 using System.CommandLine;
-using LureSim.Cli.Sweeps;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Variation;
 using LureSim.Studies.Batches;
 using LureSim.Studies.Doubt;
+using LureSim.Studies.Figures;
 
 namespace LureSim.Cli.Commands;
 
@@ -36,9 +36,9 @@ public sealed class SweepOptions
 
     private readonly Option<string> command = new("--command")
     {
-        Description = "Whose summary to tabulate: " + string.Join(", ", FigureSources.All.Select(s => s.Name)) + ".",
+        Description = "Whose summary to tabulate: " + string.Join(", ", Capabilities.Summaries.Select(s => s.Name)) + ".",
         HelpName = "name",
-        DefaultValueFactory = _ => FigureSources.All[0].Name,
+        DefaultValueFactory = _ => Capabilities.Summaries[0].Name,
     };
 
     private readonly Option<string> threads = new("--threads")
@@ -61,7 +61,7 @@ public sealed class SweepOptions
     public void AddTo(Command to)
     {
         ArgumentNullException.ThrowIfNull(to);
-        command.AcceptOnlyFromAmong([.. FigureSources.All.Select(s => s.Name)]);
+        command.AcceptOnlyFromAmong([.. Capabilities.Summaries.Select(s => s.Name)]);
         foreach (Option option in (Option[])[vary, sample, doubt, command, threads, resume, shard])
         {
             to.Add(option);
@@ -87,7 +87,7 @@ public sealed class SweepOptions
 
         CheckAxes(axes, samples, guesses, faults);
         return new(
-            axes, samples, guesses, FigureSources.Find(parsed.GetValue(command)!)!, DoubtOptions.Cores(cores),
+            axes, samples, guesses, Capabilities.Summaries.First(f => f.Name == parsed.GetValue(command)), DoubtOptions.Cores(cores),
             parsed.GetValue(resume), part ?? Shard.Whole);
     }
 

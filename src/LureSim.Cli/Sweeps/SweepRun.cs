@@ -3,6 +3,8 @@ using LureSim.Cli.Running;
 using LureSim.Reports.Sweep;
 using LureSim.Scenarios;
 using LureSim.Studies.Batches;
+using LureSim.Studies.Doubt;
+using LureSim.Studies.Sweep;
 
 namespace LureSim.Cli.Sweeps;
 

@@ -1,5 +1,6 @@
 using LureSim.Cli.Commands;
 using LureSim.Scenarios;
+using LureSim.Studies.Sweep;
 
 namespace LureSim.Cli.Sweeps;
 

@@ -74,7 +74,7 @@ public static class AcrossGlide
         }
     }
 
-    private static double Glide(RhythmPoint point) => 100.0 * point.Median(o => o.GlideM);
+    private static double Glide(RhythmPoint point) => 100.0 * point.Median(o => o.GlideWidthM);
 
     private static OxyColor Color(int line) => ChartStyle.Lines[line % ChartStyle.Lines.Count];
 }

@@ -1,5 +1,6 @@
 using System.Text.Json;
-using LureSim.Reports.Retrieve;
+using LureSim.Reports.Kit.Json;
+using LureSim.Studies.Across;
 using LureSim.Studies.Cadence;
 
 namespace LureSim.Reports.Cadence;
@@ -16,11 +17,10 @@ public static class AcrossJson
         ArgumentNullException.ThrowIfNull(stream);
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(notes);
-        using (var json = new Utf8JsonWriter(stream, SummaryJson.Layout))
+        JsonText.Object(stream, json =>
         {
-            json.WriteStartObject();
             json.WriteString("title", result.Title);
-            SummaryJson.WriteList(json, "across", [.. result.Keys.Select(k => k.Name)]);
+            JsonText.List(json, "across", [.. result.Keys.Select(k => k.Name)]);
             json.WriteStartArray("cases");
             foreach (AcrossCase setUp in result.Cases)
             {
@@ -33,12 +33,8 @@ public static class AcrossJson
                 CadenceJson.WritePlan(json, any.Plan);
             }
 
-            SummaryJson.WriteList(json, "warnings", notes.Warnings);
-            SummaryJson.WriteList(json, "guesses", notes.Guesses);
-            json.WriteEndObject();
-        }
-
-        stream.WriteByte((byte)'\n');
+            JsonText.Notes(json, notes);
+        });
     }
 
     private static void WriteCase(Utf8JsonWriter json, IReadOnlyList<AcrossKey> keys, AcrossCase setUp)

@@ -1,6 +1,6 @@
 using System.Text;
+using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Kit.Text;
-using LureSim.Reports.Retrieve;
 using LureSim.Studies.Cadence;
 
 namespace LureSim.Reports.Cadence;
@@ -39,8 +39,8 @@ public static class AcrossText
         if (walking.Length > 0)
         {
             sentences.Add("The slowest rhythm that walks is " + Ends(walking, c => c.Result!.Windows[0].FromPerS, CadenceStory.Rate, c => c.Result!.Windows[0].FromIsRangeEnd ? " or less" : "") + " a second.");
-            sentences.Add("At its best rhythm a twitch takes the lure " + Ends(walking, c => c.Result!.BestPoint!.Median(o => o.GlideM), Trade.Length) + " across.");
-            sentences.Add("The wrist works there with " + Ends(walking, c => c.Result!.BestPoint!.Median(o => o.WristRmsNm), Trade.Digits) + " newton metres.");
+            sentences.Add("At its best rhythm a twitch takes the lure " + Ends(walking, c => c.Result!.BestPoint!.Median(o => o.GlideWidthM), Trade.Length) + " across.");
+            sentences.Add("The wrist works there with " + Ends(walking, c => c.Result!.BestPoint!.Median(o => o.WristTorqueRmsNm), Trade.Digits) + " newton metres.");
         }
 
         if (silent.Length > 0)
@@ -85,9 +85,9 @@ public static class AcrossText
             return "never";
         }
 
-        return windows.PadRight(16) + CadenceStory.Rate(best.PerS).PadLeft(7) + Cell(100.0 * best.Median(o => o.GlideM), 1, 7)
-            + Cell(100.0 * r.Widest!.Median(o => o.GlideM), 1, 8) + Cell(best.Median(o => o.SwingDeg), 0, 7) + Cell(best.Median(o => o.WristRmsNm), 2, 7)
-            + Cell(1000.0 * best.Median(o => o.NoseDownN), 1, 6) + Cell(1000.0 * best.Median(o => o.NoseDipM), 1, 6);
+        return windows.PadRight(16) + CadenceStory.Rate(best.PerS).PadLeft(7) + Cell(100.0 * best.Median(o => o.GlideWidthM), 1, 7)
+            + Cell(100.0 * r.Widest!.Median(o => o.GlideWidthM), 1, 8) + Cell(best.Median(o => o.HeadingSwingDeg), 0, 7) + Cell(best.Median(o => o.WristTorqueRmsNm), 2, 7)
+            + Cell(1000.0 * best.Median(o => o.NoseDownLoadN), 1, 6) + Cell(1000.0 * best.Median(o => o.NoseDipM), 1, 6);
     }
 
     private static string Window(CadenceWindow w) =>

@@ -1,7 +1,7 @@
+using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Studies.Cadence;
-using LureSim.Studies.Runs;
 
 namespace LureSim.Reports.Cadence;
 
@@ -31,14 +31,14 @@ public static class AcrossTrend
         if (own is [double rhythm] && double.IsFinite(rhythm))
         {
             string at = $"at {CadenceStory.Rate(rhythm)} twitches/s";
-            panels.Add(new($"Pull at the nose {at}", "N s per twitch", Lines(result, r => r.Own?.Median(o => o.ImpulseNs), r => Spread(r.Own, o => o.ImpulseNs, 1.0))));
+            panels.Add(new($"Pull at the nose {at}", "N s per twitch", Lines(result, r => r.Own?.Median(o => o.PullImpulseNs), r => Spread(r.Own, o => o.PullImpulseNs, 1.0))));
             panels.Add(new($"Nose travel over tip stroke {at}", "pull reach", Lines(result, r => r.Own?.Median(o => o.PullReach), r => Spread(r.Own, o => o.PullReach, 1.0))));
         }
 
         return StudyLines.Build("across_trend", result.Title, "Bands around lines: spread over the starts", result.Keys[0].Title, panels);
     }
 
-    private static double Glide(StationaryOutcome outcome) => outcome.GlideM;
+    private static double Glide(RetrieveSummary summary) => summary.GlideWidthM;
 
     private static (double Low, double High) Window(CadenceResult result)
     {
@@ -46,7 +46,7 @@ public static class AcrossTrend
         return widest is null ? (double.NaN, double.NaN) : (widest.FromPerS, widest.ToPerS);
     }
 
-    private static (double Low, double High) Spread(RhythmPoint? point, Func<StationaryOutcome, double> figure, double scale)
+    private static (double Low, double High) Spread(RhythmPoint? point, Func<RetrieveSummary, double> figure, double scale)
     {
         (double low, double high) = point?.Spread(figure) ?? (double.NaN, double.NaN);
         return (scale * low, scale * high);

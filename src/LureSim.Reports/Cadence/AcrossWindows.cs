@@ -58,7 +58,7 @@ public static class AcrossWindows
         if (result.BestPoint is RhythmPoint best)
         {
             SetUpRows.Dot(panels, best.PerS, row, ChartStyle.Ink);
-            SetUpRows.Write(panels, best.PerS, row, $"  {Trade.Digits(100.0 * best.Median(o => o.GlideM))} cm", OxyColors.Undefined);
+            SetUpRows.Write(panels, best.PerS, row, $"  {Trade.Digits(100.0 * best.Median(o => o.GlideWidthM))} cm", OxyColors.Undefined);
         }
     }
 }

@@ -1,7 +1,7 @@
+using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Studies.Cadence;
-using LureSim.Studies.Runs;
 
 namespace LureSim.Reports.Cadence;
 
@@ -19,10 +19,10 @@ public static class CadenceChart
         return StudyLines.Build(
             "cadence", result.Spec.Title, CadenceStory.Headline(result), RhythmTitle,
             [
-                new("How far it glides across", "cm per twitch", [Figure(result, "glide", o => 100.0 * o.GlideM)]),
-                new("How far it turns, side to side", "deg", [Figure(result, "swing", o => o.SwingDeg)]),
+                new("How far it glides across", "cm per twitch", [Figure(result, "glide", o => 100.0 * o.GlideWidthM)]),
+                new("How far it turns, side to side", "deg", [Figure(result, "swing", o => o.HeadingSwingDeg)]),
                 new("How sure it is", "share", [Figure(result, "regularity of the swing", o => o.Regularity), Locks(result)]),
-                new("What the wrist works with", "N m, rms", [Figure(result, "torque", o => o.WristRmsNm), Sustained(result)]),
+                new("What the wrist works with", "N m, rms", [Figure(result, "torque", o => o.WristTorqueRmsNm), Sustained(result)]),
             ],
             [.. result.Bands().Select(b => new StudySpan(PatternClasses.Name(b.Pattern), b.FromPerS, b.ToPerS))],
             PatternClasses.Of(result.Points.Select(p => p.Pattern)));
@@ -30,7 +30,7 @@ public static class CadenceChart
 
     private static double[] Rhythms(CadenceResult result) => [.. result.Points.Select(p => p.PerS)];
 
-    private static StudyLine Figure(CadenceResult result, string label, Func<StationaryOutcome, double> figure) => new(
+    private static StudyLine Figure(CadenceResult result, string label, Func<RetrieveSummary, double> figure) => new(
         label, Rhythms(result), [.. result.Points.Select(p => p.Median(figure))],
         [.. result.Points.Select(p => p.Spread(figure).Low)], [.. result.Points.Select(p => p.Spread(figure).High)]);
 

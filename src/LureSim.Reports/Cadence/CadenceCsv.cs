@@ -1,7 +1,7 @@
 using System.Globalization;
-using LureSim.Reports.Retrieve;
+using LureSim.Model;
+using LureSim.Model.Retrieve;
 using LureSim.Studies.Cadence;
-using LureSim.Studies.Runs;
 using nietras.SeparatedValues;
 
 namespace LureSim.Reports.Cadence;
@@ -9,14 +9,13 @@ namespace LureSim.Reports.Cadence;
 /// <summary>One row per rhythm: pattern, share of starts, and figures as medians with their spread over the starts.</summary>
 public static class CadenceCsv
 {
-    private static readonly (string Name, Func<StationaryOutcome, double> Value)[] Figures =
+    private static readonly string[] Shown =
     [
-        ("glide_width_m", o => o.GlideM), ("heading_swing_deg", o => o.SwingDeg), ("regularity", o => o.Regularity),
-        ("advance_per_twitch_m", o => o.AdvanceM), ("pull_reach", o => o.PullReach), ("pull_impulse_Ns", o => o.ImpulseNs),
-        ("wrist_torque_rms_Nm", o => o.WristRmsNm), ("mean_slack_m", o => o.SlackM), ("nose_down_load_N", o => o.NoseDownN),
-        ("nose_dip_m", o => o.NoseDipM),
-        ("slack_share", o => o.SlackShare), ("loaded_tip_travel_m", o => o.LoadedTipM),
+        "glide_width_m", "heading_swing_deg", "regularity", "advance_per_twitch_m", "pull_reach", "pull_impulse_Ns", "wrist_torque_rms_Nm", "mean_slack_m",
+        "nose_down_load_N", "nose_dip_m", "slack_share", "loaded_tip_travel_m", "width_m", "nose_width_m",
     ];
+
+    private static readonly Figure<RetrieveSummary>[] Figures = [.. Shown.Select(key => RetrieveFigures.All.First(f => f.Key == key))];
 
     /// <summary>Writes the table.</summary>
     /// <param name="stream">Receives UTF-8.</param>
@@ -46,14 +45,14 @@ public static class CadenceCsv
     internal static void WritePoint(SepWriter.Row row, RhythmPoint point)
     {
         row["rhythm_per_s"].Set(Digits(point.PerS));
-        row["pattern"].Set(point.Pattern is null ? "failed" : SummaryKeys.Name(point.Pattern.Value));
+        row["pattern"].Set(point.Pattern is null ? "failed" : RetrieveFigures.Name(point.Pattern.Value));
         row["lock_share"].Set(Digits(point.LockShare));
-        foreach ((string name, Func<StationaryOutcome, double> value) in Figures)
+        foreach (Figure<RetrieveSummary> figure in Figures)
         {
-            (double low, double high) = point.Spread(value);
-            row[name].Set(Digits(point.Median(value)));
-            row[name + "_low"].Set(Digits(low));
-            row[name + "_high"].Set(Digits(high));
+            (double low, double high) = point.Spread(figure.Of);
+            row[figure.Key].Set(Digits(point.Median(figure.Of)));
+            row[figure.Key + "_low"].Set(Digits(low));
+            row[figure.Key + "_high"].Set(Digits(high));
         }
     }
 

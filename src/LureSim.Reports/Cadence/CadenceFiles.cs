@@ -2,8 +2,9 @@ using System.Text;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Files;
-using LureSim.Reports.Retrieve;
+using LureSim.Reports.Kit.Json;
 using LureSim.Studies.Cadence;
+using LureSim.Studies.Doubt;
 
 namespace LureSim.Reports.Cadence;
 

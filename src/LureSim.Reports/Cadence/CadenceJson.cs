@@ -1,8 +1,8 @@
 using System.Text.Json;
 using LureSim.Model.Retrieve;
-using LureSim.Reports.Doubt;
-using LureSim.Reports.Retrieve;
+using LureSim.Reports.Kit.Json;
 using LureSim.Studies.Cadence;
+using LureSim.Studies.Doubt;
 
 namespace LureSim.Reports.Cadence;
 
@@ -19,24 +19,15 @@ public static class CadenceJson
         ArgumentNullException.ThrowIfNull(stream);
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(notes);
-        using (var json = new Utf8JsonWriter(stream, SummaryJson.Layout))
+        JsonText.Object(stream, json =>
         {
-            json.WriteStartObject();
             json.WriteString("title", result.Spec.Title);
             WriteFigures(json, result);
             WritePlan(json, result.Plan);
             json.WriteNumber("runs", result.Points.Sum(p => p.Outcomes.Count));
-            SummaryJson.WriteList(json, "warnings", result.Failures is null ? notes.Warnings : [result.Failures, .. notes.Warnings]);
-            SummaryJson.WriteList(json, "guesses", notes.Guesses);
-            if (doubt is not null)
-            {
-                DoubtJson.Write(json, doubt.Report, [.. doubt.Headlines.Select(h => h.Key)]);
-            }
+            JsonText.Notes(json, notes.After(result.Failures), doubt);
 
-            json.WriteEndObject();
-        }
-
-        stream.WriteByte((byte)'\n');
+        });
     }
 
     internal static void WriteFigures(Utf8JsonWriter json, CadenceResult result)
@@ -48,28 +39,9 @@ public static class CadenceJson
         }
 
         json.WriteEndArray();
-        RhythmPoint? best = result.BestPoint, widest = result.Widest, regular = result.MostRegular, narrow = result.NarrowestAboveBest;
-        Number(json, "best_per_s", best?.PerS);
+        JsonText.Figures(json, CadenceFigures.All.Where(f => !f.Key.StartsWith("window", StringComparison.Ordinal)), result);
         json.WriteBoolean("best_has_room", result.Best?.HasRoom ?? false);
-        Number(json, "best_glide_m", best?.Median(o => o.GlideM));
-        Number(json, "best_swing_deg", best?.Median(o => o.SwingDeg));
-        Number(json, "best_regularity", best?.Median(o => o.Regularity));
-        Number(json, "best_pull_reach", best?.Median(o => o.PullReach));
-        Number(json, "best_wrist_torque_rms_Nm", best?.Median(o => o.WristRmsNm));
-        Number(json, "best_nose_down_load_N", best?.Median(o => o.NoseDownN));
-        Number(json, "best_nose_dip_m", best?.Median(o => o.NoseDipM));
-        Number(json, "widest_glide_m", widest?.Median(o => o.GlideM));
-        Number(json, "widest_per_s", widest?.PerS);
-        Number(json, "narrowest_glide_above_best_m", narrow?.Median(o => o.GlideM));
-        Number(json, "narrowest_above_best_per_s", narrow?.PerS);
-        Number(json, "most_regular", regular?.Median(o => o.Regularity));
-        Number(json, "most_regular_per_s", regular?.PerS);
-        Number(json, "sustainable_to_per_s", result.Wrist.Likely.ToPerS);
-        Number(json, "sustainable_to_low_per_s", result.Wrist.Weak.ToPerS);
-        Number(json, "sustainable_to_high_per_s", result.Wrist.Strong.ToPerS);
         json.WriteBoolean("sustainable_to_is_range_end", result.Wrist.Likely.ToIsRangeEnd);
-        Number(json, "lock_share", result.LockShare);
-        Number(json, "tip_frequency_Hz", result.TipFrequencyHz);
     }
 
     internal static void WritePlan(Utf8JsonWriter json, CadencePlan plan)
@@ -101,17 +73,5 @@ public static class CadenceJson
         json.WriteEndObject();
     }
 
-    private static string? Name(WalkPattern? pattern) => pattern is WalkPattern p ? SummaryKeys.Name(p) : null;
-
-    private static void Number(Utf8JsonWriter json, string key, double? value)
-    {
-        if (value is double v && double.IsFinite(v))
-        {
-            json.WriteNumber(key, v);
-        }
-        else
-        {
-            json.WriteNull(key);
-        }
-    }
+    private static string? Name(WalkPattern? pattern) => pattern is WalkPattern p ? RetrieveFigures.Name(p) : null;
 }

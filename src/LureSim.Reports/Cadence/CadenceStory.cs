@@ -62,13 +62,13 @@ public static class CadenceStory
                 : $"At best {Trade.Fixed(100.0 * result.LockShare, 0)} percent of the starts walk, which is luck and not a rule.";
         }
 
-        double glide = best.Median(o => o.GlideM);
+        double glide = best.Median(o => o.GlideWidthM);
         string room = result.Best!.HasRoom ? "" : ", though there is no room to miss it";
         RhythmPoint? narrow = result.NarrowestAboveBest;
-        string faster = narrow is not null && narrow.Median(o => o.GlideM) < glide
-            ? $"; faster, it glides less, down to {Trade.Length(narrow.Median(o => o.GlideM))} at {Rate(narrow.PerS)} a second"
+        string faster = narrow is not null && narrow.Median(o => o.GlideWidthM) < glide
+            ? $"; faster, it glides less, down to {Trade.Length(narrow.Median(o => o.GlideWidthM))} at {Rate(narrow.PerS)} a second"
             : "";
-        return $"Best is {Rate(best.PerS)} a second{room}: there {Starts(best)} walk, each twitch turns it {Trade.Fixed(best.Median(o => o.SwingDeg), 0)} "
+        return $"Best is {Rate(best.PerS)} a second{room}: there {Starts(best)} walk, each twitch turns it {Trade.Fixed(best.Median(o => o.HeadingSwingDeg), 0)} "
             + $"degrees and takes it {Trade.Length(glide)} across{faster}.";
     }
 
@@ -82,12 +82,12 @@ public static class CadenceStory
     {
         (WristLimit likely, WristLimit weak, WristLimit strong) = result.Wrist;
         SustainedTorque t = result.Torque;
-        RhythmPoint hardest = result.Points.MaxBy(p => p.Median(o => o.WristRmsNm))!;
+        RhythmPoint hardest = result.Points.MaxBy(p => p.Median(o => o.WristTorqueRmsNm))!;
         string range = t.LowNm < t.HighNm ? $", a guess between {Rate(t.LowNm)} and {Rate(t.HighNm)}" : "";
         if (weak.ToIsRangeEnd)
         {
             return $"The hand is no limit: the hardest rhythm, {Rate(hardest.PerS)} a second, asks for "
-                + $"{Trade.Digits(hardest.Median(o => o.WristRmsNm))} newton metres, and a wrist keeps up {Rate(t.Nm)}{range}.";
+                + $"{Trade.Digits(hardest.Median(o => o.WristTorqueRmsNm))} newton metres, and a wrist keeps up {Rate(t.Nm)}{range}.";
         }
 
         return $"The hand sets a limit: a wrist that keeps up {Rate(t.Nm)} newton metres{range}{(range.Length == 0 ? "" : ",")} holds {Limit(likely, result)} for long"

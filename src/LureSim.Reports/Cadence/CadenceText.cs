@@ -1,8 +1,11 @@
 using System.Text;
+using LureSim.Model.Retrieve;
 using LureSim.Reports.Doubt;
+using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Retrieve;
 using LureSim.Studies.Cadence;
+using LureSim.Studies.Doubt;
 
 namespace LureSim.Reports.Cadence;
 
@@ -33,7 +36,7 @@ public static class CadenceText
 
     internal static void Close(StringBuilder text, string? failures, RunNotes notes)
     {
-        foreach (string warning in failures is null ? notes.Warnings : [failures, .. notes.Warnings])
+        foreach (string warning in notes.After(failures).Warnings)
         {
             text.AppendWrapped("Note: " + warning);
         }
@@ -52,11 +55,11 @@ public static class CadenceText
         foreach (RhythmPoint p in result.Points)
         {
             text.Append("  ").Append(CadenceStory.Rate(p.PerS).PadLeft(10)).Append("  ");
-            text.Append((p.Pattern is null ? "failed" : SummaryKeys.Name(p.Pattern.Value)).PadRight(11));
+            text.Append((p.Pattern is null ? "failed" : RetrieveFigures.Name(p.Pattern.Value)).PadRight(11));
             text.Append((Trade.Fixed(100.0 * p.LockShare, 0) + " %").PadLeft(8));
-            text.Append(Number(100.0 * p.Median(o => o.GlideM), 1, 10)).Append(Number(p.Median(o => o.SwingDeg), 0, 11));
+            text.Append(Number(100.0 * p.Median(o => o.GlideWidthM), 1, 10)).Append(Number(p.Median(o => o.HeadingSwingDeg), 0, 11));
             text.Append(Number(p.Median(o => o.Regularity), 2, 9)).Append(Number(p.Median(o => o.PullReach), 2, 7));
-            text.Append(Number(p.Median(o => o.WristRmsNm), 2, 11)).Append('\n');
+            text.Append(Number(p.Median(o => o.WristTorqueRmsNm), 2, 11)).Append('\n');
         }
 
         return text.ToString();

@@ -4,7 +4,7 @@ using System.Text.Json;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Files;
-using LureSim.Reports.Retrieve;
+using LureSim.Reports.Kit.Json;
 using LureSim.Studies.Maps;
 using nietras.SeparatedValues;
 
@@ -43,15 +43,14 @@ public static class MapFiles
         ArgumentNullException.ThrowIfNull(stream);
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(notes);
-        using (var json = new Utf8JsonWriter(stream, SummaryJson.Layout))
+        JsonText.Object(stream, json =>
         {
-            json.WriteStartObject();
             json.WriteString("title", result.Title);
-            SummaryJson.WriteList(json, "map", [result.XKey.Name, result.YKey.Name]);
+            JsonText.List(json, "map", [result.XKey.Name, result.YKey.Name]);
             json.WriteStartObject("share_of_area");
             foreach (WalkPattern pattern in Enum.GetValues<WalkPattern>())
             {
-                json.WriteNumber(SummaryKeys.Name(pattern), result.Share(pattern));
+                json.WriteNumber(RetrieveFigures.Name(pattern), result.Share(pattern));
             }
 
             json.WriteEndObject();
@@ -59,12 +58,8 @@ public static class MapFiles
             json.WriteNumber("points", result.Grid.Samples.Count);
             json.WriteNumber("lattice_points", result.Grid.Patterns.Length);
             json.WriteNumber("starts", result.Plan.Starts);
-            SummaryJson.WriteList(json, "warnings", notes.Warnings);
-            SummaryJson.WriteList(json, "guesses", notes.Guesses);
-            json.WriteEndObject();
-        }
-
-        stream.WriteByte((byte)'\n');
+            JsonText.Notes(json, notes);
+        });
     }
 
     /// <summary>Writes one row per sampled point.</summary>
@@ -95,7 +90,7 @@ public static class MapFiles
             return;
         }
 
-        json.WriteNumber("widest_glide_m", widest.Point!.Median(o => o.GlideM));
+        json.WriteNumber("widest_glide_m", widest.Point!.Median(o => o.GlideWidthM));
         json.WriteNumber("widest_at_x", result.X[widest.I]);
         json.WriteNumber("widest_at_y", result.Y[widest.J]);
     }

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text;
 using LureSim.Model.Retrieve;
+using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Kit.Text;
-using LureSim.Reports.Retrieve;
 using LureSim.Studies.Maps;
 
 namespace LureSim.Reports.Cadence;
@@ -39,7 +39,7 @@ public static class MapText
         ArgumentNullException.ThrowIfNull(result);
         double share = 100.0 * result.Share(WalkPattern.Alternating);
         return result.Widest is MapSample widest
-            ? $"{Trade.Fixed(share, 0)} % of this map walks; it glides widest, {Trade.Digits(100.0 * widest.Point!.Median(o => o.GlideM))} cm, at "
+            ? $"{Trade.Fixed(share, 0)} % of this map walks; it glides widest, {Trade.Digits(100.0 * widest.Point!.Median(o => o.GlideWidthM))} cm, at "
                 + $"{Number(result.X[widest.I])} {result.XKey.Unit} and {Number(result.Y[widest.J])} {result.YKey.Unit}"
             : "Nothing on this map walks";
     }

@@ -1,6 +1,5 @@
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Charts;
-using LureSim.Reports.Retrieve;
 using OxyPlot;
 
 namespace LureSim.Reports.Cadence;
@@ -23,7 +22,7 @@ public static class PatternClasses
         WalkPattern.Turning => "turns on the spot",
         WalkPattern.Tracking => "towed (tracking)",
         WalkPattern.Still => "pulls do not reach it (still)",
-        WalkPattern p => SummaryKeys.Name(p),
+        WalkPattern p => RetrieveFigures.Name(p),
     };
 
     /// <summary>The classes that occur, in a fixed order.</summary>

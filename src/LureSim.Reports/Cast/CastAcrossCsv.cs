@@ -1,4 +1,6 @@
 using System.Globalization;
+using LureSim.Model;
+using LureSim.Model.Cast;
 using LureSim.Reports.Kit.Text;
 using LureSim.Studies.Cast;
 using nietras.SeparatedValues;
@@ -48,7 +50,7 @@ public static class CastAcrossCsv
                 Set(row, "casts_to_see_it", step?.Casts);
                 row["verdict"].Set(step is null ? "" : Verdict(step));
                 Set(row, "share_of_draws_with_that_verdict", step?.SameShare);
-                foreach (CastOutput key in CastOutputs.All)
+                foreach (Figure<CastResult> key in CastFigures.All)
                 {
                     Set(row, key.Key, c.Cast is null ? null : key.Value(c.Cast));
                 }

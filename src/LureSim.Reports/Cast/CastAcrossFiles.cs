@@ -1,7 +1,7 @@
 using System.Text;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Files;
-using LureSim.Reports.Retrieve;
+using LureSim.Reports.Kit.Json;
 using LureSim.Studies.Cast;
 
 namespace LureSim.Reports.Cast;

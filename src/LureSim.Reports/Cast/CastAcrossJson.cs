@@ -1,5 +1,6 @@
 using System.Text.Json;
-using LureSim.Reports.Retrieve;
+using LureSim.Model.Cast;
+using LureSim.Reports.Kit.Json;
 using LureSim.Studies.Cast;
 
 namespace LureSim.Reports.Cast;
@@ -16,9 +17,8 @@ public static class CastAcrossJson
         ArgumentNullException.ThrowIfNull(stream);
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(notes);
-        using (var json = new Utf8JsonWriter(stream, SummaryJson.Layout))
+        JsonText.Object(stream, json =>
         {
-            json.WriteStartObject();
             json.WriteString("title", result.Title);
             json.WriteString("across", result.KeyTitle);
             json.WriteString("goes_with_it", result.Law);
@@ -29,12 +29,8 @@ public static class CastAcrossJson
             }
 
             json.WriteEndArray();
-            SummaryJson.WriteList(json, "warnings", notes.Warnings);
-            SummaryJson.WriteList(json, "guesses", notes.Guesses);
-            json.WriteEndObject();
-        }
-
-        stream.WriteByte((byte)'\n');
+            JsonText.Notes(json, notes);
+        });
     }
 
     private static void WriteCase(Utf8JsonWriter json, CastAcross result, int index)
@@ -43,37 +39,25 @@ public static class CastAcrossJson
         json.WriteStartObject();
         json.WriteString("value", c.Label);
         json.WriteString("failure", c.Failure);
-        Number(json, "scatter_m", c.SigmaM);
-        Number(json, "guesses_p10_m", c.GuessesM.Low);
-        Number(json, "guesses_p90_m", c.GuessesM.High);
+        JsonText.Number(json, "scatter_m", c.SigmaM);
+        JsonText.Number(json, "guesses_p10_m", c.GuessesM.Low);
+        JsonText.Number(json, "guesses_p90_m", c.GuessesM.High);
         if (result.Step(index) is CastStep step)
         {
             json.WriteString("compared_with", result.Reference(index)!.Label);
-            Number(json, "gain_m", step.GainM);
-            Number(json, "gain_p10_m", step.GainsM.Low);
-            Number(json, "gain_p90_m", step.GainsM.High);
-            Number(json, "casts_to_see_it", step.Casts);
+            JsonText.Number(json, "gain_m", step.GainM);
+            JsonText.Number(json, "gain_p10_m", step.GainsM.Low);
+            JsonText.Number(json, "gain_p90_m", step.GainsM.High);
+            JsonText.Number(json, "casts_to_see_it", step.Casts);
             json.WriteString("verdict", CastAcrossCsv.Verdict(step));
-            Number(json, "share_of_draws_with_that_verdict", step.SameShare);
+            JsonText.Number(json, "share_of_draws_with_that_verdict", step.SameShare);
         }
 
-        foreach (CastOutput key in c.Cast is null ? [] : CastOutputs.All)
+        if (c.Cast is CastResult cast)
         {
-            Number(json, key.Key, key.Value(c.Cast!));
+            JsonText.Figures(json, CastFigures.All, cast);
         }
 
         json.WriteEndObject();
-    }
-
-    private static void Number(Utf8JsonWriter json, string name, double value)
-    {
-        if (double.IsFinite(value))
-        {
-            json.WriteNumber(name, value);
-        }
-        else
-        {
-            json.WriteNull(name);
-        }
     }
 }

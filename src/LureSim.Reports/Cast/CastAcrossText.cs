@@ -1,7 +1,7 @@
 using System.Text;
 using LureSim.Model.Cast;
+using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Kit.Text;
-using LureSim.Reports.Retrieve;
 using LureSim.Studies.Cast;
 
 namespace LureSim.Reports.Cast;

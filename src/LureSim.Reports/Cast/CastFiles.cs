@@ -2,8 +2,10 @@ using System.Text;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Files;
+using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Retrieve;
 using LureSim.Studies.Cast;
+using LureSim.Studies.Doubt;
 
 namespace LureSim.Reports.Cast;
 

@@ -1,8 +1,8 @@
 using System.Text.Json;
 using LureSim.Model.Cast;
-using LureSim.Reports.Doubt;
-using LureSim.Reports.Retrieve;
+using LureSim.Reports.Kit.Json;
 using LureSim.Studies.Cast;
+using LureSim.Studies.Doubt;
 
 namespace LureSim.Reports.Cast;
 
@@ -19,28 +19,14 @@ public static class CastJson
         ArgumentNullException.ThrowIfNull(stream);
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(notes);
-        using (var json = new Utf8JsonWriter(stream, SummaryJson.Layout))
+        JsonText.Object(stream, json =>
         {
-            json.WriteStartObject();
             json.WriteString("title", report.Cast.Spec.Run.Title);
-            foreach (CastOutput key in CastOutputs.All)
-            {
-                json.WriteNumber(key.Key, key.Value(report.Cast));
-            }
-
-            SummaryJson.WriteList(json, "remarks", CastOutputs.Names(report.Cast.Remarks));
+            JsonText.Figures(json, CastFigures.All, report.Cast);
+            JsonText.List(json, "remarks", CastFigures.Names(report.Cast.Remarks));
             WriteBrake(json, report.Brake);
-            SummaryJson.WriteList(json, "warnings", notes.Warnings);
-            SummaryJson.WriteList(json, "guesses", notes.Guesses);
-            if (doubt is not null)
-            {
-                DoubtJson.Write(json, doubt.Report, [.. doubt.Headlines.Select(h => h.Key)]);
-            }
-
-            json.WriteEndObject();
-        }
-
-        stream.WriteByte((byte)'\n');
+            JsonText.Notes(json, notes, doubt);
+        });
     }
 
     private static void WriteBrake(Utf8JsonWriter json, LeastBrake? brake)

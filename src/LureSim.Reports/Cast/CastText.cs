@@ -1,8 +1,10 @@
 using System.Text;
 using LureSim.Reports.Doubt;
+using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Retrieve;
 using LureSim.Studies.Cast;
+using LureSim.Studies.Doubt;
 
 namespace LureSim.Reports.Cast;
 

@@ -1,9 +1,8 @@
 using System.Globalization;
 using System.Text;
-using System.Text.Json;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Files;
-using LureSim.Reports.Retrieve;
+using LureSim.Reports.Kit.Json;
 using LureSim.Studies.Cast;
 using nietras.SeparatedValues;
 
@@ -47,15 +46,14 @@ public static class MatchFiles
         ArgumentNullException.ThrowIfNull(stream);
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(notes);
-        using (var json = new Utf8JsonWriter(stream, SummaryJson.Layout))
+        JsonText.Object(stream, json =>
         {
-            json.WriteStartObject();
             json.WriteString("title", report.Title);
             json.WriteNumber("effort", report.Fit.Effort);
-            Number(json, "effort_scatter", report.Fit.EffortScatter);
-            Number(json, "effort_error", report.Fit.EffortError);
-            Number(json, "distance_scatter", report.Fit.ScatterShare);
-            Number(json, "tenth_more_effort_m", report.TenthM);
+            JsonText.Number(json, "effort_scatter", report.Fit.EffortScatter);
+            JsonText.Number(json, "effort_error", report.Fit.EffortError);
+            JsonText.Number(json, "distance_scatter", report.Fit.ScatterShare);
+            JsonText.Number(json, "tenth_more_effort_m", report.TenthM);
             json.WriteStartArray("casts");
             foreach (MatchRow row in report.Fit.Rows)
             {
@@ -73,18 +71,14 @@ public static class MatchFiles
             {
                 json.WriteStartObject();
                 json.WriteString("guess", end.Label);
-                Number(json, "effort_at_low", end.AtLow);
-                Number(json, "effort_at_high", end.AtHigh);
+                JsonText.Number(json, "effort_at_low", end.AtLow);
+                JsonText.Number(json, "effort_at_high", end.AtHigh);
                 json.WriteEndObject();
             }
 
             json.WriteEndArray();
-            SummaryJson.WriteList(json, "warnings", notes.Warnings);
-            SummaryJson.WriteList(json, "guesses", notes.Guesses);
-            json.WriteEndObject();
-        }
-
-        stream.WriteByte((byte)'\n');
+            JsonText.Notes(json, notes);
+        });
     }
 
     private static string Csv(MatchFit fit)
@@ -118,17 +112,5 @@ public static class MatchFiles
             effort = {report.Fit.Effort:R}
 
             """).ReplaceLineEndings("\n");
-    }
-
-    private static void Number(Utf8JsonWriter json, string name, double value)
-    {
-        if (double.IsFinite(value))
-        {
-            json.WriteNumber(name, value);
-        }
-        else
-        {
-            json.WriteNull(name);
-        }
     }
 }

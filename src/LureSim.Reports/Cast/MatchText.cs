@@ -1,6 +1,6 @@
 using System.Text;
+using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Kit.Text;
-using LureSim.Reports.Retrieve;
 using LureSim.Studies.Cast;
 
 namespace LureSim.Reports.Cast;

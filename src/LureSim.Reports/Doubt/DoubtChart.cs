@@ -8,13 +8,6 @@ using OxyPlot.Series;
 
 namespace LureSim.Reports.Doubt;
 
-/// <summary>A figure that people ask for first, and how a chart shows it.</summary>
-/// <param name="Key">Name in files.</param>
-/// <param name="Words">In a sentence, for example <c>glide per twitch</c>.</param>
-/// <param name="Unit">Unit on the axis.</param>
-/// <param name="Scale">From the figure's own unit to <paramref name="Unit"/>.</param>
-public sealed record HeadlineFigure(string Key, string Words, string Unit, double Scale);
-
 /// <summary>Which guess moves a figure most: for each, the figure's mean with the guess in its lower and in its upper third.</summary>
 public static class DoubtChart
 {

@@ -1,15 +1,9 @@
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Files;
-using LureSim.Reports.Sweep;
 using LureSim.Studies.Doubt;
+using LureSim.Studies.Sweep;
 
 namespace LureSim.Reports.Doubt;
-
-/// <summary>A study of doubt and what the reader needs to see it.</summary>
-/// <param name="Report">Study.</param>
-/// <param name="Labels">Label of each guess, in the report's order.</param>
-/// <param name="Headlines">Figures for which the guesses are ranked.</param>
-public sealed record DoubtStudy(DoubtReport Report, IReadOnlyList<string> Labels, IReadOnlyList<HeadlineFigure> Headlines);
 
 /// <summary>The files of a study of doubt of one set-up.</summary>
 public static class DoubtFiles

@@ -3,6 +3,8 @@ using LureSim.Model.Retrieve;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Files;
+using LureSim.Reports.Kit.Json;
+using LureSim.Studies.Doubt;
 
 namespace LureSim.Reports.Retrieve;
 

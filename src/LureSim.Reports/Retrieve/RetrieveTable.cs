@@ -15,12 +15,12 @@ internal static class RetrieveTable
     private static TableRow[] Towed(RetrieveSummary s) =>
     [
         new("steady pull", $"{Trade.Fixed(s.TowSpeedMS, 2)} m/s", string.Empty),
-        new("sheer off the line", $"{Trade.Fixed(s.SheerDeg, 1)} deg", SummaryKeys.Name(s.Pattern)),
+        new("sheer off the line", $"{Trade.Fixed(s.SheerDeg, 1)} deg", RetrieveFigures.Name(s.Pattern)),
     ];
 
     private static TableRow[] Twitched(RetrieveSummary s) =>
     [
-        new("pattern", SummaryKeys.Name(s.Pattern), $"{Trade.Fixed(100 * s.FlipShare, 0)} % of {s.TwitchesCounted} twitches change sides"),
+        new("pattern", RetrieveFigures.Name(s.Pattern), $"{Trade.Fixed(100 * s.FlipShare, 0)} % of {s.TwitchesCounted} twitches change sides"),
         new("swing side to side", $"{Trade.Fixed(s.HeadingSwingDeg, 0)} deg", $"regularity {Trade.Fixed(s.Regularity, 2)}"),
         Length("width of the path", s.WidthM),
         Length("width at the nose", s.NoseWidthM),

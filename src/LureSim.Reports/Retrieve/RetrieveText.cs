@@ -1,7 +1,9 @@
 using System.Text;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Doubt;
+using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Kit.Text;
+using LureSim.Studies.Doubt;
 
 namespace LureSim.Reports.Retrieve;
 

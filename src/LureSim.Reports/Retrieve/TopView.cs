@@ -57,7 +57,7 @@ public static class TopView
         RetrieveSummary s = result.Summary;
         return result.Spec.Retrieve.IsTow
             ? $"{Trade.Fixed(s.TowSpeedMS, 2)} m/s: {(s.Pattern == WalkPattern.Tracking ? "comes straight" : "does not come straight")}, {Trade.Fixed(s.SheerDeg, 0)}° off its line"
-            : $"{SummaryNames.Sentence(s.Pattern)}: swings {Trade.Fixed(s.HeadingSwingDeg, 0)}°; path {Trade.Length(s.WidthM)} wide, "
+            : $"{Trade.Capital(RetrieveFigures.Name(s.Pattern))}: swings {Trade.Fixed(s.HeadingSwingDeg, 0)}°; path {Trade.Length(s.WidthM)} wide, "
             + $"at the nose {Trade.Length(s.NoseWidthM)}";
     }
 

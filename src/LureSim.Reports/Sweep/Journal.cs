@@ -1,4 +1,5 @@
 using System.Globalization;
+using LureSim.Studies.Sweep;
 
 namespace LureSim.Reports.Sweep;
 

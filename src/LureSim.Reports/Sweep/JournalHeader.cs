@@ -1,5 +1,6 @@
 using System.Globalization;
 using LureSim.Studies.Batches;
+using LureSim.Studies.Sweep;
 
 namespace LureSim.Reports.Sweep;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using LureSim.Studies.Doubt;
+using LureSim.Studies.Sweep;
 
 namespace LureSim.Reports.Sweep;
 

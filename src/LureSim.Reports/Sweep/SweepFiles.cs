@@ -3,6 +3,7 @@ using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Files;
 using LureSim.Studies.Doubt;
+using LureSim.Studies.Sweep;
 
 namespace LureSim.Reports.Sweep;
 

@@ -1,5 +1,6 @@
 using System.Text;
 using LureSim.Studies.Batches;
+using LureSim.Studies.Sweep;
 
 namespace LureSim.Reports.Sweep;
 

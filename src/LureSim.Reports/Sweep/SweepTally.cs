@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using LureSim.Reports.Kit.Text;
+using LureSim.Studies.Sweep;
 
 namespace LureSim.Reports.Sweep;
 

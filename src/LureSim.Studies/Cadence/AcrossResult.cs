@@ -1,16 +1,6 @@
+using LureSim.Studies.Across;
+
 namespace LureSim.Studies.Cadence;
-
-/// <summary>One thing that differs between set-ups.</summary>
-/// <param name="Name">Key as in files.</param>
-/// <param name="Title">What it is, with its unit, for axes.</param>
-/// <param name="Unit">Unit of its numbers; empty for words.</param>
-/// <param name="IsNumeric">Whether its values can be plotted.</param>
-public sealed record AcrossKey(string Name, string Title, string Unit, bool IsNumeric);
-
-/// <summary>One value of one key.</summary>
-/// <param name="Label">As people read it.</param>
-/// <param name="Number">Number in the key's unit; NaN for words.</param>
-public sealed record AcrossValue(string Label, double Number);
 
 /// <summary>One set-up of the comparison.</summary>
 /// <param name="Values">One per key.</param>

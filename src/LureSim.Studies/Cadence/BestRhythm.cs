@@ -43,7 +43,7 @@ public sealed record BestRhythm(double PerS, bool HasRoom)
     private static (double[] At, double[] Value) Curve(IReadOnlyList<RhythmPoint> points, CadenceWindow window)
     {
         RhythmPoint[] inside = [.. points.Where(p => window.Contains(p.PerS))];
-        return ([.. inside.Select(p => p.PerS)], [.. inside.Select(p => p.Median(o => o.Regularity) * p.Median(o => o.GlideM))]);
+        return ([.. inside.Select(p => p.PerS)], [.. inside.Select(p => p.Median(o => o.Regularity) * p.Median(o => o.GlideWidthM))]);
     }
 
     /// <summary>Lowest value of a broken line between two places; it is level beyond its ends.</summary>

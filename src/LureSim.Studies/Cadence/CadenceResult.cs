@@ -32,11 +32,11 @@ public sealed record CadenceResult
     public RhythmPoint? BestPoint => Best is null ? null : Points.MinBy(p => Math.Abs(p.PerS - Best.PerS));
 
     /// <summary>The sample that glides widest of those that walk, or null.</summary>
-    public RhythmPoint? Widest => Points.Where(p => p.Walks).MaxBy(p => p.Median(o => o.GlideM));
+    public RhythmPoint? Widest => Points.Where(p => p.Walks).MaxBy(p => p.Median(o => o.GlideWidthM));
 
     /// <summary>The sample that glides least of those that walk faster than the best, or null.</summary>
     public RhythmPoint? NarrowestAboveBest =>
-        Points.Where(p => p.Walks && Best is not null && p.PerS > Best.PerS).MinBy(p => p.Median(o => o.GlideM));
+        Points.Where(p => p.Walks && Best is not null && p.PerS > Best.PerS).MinBy(p => p.Median(o => o.GlideWidthM));
 
     /// <summary>The most regular sample of those that walk, or null.</summary>
     public RhythmPoint? MostRegular => Points.Where(p => p.Walks).MaxBy(p => p.Median(o => o.Regularity));

@@ -46,12 +46,12 @@ public sealed class RhythmPoint
 
     /// <summary>Median of a figure over the starts that alternate, or over all that finished when none does; NaN when none did.</summary>
     /// <param name="figure">Figure.</param>
-    public double Median(Func<StationaryOutcome, double> figure) => Told.Length == 0 ? double.NaN : PatternFinder.Median(Told.Select(figure));
+    public double Median(Func<RetrieveSummary, double> figure) => Told.Length == 0 ? double.NaN : PatternFinder.Median(Told.Select(o => figure(o.Summary!)));
 
     /// <summary>Smallest and largest of a figure over the same starts.</summary>
     /// <param name="figure">Figure.</param>
-    public (double Low, double High) Spread(Func<StationaryOutcome, double> figure) =>
-        Told.Length == 0 ? (double.NaN, double.NaN) : (Told.Min(figure), Told.Max(figure));
+    public (double Low, double High) Spread(Func<RetrieveSummary, double> figure) =>
+        Told.Length == 0 ? (double.NaN, double.NaN) : (Told.Min(o => figure(o.Summary!)), Told.Max(o => figure(o.Summary!)));
 
     private StationaryOutcome[] Told => locked.Length > 0 ? locked : finished;
 

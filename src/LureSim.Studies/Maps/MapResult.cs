@@ -1,4 +1,4 @@
-using LureSim.Studies.Cadence;
+using LureSim.Studies.Across;
 
 namespace LureSim.Studies.Maps;
 
@@ -13,7 +13,7 @@ namespace LureSim.Studies.Maps;
 public sealed record MapResult(string Title, AcrossKey XKey, AcrossKey YKey, double[] X, double[] Y, MapGrid Grid, MapPlan Plan)
 {
     /// <summary>The sample that glides widest of those that walk, or null.</summary>
-    public MapSample? Widest => Grid.Samples.Where(s => s.Point is { Walks: true }).MaxBy(s => s.Point!.Median(o => o.GlideM));
+    public MapSample? Widest => Grid.Samples.Where(s => s.Point is { Walks: true }).MaxBy(s => s.Point!.Median(o => o.GlideWidthM));
 
     /// <summary>Share of the map's lattice points with a pattern.</summary>
     /// <param name="pattern">Pattern.</param>

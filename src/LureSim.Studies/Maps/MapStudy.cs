@@ -71,7 +71,7 @@ public static class MapStudy
             {
                 RhythmPoint? point = specs[i] is RunSpec s ? new(s.Retrieve.CadencePerS, outcomes[at..(at += starts.Length)], plan.LockShare) : null;
                 samples.Add(new(wanted[i].I, wanted[i].J, point));
-                lattice.Set(wanted[i].I, wanted[i].J, Code(point?.Pattern), point?.Median(o => o.GlideM) ?? double.NaN);
+                lattice.Set(wanted[i].I, wanted[i].J, Code(point?.Pattern), point?.Median(o => o.GlideWidthM) ?? double.NaN);
             }
         }
 

@@ -44,7 +44,7 @@ public sealed class CastAcrossTests : IDisposable
 
     [Theory]
     [InlineData("fishes", "is unknown")]
-    [InlineData("leader.length=10 in,12 in", "this cast does not read leader.length")]
+    [InlineData("leader.length=10 in,12 in", "leader.length does not enter cast")]
     [InlineData("rod.length=6 ft,80 ft", "out of range")]
     [InlineData("cast.overhang=0.2 m:0.8 m", "a range needs a step")]
     [InlineData("hands.torque=20 N m,30", "no unit")]

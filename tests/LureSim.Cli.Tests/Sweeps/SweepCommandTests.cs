@@ -5,7 +5,9 @@ using LureSim.Cli.Tests.Support;
 using LureSim.Reports.Sweep;
 using LureSim.Scenarios;
 using LureSim.Studies.Cadence;
+using LureSim.Studies.Figures;
 using LureSim.Studies.Runs;
+using LureSim.Studies.Sweep;
 
 namespace LureSim.Cli.Tests.Sweeps;
 
@@ -134,12 +136,12 @@ public sealed class SweepCommandTests : IDisposable
     {
         var plan = new CadencePlan(1.0, 2.0, ScanPoints: 3, Starts: 1, Run: new StationaryPlan(1.0, 4, 4));
         ScenarioResult scenario = ScenarioSource.Read(Small);
-        FigureRow row = new CadenceFigures(plan).Run(scenario, CancellationToken.None);
+        FigureRow row = new CadenceSource(plan).Run(scenario, CancellationToken.None);
         CadenceResult alone = CadenceStudy.Run(scenario.Spec!, plan, new SustainedTorque(3.0, 2.0, 5.0));
         Assert.Equal(alone.TipFrequencyHz, row.Numbers[^1]);
         Assert.Equal(alone.Windows.Count, row.Numbers[2]);
         Assert.Equal(alone.BestPoint?.PerS ?? double.NaN, row.Numbers[3]);
-        Assert.Equal(new CadenceFigures(plan).Numbers.Count, row.Numbers.Count);
+        Assert.Equal(new CadenceSource(plan).Numbers.Count, row.Numbers.Count);
     }
 
     [Theory]

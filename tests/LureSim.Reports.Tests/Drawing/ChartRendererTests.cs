@@ -3,6 +3,7 @@ using System.Text;
 using System.Xml.Linq;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
 using OxyPlot.Axes;

@@ -1,7 +1,9 @@
 using System.Reflection;
 using System.Text;
 using System.Text.Json;
+using LureSim.Model;
 using LureSim.Model.Retrieve;
+using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
 
@@ -20,10 +22,10 @@ public sealed class RetrieveFileTests
         JsonElement json = JsonDocument.Parse(Text(Write)).RootElement;
         RetrieveSummary summary = MadeUpRetrieve.Summary(WalkPattern.Alternating);
         PropertyInfo[] numbers = [.. typeof(RetrieveSummary).GetProperties().Where(p => p.PropertyType != typeof(WalkPattern) && p.Name != "EqualityContract")];
-        Assert.Equal(numbers.Length, SummaryKeys.All.Count);
+        Assert.Equal(numbers.Length, RetrieveFigures.All.Count);
         foreach (PropertyInfo member in numbers)
         {
-            SummaryKey key = Assert.Single(SummaryKeys.All, k => Squeezed(k.Key).Equals(member.Name, StringComparison.OrdinalIgnoreCase));
+            Figure<RetrieveSummary> key = Assert.Single(RetrieveFigures.All, k => Squeezed(k.Key).Equals(member.Name, StringComparison.OrdinalIgnoreCase));
             double value = Convert.ToDouble(member.GetValue(summary), System.Globalization.CultureInfo.InvariantCulture);
             Assert.Equal(value, json.GetProperty(key.Key).GetDouble());
         }

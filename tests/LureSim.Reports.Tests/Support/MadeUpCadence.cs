@@ -1,5 +1,6 @@
 using LureSim.Model;
 using LureSim.Model.Retrieve;
+using LureSim.Studies.Across;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Maps;
 using LureSim.Studies.Runs;
@@ -69,6 +70,19 @@ internal static class MadeUpCadence
     private static StationaryOutcome Answer(RunSpec s, WalkPattern pattern)
     {
         double f = s.Retrieve.CadencePerS, luck = 0.002 * s.Retrieve.StartHeadingRad;
-        return new(pattern, (0.08 / f) + luck, 150 + (20 * f), 0.98 - (0.01 * f), 0.25, 1.3, 0.03, 0.3 * f * f, 0.14, 0.001, 0.002, 0.6, 0.3);
+        return new(MadeUpRetrieve.Summary(pattern) with
+        {
+            GlideWidthM = (0.08 / f) + luck,
+            HeadingSwingDeg = 150 + (20 * f),
+            Regularity = 0.98 - (0.01 * f),
+            AdvancePerTwitchM = 0.25,
+            PullReach = 1.3,
+            PullImpulseNs = 0.03,
+            WristTorqueRmsNm = 0.3 * f * f,
+            NoseDownLoadN = 0.001,
+            NoseDipM = 0.002,
+            SlackShare = 0.6,
+            LoadedTipTravelM = 0.3,
+        });
     }
 }

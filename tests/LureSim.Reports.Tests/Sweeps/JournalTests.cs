@@ -1,5 +1,6 @@
 using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Sweep;
+using LureSim.Studies.Sweep;
 
 namespace LureSim.Reports.Tests.Sweeps;
 

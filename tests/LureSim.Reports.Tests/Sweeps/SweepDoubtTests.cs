@@ -3,6 +3,7 @@ using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Sweep;
 using LureSim.Studies.Batches;
 using LureSim.Studies.Doubt;
+using LureSim.Studies.Sweep;
 
 namespace LureSim.Reports.Tests.Sweeps;
 

@@ -1,4 +1,5 @@
 using LureSim.Reports.Sweep;
+using LureSim.Studies.Sweep;
 
 namespace LureSim.Reports.Tests.Sweeps;
 

@@ -1,6 +1,7 @@
 using System.Text;
 using LureSim.Reports.Sweep;
 using LureSim.Studies.Batches;
+using LureSim.Studies.Sweep;
 
 namespace LureSim.Reports.Tests.Sweeps;
 

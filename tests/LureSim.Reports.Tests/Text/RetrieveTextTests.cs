@@ -1,4 +1,5 @@
 using LureSim.Model.Retrieve;
+using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
 

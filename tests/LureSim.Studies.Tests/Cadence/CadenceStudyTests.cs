@@ -125,7 +125,7 @@ public sealed class CadenceStudyTests
         var five = new RhythmPoint(1, [yes, yes, yes, yes, yes, no], 0.8);
         Assert.True(five.Walks);
         Assert.Equal(5.0 / 6.0, five.LockShare, 15);
-        Assert.Equal(0.06, five.Median(o => o.GlideM));
+        Assert.Equal(0.06, five.Median(o => o.GlideWidthM));
         var four = new RhythmPoint(1, [yes, yes, yes, yes, no, no], 0.8);
         Assert.False(four.Walks);
         Assert.Equal(WalkPattern.Skipping, four.Pattern);

@@ -30,7 +30,42 @@ internal static class MadeUp
     }
 
     public static StationaryOutcome Outcome(WalkPattern pattern, double glide = 0.05, double torque = 1.0, double regularity = 0.98) =>
-        new(pattern, glide, 150, regularity, 0.2, 1.2, 0.03, torque, 0.12, 0.001, 0.002, 0.6, 0.3);
+        new(Summary with { Pattern = pattern, GlideWidthM = glide, WristTorqueRmsNm = torque, Regularity = regularity });
+
+    private static RetrieveSummary Summary { get; } = new()
+    {
+        Pattern = WalkPattern.Alternating,
+        FlipShare = 1,
+        HeadingSwingDeg = 150,
+        GlideWidthM = 0.05,
+        WidthM = 0.06,
+        NoseWidthM = 0.13,
+        SheerDeg = 44,
+        AwayShare = 0,
+        TowSpeedMS = 0,
+        AdvancePerTwitchM = 0.2,
+        Regularity = 0.98,
+        SlackShare = 0.6,
+        PullReach = 1.2,
+        PullImpulseNs = 0.03,
+        NoseTensionPeakN = 0.86,
+        LineDragMeanN = 0.062,
+        LineDragPeakN = 0.33,
+        NoseDownLoadN = 0.001,
+        NoseDipM = 0.002,
+        LineSagM = 0.31,
+        TipForcePeakN = 1.13,
+        LoadedTipTravelM = 0.3,
+        RodBendShare = 0.06,
+        WaterStirW = 0.10,
+        HandleTurnsPerS = 0.83,
+        WristTorquePeakNm = 1.9,
+        WristTorqueRmsNm = 1,
+        MeanSlackM = 0.12,
+        WettedLineM = 9.6,
+        TwitchesCounted = 24,
+        EndDistanceM = 15,
+    };
 
     /// <summary>Alternating inside the given windows, tracking outside.</summary>
     public static Func<RunSpec, StationaryOutcome> Walking(params (double From, double To)[] windows) => spec =>

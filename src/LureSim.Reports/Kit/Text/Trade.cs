@@ -46,6 +46,10 @@ public static class Trade
     /// <param name="places">Decimals.</param>
     public static string Fixed(double value, int places) => value.ToString("F" + places, CultureInfo.InvariantCulture);
 
+    /// <summary>Words at the start of a sentence.</summary>
+    /// <param name="words">Words, at least one letter.</param>
+    public static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+
     /// <summary>A length as "9.4 in (24 cm)".</summary>
     /// <param name="m">Length, m.</param>
     public static string Length(double m) => $"{Digits(Inches(m))} in ({Digits(100 * m)} cm)";

@@ -9,6 +9,7 @@ using LureSim.Model.Retrieve;
 using LureSim.Model.Rods;
 using LureSim.Reports.Cast;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
 using LureSim.Studies.Cast;

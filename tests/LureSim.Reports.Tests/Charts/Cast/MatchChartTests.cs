@@ -1,5 +1,6 @@
 using LureSim.Reports.Cast;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
 using LureSim.Studies.Cast;

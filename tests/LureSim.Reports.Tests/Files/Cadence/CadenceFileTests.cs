@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
 using LureSim.Studies.Cadence;
@@ -29,7 +30,7 @@ public sealed class CadenceFileTests
         Assert.Equal(1.5, windows[0].GetProperty("to_per_s").GetDouble(), 0.011);
         Assert.Equal("one-sided", windows[0].GetProperty("above").GetString());
         Assert.Equal(result.Best!.PerS, json.GetProperty("best_per_s").GetDouble());
-        Assert.Equal(result.Widest!.Median(o => o.GlideM), json.GetProperty("widest_glide_m").GetDouble());
+        Assert.Equal(result.Widest!.Median(o => o.GlideWidthM), json.GetProperty("widest_glide_m").GetDouble());
         Assert.Equal(Math.Sqrt(10.0), json.GetProperty("sustainable_to_per_s").GetDouble(), 0.02);
         Assert.Equal(1.0, json.GetProperty("lock_share").GetDouble());
         Assert.Equal("note", json.GetProperty("warnings")[0].GetString());
@@ -60,7 +61,7 @@ public sealed class CadenceFileTests
         Assert.Equal(result.Points.Count + 1, lines.Length);
         Assert.StartsWith("line.material,say,rhythm_per_s,pattern,lock_share,glide_width_m,", lines[0], StringComparison.Ordinal);
         Assert.StartsWith("braid,\"one, two\",0.6,skipping,0,", lines[1], StringComparison.Ordinal);
-        Assert.EndsWith(",4,failed,0" + new string(',', 36), lines[^1], StringComparison.Ordinal);
+        Assert.EndsWith(",4,failed,0" + new string(',', 42), lines[^1], StringComparison.Ordinal);
         Assert.DoesNotContain("NaN", string.Concat(lines), StringComparison.Ordinal);
     }
 
@@ -87,7 +88,7 @@ public sealed class CadenceFileTests
         JsonElement root = JsonDocument.Parse(Encoding.UTF8.GetString(json.ToArray())).RootElement;
         double sum = root.GetProperty("share_of_area").EnumerateObject().Sum(p => p.Value.GetDouble());
         Assert.InRange(sum, 0.9, 0.999);
-        Assert.Equal(map.Widest!.Point!.Median(o => o.GlideM), root.GetProperty("widest_glide_m").GetDouble());
+        Assert.Equal(map.Widest!.Point!.Median(o => o.GlideWidthM), root.GetProperty("widest_glide_m").GetDouble());
         MapFiles.WriteCsv(csv, map);
         string[] lines = Encoding.UTF8.GetString(csv.ToArray()).TrimEnd('\n').Split('\n');
         Assert.StartsWith("rhythm_twitches per second,retrieve.stroke_cm,rhythm_per_s,pattern,", lines[0], StringComparison.Ordinal);

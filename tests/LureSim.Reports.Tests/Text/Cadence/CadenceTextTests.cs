@@ -1,4 +1,5 @@
 using LureSim.Reports.Cadence;
+using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
 using LureSim.Studies.Cadence;

@@ -1,4 +1,4 @@
-namespace LureSim.Reports.Sweep;
+namespace LureSim.Studies.Sweep;
 
 /// <summary>Parts of a sweep do not fit; the message is one line for the person at the terminal.</summary>
 /// <param name="message">What does not fit, and what to do.</param>

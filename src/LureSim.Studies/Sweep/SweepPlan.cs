@@ -1,11 +1,12 @@
-using LureSim.Reports.Sweep;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
 using LureSim.Scenarios.Variation;
+using LureSim.Studies.Doubt;
+using LureSim.Studies.Figures;
 
-namespace LureSim.Cli.Sweeps;
+namespace LureSim.Studies.Sweep;
 
 /// <summary>
 /// Every run of a sweep as a function of its index: which values, which row. Nothing is kept per run, so that any thread, process

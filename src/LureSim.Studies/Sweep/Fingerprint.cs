@@ -2,13 +2,12 @@ using System.Globalization;
 using System.Reflection;
 using System.Security.Cryptography;
 using System.Text;
-using LureSim.Reports.Sweep;
 using LureSim.Scenarios.Variation;
 
-namespace LureSim.Cli.Sweeps;
+namespace LureSim.Studies.Sweep;
 
 /// <summary>Tells whether two parts belong to one sweep: SHA-256 over all that its rows depend on.</summary>
-internal static class Fingerprint
+public static class Fingerprint
 {
     /// <summary>The fingerprint, 64 hexadecimal digits.</summary>
     /// <param name="command">Name of the command.</param>

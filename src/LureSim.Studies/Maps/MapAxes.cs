@@ -5,7 +5,7 @@ using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
 using LureSim.Scenarios.Variation;
 
-namespace LureSim.Cli.Commands;
+namespace LureSim.Studies.Maps;
 
 /// <summary>Reads <c>--map KEY,KEY</c>, each with or without a range.</summary>
 public static class MapAxes

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace LureSim.Reports.Sweep;
+namespace LureSim.Studies.Sweep;
 
 /// <summary>Columns of a sweep, in the order of its table: <c>index</c>, with doubt <c>point</c> and <c>sample</c>, what varies, what is
 /// guessed, <c>status</c>, <c>reason</c>, words and numbers of the result.</summary>

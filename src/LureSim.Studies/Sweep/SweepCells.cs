@@ -1,11 +1,10 @@
-using LureSim.Reports.Sweep;
 using LureSim.Scenarios.Quantities;
 using LureSim.Scenarios.Variation;
 
-namespace LureSim.Cli.Sweeps;
+namespace LureSim.Studies.Sweep;
 
 /// <summary>What varies as columns: a number in SI where all values of an axis are numbers, else one column of texts per key.</summary>
-internal static class SweepCells
+public static class SweepCells
 {
     /// <summary>Names of an axis's columns.</summary>
     public static IEnumerable<string> Columns(Axis axis) => axis.IsNumeric ? [ColumnUnit.Append(axis.Name, axis.Kind)] : axis.Name.Split('+');

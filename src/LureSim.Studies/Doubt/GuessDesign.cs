@@ -2,9 +2,10 @@ using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
+using LureSim.Studies.Figures;
 using LureSim.Studies.Sampling;
 
-namespace LureSim.Cli.Sweeps;
+namespace LureSim.Studies.Doubt;
 
 /// <summary>
 /// Samples every guess of a scenario over its range. Each key has its own dimension, given by its name, so that the same sample means the same luck at

@@ -1,16 +1,16 @@
-using LureSim.Cli.Sweeps;
 using LureSim.Scenarios.Effective;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
+using LureSim.Studies.Doubt;
 using LureSim.Studies.Sampling;
 
-namespace LureSim.Cli.Commands;
+namespace LureSim.Studies.Across;
 
 /// <summary>
 /// Rods of several lengths out of one: mass ~ L^p with p 1.5 (guess, 1 to 2), load that drops the tip by a third ~ L^-n with n 0 (guess, 0 to 2:
 /// the same rating; 2 is the same blank stretched). Both are stated, since a comparison of lengths means nothing without them.
 /// </summary>
-internal static class RodLadder
+public static class RodLadder
 {
     /// <summary>Name on the command line.</summary>
     public const string Name = "rod-length";
@@ -22,7 +22,7 @@ internal static class RodLadder
     private const ulong Stream = 0x20D5;
 
     /// <summary>Lengths compared.</summary>
-    public static readonly string[] Lengths = ["6 ft", "6 ft 6 in", "7 ft", "7 ft 4 in", "8 ft", "9 ft"];
+    public static IReadOnlyList<string> Lengths { get; } = ["6 ft", "6 ft 6 in", "7 ft", "7 ft 4 in", "8 ft", "9 ft"];
 
     private static readonly KeySpec[] Scaled = [RodKeys.Length, RodKeys.Mass, RodKeys.Power];
 

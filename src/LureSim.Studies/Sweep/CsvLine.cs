@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace LureSim.Reports.Sweep;
+namespace LureSim.Studies.Sweep;
 
 /// <summary>One line of a CSV file (RFC 4180), without its line feed.</summary>
 public static class CsvLine

@@ -1,14 +1,12 @@
 using LureSim.Model.Cast;
 using LureSim.Model.Reels;
-using LureSim.Reports.Cast;
-using LureSim.Reports.Doubt;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
 
-namespace LureSim.Cli.Sweeps;
+namespace LureSim.Studies.Figures;
 
 /// <summary>The figures of <c>cast</c>.</summary>
-public sealed class CastFigures : IFigureSource
+public sealed class CastSource() : FigureSource<CastResult>("cast", "remarks", CastFigures.All)
 {
     private static readonly string[] OtherTables = ["water", "leader", "retrieve", "solver"];
 
@@ -26,20 +24,7 @@ public sealed class CastFigures : IFigureSource
     private static readonly KeySpec[] OfRevolvingSpools = [.. SpoolKeys.All, CastKeys.Thumb, CastKeys.ThumbDelay];
 
     /// <inheritdoc/>
-    public string Name => "cast";
-
-    /// <inheritdoc/>
-    public IReadOnlyList<string> Words { get; } = ["remarks"];
-
-    /// <inheritdoc/>
-    public IReadOnlyList<string> Numbers { get; } = [.. CastOutputs.All.Select(k => k.Key)];
-
-    /// <inheritdoc/>
-    public IReadOnlyList<HeadlineFigure> Headlines { get; } =
-        [new("distance_m", "distance", "m", 1.0), new("launch_speed_m_s", "launch speed", "m/s", 1.0)];
-
-    /// <inheritdoc/>
-    public bool Reads(KeySpec key, ScenarioResult scenario)
+    public override bool Reads(KeySpec key, ScenarioResult scenario)
     {
         ArgumentNullException.ThrowIfNull(key);
         ArgumentNullException.ThrowIfNull(scenario);
@@ -48,11 +33,11 @@ public sealed class CastFigures : IFigureSource
     }
 
     /// <inheritdoc/>
-    public FigureRow Run(ScenarioResult scenario, CancellationToken stop)
+    public override FigureRow Run(ScenarioResult scenario, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         CastResult cast = CastRunner.Run(scenario.Cast!);
-        IReadOnlyList<string> names = CastOutputs.Names(cast.Remarks);
-        return new(null, [names.Count == 0 ? "none" : string.Join(' ', names)], [.. CastOutputs.All.Select(k => k.Value(cast))]);
+        IReadOnlyList<string> names = CastFigures.Names(cast.Remarks);
+        return Row(names.Count == 0 ? "none" : string.Join(' ', names), cast);
     }
 }

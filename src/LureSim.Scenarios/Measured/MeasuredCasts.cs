@@ -1,9 +1,8 @@
 using LureSim.Model.Cast;
-using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
 
-namespace LureSim.Cli.Commands;
+namespace LureSim.Scenarios.Measured;
 
 /// <summary>A measured cast as a person wrote it.</summary>
 /// <param name="Label">Lure or number of the cast.</param>

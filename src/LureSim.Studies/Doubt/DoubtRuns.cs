@@ -1,11 +1,10 @@
-using LureSim.Reports.Doubt;
-using LureSim.Reports.Sweep;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
 using LureSim.Studies.Batches;
-using LureSim.Studies.Doubt;
+using LureSim.Studies.Figures;
+using LureSim.Studies.Sweep;
 
-namespace LureSim.Cli.Sweeps;
+namespace LureSim.Studies.Doubt;
 
 /// <summary>Runs one scenario many times, every guess drawn from its range.</summary>
 public static class DoubtRuns

@@ -1,7 +1,7 @@
 using LureSim.Scenarios.Variation;
 using LureSim.Studies.Sampling;
 
-namespace LureSim.Cli.Sweeps;
+namespace LureSim.Studies.Sweep;
 
 /// <summary>The combinations of what varies: every one of a grid, or samples of it.</summary>
 public sealed class SweepPoints

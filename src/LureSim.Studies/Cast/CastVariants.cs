@@ -1,0 +1,60 @@
+using LureSim.Model.Cast;
+using LureSim.Scenarios;
+using LureSim.Scenarios.Effective;
+using LureSim.Studies.Across;
+using LureSim.Studies.Doubt;
+using LureSim.Studies.Figures;
+
+namespace LureSim.Studies.Cast;
+
+/// <summary>The set-ups of a comparison of casts, each with its guesses drawn, the same luck for all.</summary>
+/// <param name="source">Scenario file.</param>
+/// <param name="overrides">Overrides of every set-up.</param>
+/// <param name="scenario">The scenario with them, valid.</param>
+/// <param name="draws">Draws of the guesses.</param>
+public sealed class CastVariants(ScenarioSource source, IReadOnlyList<string> overrides, ScenarioResult scenario, int draws)
+{
+    private readonly EffectiveScenario own = scenario.Effective();
+    private readonly ulong seed = scenario.Spec!.Seed;
+    private readonly GuessDesign design = new(Math.Max(1, draws), scenario.Spec!.Seed);
+    private readonly CastSource cast = new();
+
+    /// <summary>One per combination of the axes; fewer after faults.</summary>
+    /// <param name="axes">What differs.</param>
+    /// <param name="faults">Gets every fault of a set-up.</param>
+    public IReadOnlyList<CastVariant> Make(IReadOnlyList<AcrossAxis> axes, ICollection<ScenarioFault> faults)
+    {
+        ArgumentNullException.ThrowIfNull(axes);
+        ArgumentNullException.ThrowIfNull(faults);
+        int ladder = axes.ToList().FindIndex(a => a.IsLadder);
+        var variants = new List<CastVariant>();
+        foreach ((IReadOnlyList<AcrossValue> values, IReadOnlyList<string> all) in AcrossAxis.Combine(axes))
+        {
+            string label = string.Join(", ", values.Select(v => v.Label));
+            ScenarioResult here = source.Resolve([.. overrides, .. all]);
+            foreach (ScenarioFault fault in here.Errors)
+            {
+                faults.Add(fault with { Place = $"--across {label}: {fault.Place}" });
+            }
+
+            if (here.Cast is CastRunSpec spec)
+            {
+                string? length = ladder < 0 ? null : values[ladder].Label;
+                variants.Add(new(label, values.Count == 1 ? values[0].Number : double.NaN, spec, Drawn(here, all, length)));
+            }
+        }
+
+        return variants;
+    }
+
+    // With rods of several lengths mass and load of the rod follow its length in every draw; they are written last.
+    private Func<int, CastRunSpec?> Drawn(ScenarioResult here, IReadOnlyList<string> set, string? length)
+    {
+        GuessedKey[] guesses = GuessDesign.Of(length is null ? here : scenario, cast);
+        return draw => source.Resolve(
+        [
+            .. overrides, .. set,
+            .. length is null ? design.Overrides(guesses, draw) : RodLadder.Overrides(length, own, guesses, design, seed, draw),
+        ]).Cast;
+    }
+}

@@ -1,0 +1,77 @@
+using LureSim.Model;
+using LureSim.Scenarios;
+using LureSim.Scenarios.Keys;
+using LureSim.Studies.Doubt;
+
+namespace LureSim.Studies.Figures;
+
+/// <summary>A command whose summary can stand in a row of a sweep, get bands, and be compared.</summary>
+public interface IFigureSource
+{
+    /// <summary>Name of the command.</summary>
+    public string Name { get; }
+
+    /// <summary>Columns that hold words; the first sorts the runs.</summary>
+    public IReadOnlyList<string> Words { get; }
+
+    /// <summary>Columns that hold numbers, unit at the end of the name.</summary>
+    public IReadOnlyList<string> Numbers { get; }
+
+    /// <summary>Numbers that people ask for first.</summary>
+    public IReadOnlyList<HeadlineFigure> Headlines { get; }
+
+    /// <summary>Whether a key can matter to this command. Guesses that do not are neither drawn nor listed; a key that does not, set or varied, is said so.</summary>
+    /// <param name="key">Key.</param>
+    /// <param name="scenario">Valid scenario.</param>
+    public bool Reads(KeySpec key, ScenarioResult scenario);
+
+    /// <summary>Runs one scenario on the calling thread. A pure function: same scenario, same bits.</summary>
+    /// <param name="scenario">Valid scenario.</param>
+    /// <param name="stop">Stops the run.</param>
+    /// <exception cref="ModelException">The model cannot finish.</exception>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public FigureRow Run(ScenarioResult scenario, CancellationToken stop);
+}
+
+/// <summary>A source of one list of figures.</summary>
+/// <typeparam name="T">Result.</typeparam>
+/// <param name="name">Name of the command.</param>
+/// <param name="word">Column of words.</param>
+/// <param name="figures">Figures of a result.</param>
+public abstract class FigureSource<T>(string name, string word, IReadOnlyList<Figure<T>> figures) : IFigureSource
+{
+    /// <inheritdoc/>
+    public string Name => name;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Words { get; } = [word];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Numbers { get; } = [.. figures.Select(f => f.Key)];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<HeadlineFigure> Headlines { get; } =
+        [.. figures.Where(f => f.Headline is not null).Select(f => new HeadlineFigure(f.Key, f.Headline!.Words, f.Headline.Unit, f.Headline.Scale))];
+
+    /// <inheritdoc/>
+    public abstract bool Reads(KeySpec key, ScenarioResult scenario);
+
+    /// <inheritdoc/>
+    public abstract FigureRow Run(ScenarioResult scenario, CancellationToken stop);
+
+    /// <summary>The row of a result.</summary>
+    /// <param name="told">Its word.</param>
+    /// <param name="result">Result.</param>
+    protected FigureRow Row(string told, T result) => new(null, [told], [.. figures.Select(f => f.Of(result))]);
+}
+
+/// <summary>Summary of one run.</summary>
+/// <param name="Failure">Why there is none, or null.</param>
+/// <param name="Words">One per column of words.</param>
+/// <param name="Numbers">One per column of numbers.</param>
+public sealed record FigureRow(string? Failure, IReadOnlyList<string> Words, IReadOnlyList<double> Numbers)
+{
+    /// <summary>A run without summary.</summary>
+    /// <param name="reason">Why.</param>
+    public static FigureRow Failed(string reason) => new(reason, [], []);
+}
