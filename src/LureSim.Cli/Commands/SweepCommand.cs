@@ -47,6 +47,11 @@ public static class SweepCommand
             return ExitCode.BadInput;
         }
 
+        foreach (string unread in wanted.Axes.SelectMany(a => a.Keys).Where(k => !wanted.Figures.Reads(k, start)).Select(k => k.Path).Distinct())
+        {
+            terminal.Error.WriteLine($"note: {unread} does not enter {wanted.Figures.Name}; rows that differ in it alone are equal");
+        }
+
         var run = new SweepRun(values, wanted, source, start, terminal);
         if (!run.Execute(stop))
         {

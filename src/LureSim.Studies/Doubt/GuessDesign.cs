@@ -32,7 +32,7 @@ public sealed class GuessDesign
     {
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(figures);
-        return [.. scenario.Effective().Guesses.Where(g => g.High > g.Low && figures.Reads(g.Key, scenario))];
+        return [.. scenario.Effective().Guesses.Where(g => g.High > g.Low && figures.Draws(g.Key, scenario))];
     }
 
     /// <summary>Value of a guess in a sample, SI.</summary>

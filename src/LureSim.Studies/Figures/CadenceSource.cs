@@ -8,12 +8,15 @@ namespace LureSim.Studies.Figures;
 /// <param name="plan">Search; each runs on one thread, since the runs around it use the others.</param>
 public sealed class CadenceSource(CadencePlan plan) : FigureSource<CadenceResult>("cadence", "walks", CadenceFigures.All)
 {
+    // The search sets mesh, length and starts of its runs itself, holds the distance and counts no turns of the handle.
+    private static readonly KeySpec[] Unread =
+    [
+        ReelKeys.Ratio, ReelKeys.SpoolDiameter, ReelKeys.TakeUp, RetrieveKeys.Duration, RetrieveKeys.HoldDistance, RetrieveKeys.StartHeading,
+        RetrieveKeys.StartSideways, RetrieveKeys.WarmUp, SolverKeys.Nodes, SolverKeys.Step,
+    ];
+
     /// <inheritdoc/>
-    public override bool Reads(KeySpec key, ScenarioResult scenario)
-    {
-        ArgumentNullException.ThrowIfNull(key);
-        return !key.IsCastOnly;
-    }
+    public override bool Reads(KeySpec key, ScenarioResult scenario) => !Unread.Contains(key) && RetrieveSource.Enters(key, scenario);
 
     /// <inheritdoc/>
     public override FigureRow Run(ScenarioResult scenario, CancellationToken stop)

@@ -12,8 +12,8 @@ public sealed class CastSource() : FigureSource<CastResult>("cast", "remarks", C
 
     private static readonly KeySpec[] Unread =
     [
-        AnglerKeys.PullTime, AnglerKeys.ReturnTime, AnglerKeys.SustainedTorque, RodKeys.Damping, ReelKeys.Drag, LineKeys.Set.TangentialDrag,
-        LureKeys.AddedMassFactor, LureKeys.CrossFlowCd, LureKeys.AxialDragFactor, LureKeys.FormDrag, LureKeys.SternShedding, LureKeys.SternPlace, LureKeys.HookAlong,
+        AnglerKeys.RodElevation, AnglerKeys.RodBearing, AnglerKeys.PullTime, AnglerKeys.ReturnTime, AnglerKeys.ReturnShare, AnglerKeys.SustainedTorque, RodKeys.Damping, ReelKeys.Drag, ReelKeys.Ratio, LineKeys.Set.TangentialDrag,
+        LureKeys.Tie, LureKeys.TieX, LureKeys.TieZ, LureKeys.AddedMassFactor, LureKeys.CrossFlowCd, LureKeys.AxialDragFactor, LureKeys.FormDrag, LureKeys.SternShedding, LureKeys.SternPlace, LureKeys.HookAlong,
     ];
 
     // These say something about the band of a single cast, or about a line that would break; they move no lure.
@@ -29,8 +29,11 @@ public sealed class CastSource() : FigureSource<CastResult>("cast", "remarks", C
         ArgumentNullException.ThrowIfNull(key);
         ArgumentNullException.ThrowIfNull(scenario);
         KeySpec[] otherReel = scenario.Spec!.Reel.Kind == ReelKind.Fixed ? OfRevolvingSpools : OfFixedSpools;
-        return !OtherTables.Contains(key.Table) && !Unread.Contains(key) && !Remarks.Contains(key) && !otherReel.Contains(key);
+        return !OtherTables.Contains(key.Table) && !Unread.Contains(key) && !otherReel.Contains(key);
     }
+
+    /// <inheritdoc/>
+    public override bool Draws(KeySpec key, ScenarioResult scenario) => !Remarks.Contains(key) && Reads(key, scenario);
 
     /// <inheritdoc/>
     public override FigureRow Run(ScenarioResult scenario, CancellationToken stop)

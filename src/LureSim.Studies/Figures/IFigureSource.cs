@@ -20,10 +20,15 @@ public interface IFigureSource
     /// <summary>Numbers that people ask for first.</summary>
     public IReadOnlyList<HeadlineFigure> Headlines { get; }
 
-    /// <summary>Whether a key can matter to this command. Guesses that do not are neither drawn nor listed; a key that does not, set or varied, is said so.</summary>
+    /// <summary>Whether a key enters this command; one that does not, set or varied, is said so.</summary>
     /// <param name="key">Key.</param>
     /// <param name="scenario">Valid scenario.</param>
     public bool Reads(KeySpec key, ScenarioResult scenario);
+
+    /// <summary>Whether a guess is drawn and listed for this command: it enters, and moves the result itself.</summary>
+    /// <param name="key">Key of the guess.</param>
+    /// <param name="scenario">Valid scenario.</param>
+    public bool Draws(KeySpec key, ScenarioResult scenario);
 
     /// <summary>Runs one scenario on the calling thread. A pure function: same scenario, same bits.</summary>
     /// <param name="scenario">Valid scenario.</param>
@@ -55,6 +60,9 @@ public abstract class FigureSource<T>(string name, string word, IReadOnlyList<Fi
 
     /// <inheritdoc/>
     public abstract bool Reads(KeySpec key, ScenarioResult scenario);
+
+    /// <inheritdoc/>
+    public virtual bool Draws(KeySpec key, ScenarioResult scenario) => Reads(key, scenario);
 
     /// <inheritdoc/>
     public abstract FigureRow Run(ScenarioResult scenario, CancellationToken stop);

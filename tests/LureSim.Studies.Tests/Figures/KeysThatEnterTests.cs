@@ -1,0 +1,129 @@
+using System.Globalization;
+using LureSim.Scenarios;
+using LureSim.Scenarios.Keys;
+using LureSim.Scenarios.Quantities;
+using LureSim.Studies.Cadence;
+using LureSim.Studies.Figures;
+using LureSim.Studies.Runs;
+
+namespace LureSim.Studies.Tests.Figures;
+
+/// <summary>
+/// Which keys a command says it reads, against what it does: every key is changed a little, and the numbers change or do not. The set-up
+/// has a soaked leader with a fixed knot and wind from the side, so that hardly any key lies idle.
+/// </summary>
+public sealed class KeysThatEnterTests
+{
+    private const string Text = """
+        [air]
+        wind = "3 m/s"
+        wind_from = "40 deg"
+        [rod]
+        length = "7 ft"
+        power = "medium-heavy"
+        [line]
+        material = "nylon"
+        diameter = "0.30 mm"
+        film = "wetted"
+        [leader]
+        material = "fluorocarbon"
+        length = "0.5 m"
+        diameter = "0.40 mm"
+        knot = "fixed"
+        film = "wetted"
+        [lure]
+        shape = "cigar"
+        length = "115 mm"
+        diameter = "21 mm"
+        mass = "18 g"
+        hooks = [{ size = "no. 2", x = "20 mm" }]
+        [retrieve]
+        duration = "4 s"
+        warm_up = "0.48 s"
+        slack = "4 cm"
+        [solver]
+        nodes = 10
+        step = "1 ms"
+        [cast]
+        release = "0.25 s"
+        """;
+
+    // A word for people, the seed of draws, limits that only a remark compares with, and packing that braid alone is sized by.
+    private static readonly string[] Apart = ["title", "seed", "angler.sustained_torque", "line.strength", "line.packing", "leader.packing"];
+
+    private static readonly ScenarioSource Source = ScenarioSource.FromText(Text);
+
+    public static TheoryData<string, string> Commands() => new()
+    {
+        { "retrieve", "revolving" }, { "cast", "fixed" }, { "cast", "revolving" }, { "cadence", "revolving" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Commands))]
+    public void A_key_enters_where_the_command_says_so_and_nowhere_else(string command, string reel)
+    {
+        IFigureSource figures = command switch
+        {
+            "retrieve" => new RetrieveSource(),
+            "cast" => new CastSource(),
+            _ => new CadenceSource(new CadencePlan(1.5, 1.6, ScanPoints: 3, Starts: 1, Run: new StationaryPlan(0.5, 4, 4))),
+        };
+        string kind = "reel.kind=" + reel;
+        ScenarioResult own = Source.Resolve([kind]);
+        string before = Row(figures, own);
+        var wrong = new List<string>();
+        foreach (KeySpec key in ScenarioSchema.Keys.Where(k => k.Kind != QuantityKind.List && k.Path is not ("lure.tie" or "reel.kind") && !Apart.Contains(k.Path)))
+        {
+            bool says = figures.Reads(key, own);
+            if ((command == "cadence" && says) || (reel == "revolving" && command == "cast" && key.Table is not ("reel" or "cast")))
+            {
+                // What a cadence reads, a retrieve reads, and the other reel has shown the rest: too dear to show again.
+                continue;
+            }
+
+            ScenarioResult changed = Source.Resolve([kind, $"{key.Path}={Other(key, own)}"]);
+            if (changed.IsValid && (Row(figures, changed) != before) != says)
+            {
+                wrong.Add($"{key.Path} {(says ? "is said to enter but does not" : "enters unsaid")}");
+            }
+        }
+
+        Assert.Empty(wrong);
+    }
+
+    [Fact]
+    public void A_steady_take_up_reads_its_speed_and_no_length_per_twitch()
+    {
+        var retrieve = new RetrieveSource();
+        bool Reads(KeySpec key, string mode) => retrieve.Reads(key, Source.Resolve(["retrieve.take_up=" + mode]));
+        Assert.True(Reads(RetrieveKeys.TakeUpSpeed, "steady"));
+        Assert.False(Reads(RetrieveKeys.TakeUpSpeed, "gather"));
+        Assert.True(Reads(RetrieveKeys.TakeUpPerTwitch, "per_twitch"));
+        Assert.True(retrieve.Reads(RetrieveKeys.TakeUpSpeed, Source.Resolve(["retrieve.stroke=0 cm"])));
+    }
+
+    private static string Row(IFigureSource figures, ScenarioResult scenario)
+    {
+        FigureRow row = figures.Run(scenario, CancellationToken.None);
+        return row.Failure ?? string.Join(' ', [.. row.Words, .. row.Numbers.Select(n => n.ToString("R", CultureInfo.InvariantCulture))]);
+    }
+
+    /// <summary>Another allowed value: a tenth more, or a tenth less where that is too much; another word.</summary>
+    private static string Other(KeySpec key, ScenarioResult scenario)
+    {
+        double own = scenario.Effective().Values.FirstOrDefault(v => v.Key == key)?.Si ?? double.NaN;
+        if (key.Kind == QuantityKind.Choice)
+        {
+            return key.Choices.First(c => c.Value != own).Name;
+        }
+
+        if (key.Kind == QuantityKind.Flag)
+        {
+            return "true";
+        }
+
+        double start = double.IsNaN(own) || own == 0.0 ? (0.7 * key.Low) + (0.3 * Math.Min(key.High, 10.0)) : 1.1 * own;
+        double value = start <= key.High && start >= key.Low ? start : 0.9 * own;
+        return key.Kind == QuantityKind.WholeNumber ? ((int)own + 1).ToString(CultureInfo.InvariantCulture) : Quantity.Format(value, key.Kind);
+    }
+}
