@@ -24,7 +24,7 @@ public static class AcrossText
 
         text.Append('\n').Append(Table(result)).Append('\n');
         string? failures = result.Cases.Select(Failure).FirstOrDefault(f => f is not null);
-        CadenceText.Close(text, failures, notes);
+        text.AppendNotes(notes.After(failures));
         return text.ToString();
     }
 

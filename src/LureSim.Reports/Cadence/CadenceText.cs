@@ -3,7 +3,6 @@ using LureSim.Model.Retrieve;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Kit.Text;
-using LureSim.Reports.Retrieve;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Doubt;
 
@@ -30,23 +29,8 @@ public static class CadenceText
         text.Append('\n').Append(Table(result)).Append('\n');
         text.AppendWrapped($"The free rod tip swings {Trade.Digits(result.TipFrequencyHz)} times a second, which helps some rhythms and fights others (docs/cadence.md).");
         text.Append(doubt is null ? "" : "\n" + DoubtText.Build(doubt));
-        Close(text, result.Failures, notes);
+        text.AppendNotes(notes.After(result.Failures));
         return text.ToString();
-    }
-
-    internal static void Close(StringBuilder text, string? failures, RunNotes notes)
-    {
-        foreach (string warning in notes.After(failures).Warnings)
-        {
-            text.AppendWrapped("Note: " + warning);
-        }
-
-        if (notes.Guesses.Count > 0)
-        {
-            text.AppendWrapped($"Guessed parameters: {notes.Guesses.Count}; effective.toml marks them, summary.json lists them.");
-        }
-
-        text.AppendWrapped(RetrieveText.Caution);
     }
 
     private static string Table(CadenceResult result)

@@ -28,7 +28,7 @@ public static class MapText
 
         text.Append('\n');
         string? failed = result.Grid.Samples.Select(s => s.Point?.Failure).FirstOrDefault(f => f is not null);
-        CadenceText.Close(text, failed is null ? null : "a run failed: " + failed, notes);
+        text.AppendNotes(notes.After(failed is null ? null : "a run failed: " + failed));
         return text.ToString();
     }
 

@@ -2,13 +2,12 @@ using System.Text;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Kit.Text;
-using LureSim.Reports.Retrieve;
 using LureSim.Studies.Cast;
 using LureSim.Studies.Doubt;
 
 namespace LureSim.Reports.Cast;
 
-/// <summary>A cast for the terminal: ASCII, lines of at most <see cref="RetrieveText.Width"/> characters.</summary>
+/// <summary>A cast for the terminal: ASCII, lines of at most <see cref="Closing.Width"/> characters.</summary>
 public static class CastText
 {
     /// <summary>Title, table, sentences, warnings and caution, each line ended by a line feed.</summary>
@@ -31,21 +30,5 @@ public static class CastText
         text.Append(doubt is null ? "" : DoubtText.Build(doubt));
         text.AppendNotes(notes, "cast.json");
         return text.ToString();
-    }
-
-    /// <summary>Warnings, number of guesses, caution.</summary>
-    internal static void AppendNotes(this StringBuilder text, RunNotes notes, string file)
-    {
-        foreach (string warning in notes.Warnings)
-        {
-            text.AppendWrapped("Note: " + warning);
-        }
-
-        if (notes.Guesses.Count > 0)
-        {
-            text.AppendWrapped($"Guessed parameters: {notes.Guesses.Count}; effective.toml marks them, {file} lists them.");
-        }
-
-        text.AppendWrapped(RetrieveText.Caution);
     }
 }

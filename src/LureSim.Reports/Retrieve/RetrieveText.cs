@@ -10,14 +10,6 @@ namespace LureSim.Reports.Retrieve;
 /// <summary>The summary that a person reads at the terminal: ASCII, lines of at most 100 characters.</summary>
 public static class RetrieveText
 {
-    /// <summary>Longest line, characters.</summary>
-    public const int Width = 100;
-
-    /// <summary>The caution that ends every summary.</summary>
-    public const string Caution =
-        "Care: hooks are sharp, so look behind you, keep people and pets clear, stay far from power lines, and follow "
-        + "local rules. This is a model; measure before you trust it.";
-
     /// <summary>Title, table, sentences, warnings and caution, each line ended by a line feed.</summary>
     /// <param name="result">Retrieve, complete or stopped.</param>
     /// <param name="notes">Warnings and guesses.</param>
@@ -39,17 +31,7 @@ public static class RetrieveText
 
         text.Append('\n');
         text.Append(doubt is null ? "" : DoubtText.Build(doubt));
-        foreach (string warning in notes.Warnings)
-        {
-            text.AppendWrapped("Note: " + warning);
-        }
-
-        if (notes.Guesses.Count > 0)
-        {
-            text.AppendWrapped($"Guessed parameters: {notes.Guesses.Count}; effective.toml marks them, summary.json lists them.");
-        }
-
-        text.AppendWrapped(Caution);
+        text.AppendNotes(notes);
         return text.ToString();
     }
 }

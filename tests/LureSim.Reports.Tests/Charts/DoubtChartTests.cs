@@ -1,5 +1,6 @@
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
 using LureSim.Studies.Doubt;
@@ -42,7 +43,7 @@ public sealed class DoubtChartTests
         Assert.Contains("Of the runs: alternating 75 %, still 25 %.", text, StringComparison.Ordinal);
         Assert.Contains("rod.damping (-0.80), lure.form_drag (0.40); chance takes one guess in twenty past 0.20", text.ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.DoesNotContain("line.modulus (", text, StringComparison.Ordinal);
-        Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, RetrieveText.Width));
+        Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, Closing.Width));
     }
 
     private static DoubtReport Report() => new(

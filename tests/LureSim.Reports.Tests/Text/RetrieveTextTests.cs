@@ -1,5 +1,6 @@
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Json;
+using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
 
@@ -44,7 +45,7 @@ public sealed class RetrieveTextTests
         foreach (WalkPattern pattern in Enum.GetValues<WalkPattern>())
         {
             string text = RetrieveText.Build(Odd(pattern) with { Failure = "node 3 ran away at 7.1 s" }, RunNotes.None);
-            Assert.All(text.Split('\n'), line => Assert.True(line.Length <= RetrieveText.Width, line));
+            Assert.All(text.Split('\n'), line => Assert.True(line.Length <= Closing.Width, line));
             Assert.True(System.Text.Ascii.IsValid(text));
             Assert.EndsWith("\n", text, StringComparison.Ordinal);
             Assert.Contains("STOPPED EARLY: node 3", text, StringComparison.Ordinal);

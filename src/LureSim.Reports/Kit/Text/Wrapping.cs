@@ -1,12 +1,11 @@
 using System.Text;
-using LureSim.Reports.Retrieve;
 
 namespace LureSim.Reports.Kit.Text;
 
 /// <summary>Paragraphs cut to the width of a terminal.</summary>
 internal static class Wrapping
 {
-    /// <summary>Adds a paragraph in lines of at most <see cref="RetrieveText.Width"/> characters, ended by a line feed.</summary>
+    /// <summary>Adds a paragraph in lines of at most <see cref="Closing.Width"/> characters, ended by a line feed.</summary>
     /// <param name="text">Receives it.</param>
     /// <param name="paragraph">Words between blanks.</param>
     public static void AppendWrapped(this StringBuilder text, string paragraph)
@@ -14,7 +13,7 @@ internal static class Wrapping
         int column = 0;
         foreach (string word in paragraph.Split(' '))
         {
-            if (column > 0 && column + 1 + word.Length > RetrieveText.Width)
+            if (column > 0 && column + 1 + word.Length > Closing.Width)
             {
                 text.Append('\n');
                 column = 0;

@@ -10,6 +10,7 @@ using LureSim.Model.Rods;
 using LureSim.Reports.Cast;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Json;
+using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
 using LureSim.Studies.Cast;
@@ -49,7 +50,7 @@ public sealed class CastChartTests
         string text = CastAcrossText.Build(Across(), new RunNotes([], []));
         Assert.Contains("long: too long", text, StringComparison.Ordinal);
         Assert.Contains("same load", text, StringComparison.Ordinal);
-        Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, RetrieveText.Width));
+        Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, Closing.Width));
     }
 
     private static CastAcross Across()

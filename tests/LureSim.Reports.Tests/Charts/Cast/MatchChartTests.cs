@@ -1,6 +1,7 @@
 using LureSim.Reports.Cast;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Json;
+using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
 using LureSim.Studies.Cast;
@@ -28,6 +29,6 @@ public sealed class MatchChartTests
         Assert.Contains("off by 1.0 m; alone it needs 0.82", text, StringComparison.Ordinal);
         Assert.Contains("With lure.tumbling (0.2 to 1) at its ends it would be 0.60 and out of reach.", text.ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.Contains("--set cast=", text, StringComparison.Ordinal);
-        Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, RetrieveText.Width));
+        Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, Closing.Width));
     }
 }

@@ -1,5 +1,6 @@
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Kit.Json;
+using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
 using LureSim.Studies.Cadence;
@@ -30,7 +31,7 @@ public sealed class CadenceTextTests
     public void Lines_fit_a_terminal()
     {
         string text = CadenceText.Build(MadeUpCadence.TwoWindows(), RunNotes.None);
-        Assert.All(text.Split('\n'), line => Assert.True(line.Length <= RetrieveText.Width, line));
+        Assert.All(text.Split('\n'), line => Assert.True(line.Length <= Closing.Width, line));
         Assert.All(text, c => Assert.True(c < 128));
     }
 }
