@@ -31,6 +31,7 @@ internal static class Capabilities
         new(RetrieveCommand.Create, Retrieve),
         new(CadenceCommand.Create, Cadence),
         new(CastCommand.Create, Cast),
+        Trim.TrimCommand.Capability,
         new(SweepCommand.Create),
         new((terminal, _) => CheckCommand.Create(terminal)),
     ];

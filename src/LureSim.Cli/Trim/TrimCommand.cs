@@ -1,0 +1,46 @@
+using System.CommandLine;
+using LureSim.Cli.Commands;
+using LureSim.Model.Trim;
+using LureSim.Reports.Kit.Json;
+using LureSim.Reports.Trim;
+using LureSim.Scenarios;
+using LureSim.Scenarios.Effective;
+using LureSim.Studies.Trim;
+
+namespace LureSim.Cli.Trim;
+
+/// <summary><c>trim</c>: how the lure floats at rest.</summary>
+internal static class TrimCommand
+{
+    /// <summary>The capability: command and summary.</summary>
+    public static Capability Capability { get; } = new(Create, new TrimSource());
+
+    private static Command Create(Terminal terminal, CancellationToken stop)
+    {
+        var options = new CommonOptions();
+        var command = new Command("trim", "Float the lure at rest: attitude, waterline, what stands it up, what dips its nose.");
+        options.AddTo(command);
+        command.SetAction(parsed =>
+        {
+            CommonValues values = options.Read(parsed);
+            return ScenarioInput.Read(values, terminal) is ScenarioResult scenario ? Run(values, scenario, terminal) : ExitCode.BadInput;
+        });
+        return command;
+    }
+
+    private static int Run(CommonValues values, ScenarioResult scenario, Terminal terminal)
+    {
+        TrimResult trim = TrimSource.AtRest(scenario);
+        string title = scenario.Spec!.Title;
+        EffectiveScenario effective = scenario.Effective();
+        RunNotes notes = Capabilities.Notes(Capability.Figures!, scenario, effective);
+        notes = notes with { Warnings = [.. notes.Warnings, .. trim.Rest.Notes] };
+        if (values.Folder is not null)
+        {
+            TrimFiles.Write(values.Folder, title, trim, effective.ToToml(), notes, values.Plots);
+        }
+
+        terminal.Print(values, stream => TrimFiles.WriteJson(stream, title, trim, notes), () => TrimText.Build(title, trim, notes));
+        return ExitCode.Done;
+    }
+}

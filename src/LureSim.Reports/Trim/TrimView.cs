@@ -1,0 +1,90 @@
+using LureSim.Model.Trim;
+using LureSim.Reports.Kit.Charts;
+using LureSim.Reports.Kit.Drawing;
+using OxyPlot;
+using OxyPlot.Annotations;
+using OxyPlot.Axes;
+
+namespace LureSim.Reports.Trim;
+
+/// <summary>The hull from the side at its waterline, with centres, tie, weights and hooks.</summary>
+public static class TrimView
+{
+    private const int Height = 800;
+    private const double Milli = 1000.0;
+
+    /// <summary>Builds the picture.</summary>
+    /// <param name="title">Title of the scenario.</param>
+    /// <param name="trim">Lure at rest.</param>
+    public static Chart Build(string title, TrimResult trim)
+    {
+        ArgumentNullException.ThrowIfNull(trim);
+        HullProfile p = trim.Profile;
+        PlotModel model = ChartStyle.NewModel(TrimText.Headline(trim), title);
+        model.PlotType = PlotType.Cartesian;
+        double left = Milli * Math.Min(p.BackXM.Min(), p.BellyXM.Min()), right = Milli * Math.Max(p.BackXM.Max(), p.BellyXM.Max());
+        double low = Milli * Math.Min(p.BellyZM.Min(), p.Marks.Min(m => m.ZM)), high = Milli * Math.Max(p.BackZM.Max(), p.Marks.Max(m => m.ZM));
+        double room = 0.08 * (right - left);
+
+        // One scale on both axes: a trim of 20 degrees must look like one.
+        double middle = 0.5 * (low + high), half = Math.Max(0.5 * (high - low) + room, 0.19 * (right - left));
+        var panels = new Panels(model, Height, [ChartStyle.NewAxis(AxisPosition.Left, "Over the water, mm", middle - half, middle + half)]);
+        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Toward the nose from the middle, mm", left - room, right + room));
+        model.Annotations.Add(new RectangleAnnotation
+        {
+            YAxisKey = Panels.Key(0),
+            MaximumY = 0.0,
+            Fill = ChartStyle.Faint(ChartStyle.Sky, 0.35),
+            Layer = AnnotationLayer.BelowSeries,
+        });
+        model.Annotations.Add(Outline(p));
+        foreach (HullMark mark in p.Marks)
+        {
+            model.Annotations.Add(Dot(mark));
+        }
+
+        panels.Level(0, 0.0, ChartStyle.Blue);
+        panels.Header(
+            0, "Side view", new("G", ColorOf("centre of gravity"), Swatch.Dot), new("B", ColorOf("centre of buoyancy"), Swatch.Dot),
+            new("line tie", ColorOf("line tie"), Swatch.Dot), new("ballast", ColorOf("ballast"), Swatch.Dot), new("hook", ColorOf("hook"), Swatch.Dot));
+        return new Chart("trim_side", model, Height: Height);
+    }
+
+    private static PolygonAnnotation Outline(HullProfile p)
+    {
+        var outline = new PolygonAnnotation
+        {
+            YAxisKey = Panels.Key(0),
+            Fill = OxyColor.FromAColor(150, ChartStyle.Yellow),
+            Stroke = ChartStyle.Ink,
+            StrokeThickness = 3,
+            LineStyle = LineStyle.Solid,
+            LineJoin = LineJoin.Round,
+            Layer = AnnotationLayer.BelowSeries,
+        };
+        outline.Points.AddRange(p.BackXM.Zip(p.BackZM, (x, z) => new DataPoint(Milli * x, Milli * z)));
+        outline.Points.AddRange(p.BellyXM.Zip(p.BellyZM, (x, z) => new DataPoint(Milli * x, Milli * z)).Reverse());
+        return outline;
+    }
+
+    private static PointAnnotation Dot(HullMark mark) => new()
+    {
+        YAxisKey = Panels.Key(0),
+        X = Milli * mark.XM,
+        Y = Milli * mark.ZM,
+        Size = 9,
+        Shape = MarkerType.Circle,
+        Fill = ColorOf(mark.Name),
+        Stroke = ChartStyle.Ink,
+        StrokeThickness = 1,
+    };
+
+    private static OxyColor ColorOf(string name) => name switch
+    {
+        "centre of gravity" => ChartStyle.Vermilion,
+        "centre of buoyancy" => ChartStyle.Blue,
+        "line tie" => ChartStyle.Ink,
+        "ballast" => ChartStyle.Grey,
+        _ => ChartStyle.Green,
+    };
+}
