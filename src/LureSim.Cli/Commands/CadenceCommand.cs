@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Text;
 using LureSim.Cli.Running;
 using LureSim.Cli.Sweeps;
-using LureSim.Model;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Retrieve;
@@ -69,8 +68,8 @@ public static class CadenceCommand
     {
         var faults = new List<ScenarioFault>();
         CadencePlan? plan = search.Read(parsed, MapStarts, faults);
-        RunSpec? spec = ScenarioSource.Read(values.File, values.Overrides).Spec;
-        IReadOnlyList<Axis> axes = MapAxes.Read(keys, (plan?.FromPerS ?? 1.0, plan?.ToPerS ?? 2.0), spec, faults);
+        Scenario? scenario = ScenarioSource.Read(values.File, values.Overrides, Activities.Retrieve).Scenario;
+        IReadOnlyList<Axis> axes = MapAxes.Read(keys, (plan?.FromPerS ?? 1.0, plan?.ToPerS ?? 2.0), scenario, faults);
         return ScenarioInput.ReadTwitched(values, faults, terminal) is null || plan is null
             ? ExitCode.BadInput
             : CadenceMapCommand.Run(values, axes, plan, terminal, stop);
@@ -104,7 +103,7 @@ public static class CadenceCommand
         CadenceResult result;
         using (var progress = new ProgressLine("cadence", terminal, values.Quiet))
         {
-            result = CadenceStudy.Run(scenario.Spec!, plan, Torque(scenario), null, progress.Report, stop);
+            result = CadenceStudy.Run(scenario.Setup!, scenario.Retrieve!, plan, Torque(scenario), null, progress.Report, stop);
         }
 
         DoubtStudy? doubt = null;
@@ -112,7 +111,7 @@ public static class CadenceCommand
         {
             using var progress = new ProgressLine("doubt", terminal, values.Quiet);
             doubt = DoubtRuns.Run(
-                ScenarioSource.Load(values.File), values.Overrides, new CadenceFigures(plan), runs, DoubtOptions.Cores(plan.Threads), progress.Report, stop);
+                ScenarioSource.Load(values.File, Activities.Retrieve), values.Overrides, new CadenceFigures(plan), runs, DoubtOptions.Cores(plan.Threads), progress.Report, stop);
         }
 
         EffectiveScenario effective = scenario.Effective();
@@ -145,7 +144,7 @@ public static class CadenceCommand
     /// <summary>What the wrist sustains: the value with the range of its guess, or as measured.</summary>
     internal static SustainedTorque Torque(ScenarioResult scenario)
     {
-        double torque = scenario.Spec!.Angler.SustainedTorqueNm;
+        double torque = scenario.Setup!.Angler.SustainedTorqueNm;
         return scenario.Values.Has(AnglerKeys.SustainedTorque)
             ? new(torque, torque, torque)
             : new(torque, AnglerKeys.SustainedTorque.GuessLow, AnglerKeys.SustainedTorque.GuessHigh);

@@ -77,14 +77,14 @@ public sealed record CastAcrossAxis(
     }
 
     // The same body, lighter and a little heavier; much heavier ones would sink, which the float model refuses.
-    private static string? LureMass(ScenarioResult? scenario) => scenario?.Spec is { } spec
+    private static string? LureMass(ScenarioResult? scenario) => scenario?.Setup is { } spec
         ? "lure.mass=" + string.Join(",", LureMassShares.Select(share => FormattableString.Invariant($"{1e3 * share * spec.Lure.MassKg:0.##} g")))
         : "lure.mass=10 g,12 g";
 
     private static CastAcrossAxis? Of(Axis axis, string text, ScenarioResult? scenario, List<ScenarioFault> faults)
     {
         var figures = new CastFigures();
-        string? unread = scenario?.Spec is null ? null : axis.Keys.FirstOrDefault(k => !figures.Reads(k, scenario))?.Path;
+        string? unread = scenario?.Setup is null ? null : axis.Keys.FirstOrDefault(k => !figures.Reads(k, scenario))?.Path;
         string? wrong = axis.Values.Count == 0 ? "a range needs a step or a count here"
             : axis.Values.Count > MostValues ? $"more than {MostValues} values; use sweep --command cast for large grids"
             : unread is not null ? $"this cast does not read {unread}"

@@ -26,7 +26,7 @@ internal static class CastAcrossCommand
     public static int Run(
         CommonValues values, ScenarioResult scenario, CastAcrossAxis axis, int draws, int threads, Terminal terminal, CancellationToken stop)
     {
-        ScenarioSource source = ScenarioSource.Load(values.File);
+        ScenarioSource source = ScenarioSource.Load(values.File, Activities.Cast);
         EffectiveScenario own = scenario.Effective();
         CastVariant?[] variants = [.. axis.Values.Select(v => Variant(values, source, scenario, own, axis, v, draws, terminal))];
         if (variants.Any(v => v is null))
@@ -40,7 +40,7 @@ internal static class CastAcrossCommand
             cases = CastAcrossStudy.Run(variants!, draws, threads, progress.Report, stop);
         }
 
-        var result = new CastAcross(scenario.Spec!.Title, axis.Title, axis.IsNumeric, axis.IsLadder ? RodLadder.Law : null, cases);
+        var result = new CastAcross(scenario.Setup!.Title, axis.Title, axis.IsNumeric, axis.IsLadder ? RodLadder.Law : null, cases);
         RunNotes notes = CastCommand.Notes(scenario, own);
         if (values.Folder is not null)
         {
@@ -62,16 +62,18 @@ internal static class CastAcrossCommand
             terminal.Error.WriteLine($"--across {value.Label}: {fault}");
         }
 
-        if (here.Cast is not CastRunSpec spec)
+        if (here.Scenario is not { Cast: CastTask task } spec)
         {
             return null;
         }
 
         var figures = new CastFigures();
-        ulong seed = scenario.Spec!.Seed;
+        ulong seed = scenario.Setup!.Seed;
         var design = new GuessDesign(Math.Max(1, draws), seed);
         GuessedKey[] guesses = GuessDesign.Of(axis.IsLadder ? scenario : here, figures);
-        return new(value.Label, value.Number, spec, draw => source.Resolve([.. values.Overrides, .. Drawn(draw)]).Cast);
+        return new(
+            value.Label, value.Number, spec.Setup, task,
+            draw => source.Resolve([.. values.Overrides, .. Drawn(draw)]).Scenario is { Cast: CastTask drawn } other ? (other.Setup, drawn) : null);
 
         IEnumerable<string> Drawn(int draw) => axis.IsLadder
             ? RodLadder.Overrides(value.Label, own, guesses, design, seed, draw)

@@ -42,9 +42,9 @@ public static class CastCommand
             CommonValues values = options.Read(parsed);
             IReadOnlyList<MeasuredCastText>? measured = parsed.GetValue(match) is string text ? MeasuredCasts.Read(text, faults) : null;
             CastAcrossAxis? axis = parsed.GetValue(across) is string what
-                ? CastAcrossAxis.Read(what, ScenarioSource.Read(values.File, values.Overrides), faults)
+                ? CastAcrossAxis.Read(what, ScenarioSource.Read(values.File, values.Overrides, Activities.Cast), faults)
                 : null;
-            if (ScenarioInput.Read(values, faults, terminal) is not ScenarioResult scenario)
+            if (ScenarioInput.Read(values, faults, terminal, Activities.Cast) is not ScenarioResult scenario)
             {
                 return ExitCode.BadInput;
             }
@@ -88,7 +88,7 @@ public static class CastCommand
 
     private static int Run(CommonValues values, ScenarioResult scenario, int runs, int threads, Terminal terminal, CancellationToken stop)
     {
-        CastReport report = CastStudy.Run(scenario.Cast!);
+        CastReport report = CastStudy.Run(scenario.Setup!, scenario.Cast!, new(null, stop)).Demand();
         DoubtStudy? doubt = runs > 0 ? Doubt(values, runs, threads, terminal, stop) : null;
         EffectiveScenario effective = scenario.Effective();
         RunNotes notes = Notes(scenario, effective);
@@ -104,6 +104,6 @@ public static class CastCommand
     private static DoubtStudy Doubt(CommonValues values, int runs, int threads, Terminal terminal, CancellationToken stop)
     {
         using var progress = new ProgressLine("doubt", terminal, values.Quiet);
-        return DoubtRuns.Run(ScenarioSource.Load(values.File), values.Overrides, new CastFigures(), runs, threads, progress.Report, stop);
+        return DoubtRuns.Run(ScenarioSource.Load(values.File, Activities.Cast), values.Overrides, new CastFigures(), runs, threads, progress.Report, stop);
     }
 }

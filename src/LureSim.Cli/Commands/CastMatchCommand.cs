@@ -1,7 +1,6 @@
 using LureSim.Cli.Running;
 using LureSim.Cli.Sweeps;
 using LureSim.Model;
-using LureSim.Model.Cast;
 using LureSim.Reports.Cast;
 using LureSim.Reports.Retrieve;
 using LureSim.Scenarios;
@@ -28,7 +27,7 @@ internal static class CastMatchCommand
     public static int Run(
         CommonValues values, ScenarioResult scenario, IReadOnlyList<MeasuredCastText> casts, int threads, Terminal terminal, CancellationToken stop)
     {
-        ScenarioSource source = ScenarioSource.Load(values.File);
+        ScenarioSource source = ScenarioSource.Load(values.File, Activities.Cast);
         var faults = new List<ScenarioFault>();
         MeasuredCast[] measured = Specs(casts, source, values.Overrides, [], faults);
         if (faults.Count > 0)
@@ -73,14 +72,14 @@ internal static class CastMatchCommand
         var efforts = new double[ends.Length];
         ParallelRuns.Execute(Enumerable.Range(-1, ends.Length + 1).ToArray(), Job, threads, null, stop);
         MatchEnd[] shown = [.. leading.Select((g, i) => new MatchEnd(GuessDesign.Label(g), efforts[2 * i], efforts[(2 * i) + 1]))];
-        return new(scenario.Spec!.Title, fit!, gain, shown);
+        return new(scenario.Setup!.Title, fit!, gain, shown);
 
         bool Job(int job)
         {
             if (job < 0)
             {
                 fit = MatchStudy.Fit(measured, 1, Done, stop);
-                gain = MatchStudy.GainM(measured, fit.Effort);
+                gain = MatchStudy.GainM(measured, fit.Effort, stop);
             }
             else
             {
@@ -99,9 +98,9 @@ internal static class CastMatchCommand
         var specs = new List<MeasuredCast>();
         foreach (MeasuredCastText cast in casts)
         {
-            if (cast.Resolve(source, overrides, more, faults) is CastRunSpec spec)
+            if (cast.Resolve(source, overrides, more, faults) is Scenario spec)
             {
-                specs.Add(new(cast.Label, spec, cast.DistanceM));
+                specs.Add(new(cast.Label, spec.Setup, spec.Cast!, cast.DistanceM));
             }
         }
 

@@ -33,6 +33,9 @@ public sealed class CadenceFigures(CadencePlan plan) : IFigureSource
     public string Name => "cadence";
 
     /// <inheritdoc/>
+    public Activities Asks => Activities.Retrieve;
+
+    /// <inheritdoc/>
     public IReadOnlyList<string> Words { get; } = ["walks"];
 
     /// <inheritdoc/>
@@ -53,7 +56,7 @@ public sealed class CadenceFigures(CadencePlan plan) : IFigureSource
     public FigureRow Run(ScenarioResult scenario, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        CadenceResult result = CadenceStudy.Run(scenario.Spec!, plan with { Threads = 1 }, CadenceCommand.Torque(scenario), null, null, stop);
+        CadenceResult result = CadenceStudy.Run(scenario.Setup!, scenario.Retrieve!, plan with { Threads = 1 }, CadenceCommand.Torque(scenario), null, null, stop);
         return new(null, [result.Windows.Count > 0 ? "walks" : "never walks"], [.. Figures.Select(f => f.Value(result) ?? double.NaN)]);
     }
 

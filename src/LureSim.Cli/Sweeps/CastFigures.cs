@@ -29,6 +29,9 @@ public sealed class CastFigures : IFigureSource
     public string Name => "cast";
 
     /// <inheritdoc/>
+    public Activities Asks => Activities.Cast;
+
+    /// <inheritdoc/>
     public IReadOnlyList<string> Words { get; } = ["remarks"];
 
     /// <inheritdoc/>
@@ -43,7 +46,7 @@ public sealed class CastFigures : IFigureSource
     {
         ArgumentNullException.ThrowIfNull(key);
         ArgumentNullException.ThrowIfNull(scenario);
-        KeySpec[] otherReel = scenario.Spec!.Reel.Kind == ReelKind.Fixed ? OfRevolvingSpools : OfFixedSpools;
+        KeySpec[] otherReel = scenario.Setup!.Reel.Kind == ReelKind.Fixed ? OfRevolvingSpools : OfFixedSpools;
         return !OtherTables.Contains(key.Table) && !Unread.Contains(key) && !Remarks.Contains(key) && !otherReel.Contains(key);
     }
 
@@ -51,7 +54,7 @@ public sealed class CastFigures : IFigureSource
     public FigureRow Run(ScenarioResult scenario, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        CastResult cast = CastRunner.Run(scenario.Cast!);
+        CastResult cast = CastRunner.Run(scenario.Setup!, scenario.Cast!, new(null, stop)).Demand();
         IReadOnlyList<string> names = CastOutputs.Names(cast.Remarks);
         return new(null, [names.Count == 0 ? "none" : string.Join(' ', names)], [.. CastOutputs.All.Select(k => k.Value(cast))]);
     }

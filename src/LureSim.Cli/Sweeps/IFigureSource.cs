@@ -10,6 +10,9 @@ public interface IFigureSource
     /// <summary>Name of the command.</summary>
     public string Name { get; }
 
+    /// <summary>What it does with a scenario: faults of other tables do not matter to it.</summary>
+    public Activities Asks { get; }
+
     /// <summary>Columns that hold words; the first sorts the runs.</summary>
     public IReadOnlyList<string> Words { get; }
 

@@ -1,3 +1,4 @@
+using LureSim.Model;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Retrieve;
@@ -11,6 +12,9 @@ public sealed class RetrieveFigures : IFigureSource
 {
     /// <inheritdoc/>
     public string Name => "retrieve";
+
+    /// <inheritdoc/>
+    public Activities Asks => Activities.Retrieve;
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Words { get; } = ["pattern"];
@@ -29,9 +33,9 @@ public sealed class RetrieveFigures : IFigureSource
     public FigureRow Run(ScenarioResult scenario, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        RetrieveResult result = RetrieveRun.Execute(scenario.Spec!, null, stop);
-        return result.Failure is string failure
-            ? FigureRow.Failed(failure)
-            : new(null, [SummaryKeys.Name(result.Summary.Pattern)], [.. SummaryKeys.All.Select(k => k.Value(result.Summary))]);
+        Outcome<RetrieveResult> outcome = RetrieveRun.Run(scenario.Setup!, scenario.Retrieve!, new(null, stop));
+        return outcome.IsWhole
+            ? new(null, [SummaryKeys.Name(outcome.Result.Summary.Pattern)], [.. SummaryKeys.All.Select(k => k.Value(outcome.Result.Summary))])
+            : FigureRow.Failed(outcome.Failure.Reason);
     }
 }

@@ -22,7 +22,7 @@ public static class CadenceJson
         using (var json = new Utf8JsonWriter(stream, SummaryJson.Layout))
         {
             json.WriteStartObject();
-            json.WriteString("title", result.Spec.Title);
+            json.WriteString("title", result.Setup.Title);
             WriteFigures(json, result);
             WritePlan(json, result.Plan);
             json.WriteNumber("runs", result.Points.Sum(p => p.Outcomes.Count));

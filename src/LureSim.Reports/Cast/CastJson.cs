@@ -22,7 +22,7 @@ public static class CastJson
         using (var json = new Utf8JsonWriter(stream, SummaryJson.Layout))
         {
             json.WriteStartObject();
-            json.WriteString("title", report.Cast.Spec.Run.Title);
+            json.WriteString("title", report.Cast.Setup.Title);
             foreach (CastOutput key in CastOutputs.All)
             {
                 json.WriteNumber(key.Key, key.Value(report.Cast));

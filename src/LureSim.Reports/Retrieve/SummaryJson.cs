@@ -34,7 +34,7 @@ public static class SummaryJson
         using (var json = new Utf8JsonWriter(stream, Layout))
         {
             json.WriteStartObject();
-            json.WriteString("title", result.Spec.Title);
+            json.WriteString("title", result.Setup.Title);
             json.WriteString("pattern", SummaryKeys.Name(result.Summary.Pattern));
             foreach (SummaryKey key in SummaryKeys.All)
             {
@@ -65,9 +65,9 @@ public static class SummaryJson
         json.WriteNumber("tridiagonal_solves", result.Counters.TridiagonalSolves);
         json.WriteNumber("round_cap_hits", result.Counters.RoundCapHits);
         json.WriteNumber("largest_step_ratio", result.Counters.LargestStepRatio);
-        json.WriteNumber("nodes", result.Spec.Solver.Nodes);
-        json.WriteNumber("step_s", result.Spec.Solver.StepS);
-        json.WriteNumber("seed", result.Spec.Seed);
+        json.WriteNumber("nodes", result.Task.Solver.Nodes);
+        json.WriteNumber("step_s", result.Task.Solver.StepS);
+        json.WriteNumber("seed", result.Setup.Seed);
         json.WriteEndObject();
     }
 
