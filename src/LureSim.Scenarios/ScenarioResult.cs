@@ -1,5 +1,6 @@
-using LureSim.Model;
+using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
+using LureSim.Model.Retrieve;
 using LureSim.Scenarios.Effective;
 using LureSim.Scenarios.Mapping;
 
@@ -11,18 +12,24 @@ public sealed class ScenarioResult
     private readonly IReadOnlyList<RangedKey> _ranges;
 
     internal ScenarioResult(
-        CastRunSpec? cast,
+        Scenario? scenario,
         ScenarioValues values,
         IReadOnlyList<RangedKey> ranges,
         IReadOnlyList<ScenarioFault> errors,
         IReadOnlyList<ScenarioFault> notes) =>
-        (Cast, Values, _ranges, Errors, Notes) = (cast, values, ranges, errors, notes);
+        (Scenario, Values, _ranges, Errors, Notes) = (scenario, values, ranges, errors, notes);
 
-    /// <summary>The run, or null when there are errors.</summary>
-    public RunSpec? Spec => Cast?.Run;
+    /// <summary>What was read, or null when there are errors.</summary>
+    public Scenario? Scenario { get; }
 
-    /// <summary>The run and its cast, or null when there are errors.</summary>
-    public CastRunSpec? Cast { get; }
+    /// <summary>The set-up, or null when there are errors.</summary>
+    public Setup? Setup => Scenario?.Setup;
+
+    /// <summary>The retrieve, or null when there are errors.</summary>
+    public RetrieveTask? Retrieve => Scenario?.Retrieve;
+
+    /// <summary>The cast, or null when there are errors.</summary>
+    public CastTask? Cast => Scenario?.Cast;
 
     /// <summary>Values by key, for mappers of further tables.</summary>
     public ScenarioValues Values { get; }
@@ -33,11 +40,11 @@ public sealed class ScenarioResult
     /// <summary>Accepted, but worth a word.</summary>
     public IReadOnlyList<ScenarioFault> Notes { get; }
 
-    /// <summary>True when there is a run.</summary>
-    public bool IsValid => Spec is not null;
+    /// <summary>True when what was asked for can be done.</summary>
+    public bool IsValid => Scenario is not null;
 
     /// <summary>Every value with its origin. Made anew at each call.</summary>
     /// <exception cref="InvalidOperationException">There are errors.</exception>
     public EffectiveScenario Effective() => new(
-        Cast ?? throw new InvalidOperationException("A scenario with errors has no effective values."), Values, _ranges);
+        Scenario ?? throw new InvalidOperationException("A scenario with errors has no effective values."), Values, _ranges);
 }

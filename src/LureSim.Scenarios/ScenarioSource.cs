@@ -1,4 +1,3 @@
-using LureSim.Model.Cast;
 using LureSim.Scenarios.Mapping;
 using LureSim.Scenarios.Reading;
 
@@ -19,34 +18,41 @@ public sealed class ScenarioSource
     private readonly FaultList _faults;
     private readonly FaultList _notes;
 
-    private ScenarioSource(string name, LayerReader layers, FaultList faults, FaultList notes) =>
-        (Name, _layers, _faults, _notes) = (name, layers, faults, notes);
+    private ScenarioSource(string name, Activities asked, LayerReader layers, FaultList faults, FaultList notes) =>
+        (Name, Asked, _layers, _faults, _notes) = (name, asked, layers, faults, notes);
 
     /// <summary>Name of the file as it was given.</summary>
     public string Name { get; }
 
+    /// <summary>What the scenario is wanted for; faults that concern only other activities are notes.</summary>
+    public Activities Asked { get; }
+
     /// <summary>Reads a file. Never throws on bad content: every fault is in the result of <see cref="Resolve"/>.</summary>
     /// <param name="path">Path of a TOML file.</param>
-    public static ScenarioSource Load(string path)
+    /// <param name="asked">What it is wanted for.</param>
+    public static ScenarioSource Load(string path, Activities asked = Activities.All)
     {
         ArgumentException.ThrowIfNullOrEmpty(path);
-        return Make(path, layers => layers.ReadFile(path, path, "", null, ""));
+        return Make(path, asked, layers => layers.ReadFile(path, path, "", null, ""));
     }
 
     /// <summary>Reads a text as if it stood in a file.</summary>
     /// <param name="text">TOML.</param>
     /// <param name="name">Name for messages.</param>
     /// <param name="directory">Where base and parts files are looked for.</param>
-    public static ScenarioSource FromText(string text, string name = "scenario.toml", string directory = ".")
+    /// <param name="asked">What it is wanted for.</param>
+    public static ScenarioSource FromText(string text, string name = "scenario.toml", string directory = ".", Activities asked = Activities.All)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return Make(name, layers => layers.ReadText(text, name, "", Path.GetFullPath(directory)));
+        return Make(name, asked, layers => layers.ReadText(text, name, "", Path.GetFullPath(directory)));
     }
 
     /// <summary>Reads a file and lays overrides over it.</summary>
     /// <param name="path">Path of a TOML file.</param>
     /// <param name="overrides">Texts <c>key=value</c>.</param>
-    public static ScenarioResult Read(string path, IReadOnlyList<string>? overrides = null) => Load(path).Resolve(overrides);
+    /// <param name="asked">What it is wanted for.</param>
+    public static ScenarioResult Read(string path, IReadOnlyList<string>? overrides = null, Activities asked = Activities.All) =>
+        Load(path, asked).Resolve(overrides);
 
     /// <summary>The scenario with overrides.</summary>
     /// <param name="overrides">Texts <c>key=value</c>; the same checks as in the file, errors name <c>--set</c>.</param>
@@ -62,19 +68,31 @@ public sealed class ScenarioSource
         };
         Overrides.Apply(overrides ?? [], layers, faults, OverrideLayer);
 
+        DropUnasked(layers.Entries);
         var values = new ScenarioValues(layers.Entries);
         var places = new Places(Name, layers.Entries, layers.TablePlaces);
         var ranges = new List<RangedKey>();
         bool broken = _layers.Broken || layers.Broken;
-        CastRunSpec? cast = broken ? null : RunMapper.Map(new(values, places, faults, ranges));
-        return new(faults.Count == 0 ? cast : null, values, ranges, faults.ToList(), notes.ToList());
+        Scenario? scenario = broken ? null : ScenarioMapper.Map(new(values, places, faults, ranges), Asked);
+        (FaultList errors, FaultList others) = faults.Split(Asked);
+        notes.AddRange(others);
+        return new(errors.Count == 0 ? scenario : null, values, ranges, errors.ToList(), notes.ToList());
     }
 
-    private static ScenarioSource Make(string name, Action<LayerReader> read)
+    private static ScenarioSource Make(string name, Activities asked, Action<LayerReader> read)
     {
         FaultList faults = new(), notes = new();
         var layers = new LayerReader(faults, notes);
         read(layers);
-        return new(name, layers, faults, notes);
+        return new(name, asked, layers, faults, notes);
+    }
+
+    // What was refused and is not asked for leaves its default, so that the set-up is whole.
+    private void DropUnasked(Entry?[] entries)
+    {
+        for (int i = 0; i < entries.Length; i++)
+        {
+            entries[i] = entries[i] is { Bad: true } entry && (entry.Key.ReadBy & Asked) == 0 ? null : entries[i];
+        }
     }
 }

@@ -1,6 +1,5 @@
 using System.Runtime.CompilerServices;
 using BenchmarkDotNet.Attributes;
-using LureSim.Model;
 using LureSim.Model.Lures;
 using LureSim.Model.Media;
 using LureSim.Model.Retrieve;
@@ -14,32 +13,32 @@ namespace LureSim.Benchmarks;
 public class RetrieveBenchmarks
 {
     private readonly string file = Path.GetFullPath(Path.Combine(Folder(), "..", "..", "scenarios", "large-walker.toml"));
-    private RunSpec shown = null!;
-    private RunSpec coarse = null!;
+    private Scenario shown = null!;
+    private Scenario coarse = null!;
 
     /// <summary>Reads the scenario.</summary>
     [GlobalSetup]
     public void Setup()
     {
-        shown = ScenarioSource.Read(file, ["retrieve.duration=10 s", "solver.nodes=40"]).Spec!;
-        coarse = ScenarioSource.Read(file, ["retrieve.duration=10 s", "solver.nodes=20", "solver.step=1 ms"]).Spec!;
+        shown = ScenarioSource.Read(file, ["retrieve.duration=10 s", "solver.nodes=40"]).Scenario!;
+        coarse = ScenarioSource.Read(file, ["retrieve.duration=10 s", "solver.nodes=20", "solver.step=1 ms"]).Scenario!;
     }
 
     /// <summary>10 s at 40 segments and 0.5 ms, as shown runs.</summary>
     [Benchmark]
-    public RetrieveResult Shown() => RetrieveRun.Execute(shown);
+    public RetrieveResult Shown() => RetrieveRun.Run(shown.Setup, shown.Retrieve!).Demand();
 
     /// <summary>10 s at 20 segments and 1 ms.</summary>
     [Benchmark]
-    public RetrieveResult Coarse() => RetrieveRun.Execute(coarse);
+    public RetrieveResult Coarse() => RetrieveRun.Run(coarse.Setup, coarse.Retrieve!).Demand();
 
     /// <summary>Float and reduction of the lure.</summary>
     [Benchmark]
-    public WalkHull Hull() => WalkHullBuilder.Build(shown.Lure, WaterModel.Evaluate(shown.Water));
+    public WalkHull Hull() => WalkHullBuilder.Build(shown.Setup.Lure, WaterModel.Evaluate(shown.Setup.Water));
 
     /// <summary>Modes of the rod.</summary>
     [Benchmark]
-    public RodModeSet Rod() => RodModes.Compute(shown.Rod);
+    public RodModeSet Rod() => RodModes.Compute(shown.Setup.Rod);
 
     /// <summary>Reading the scenario.</summary>
     [Benchmark]

@@ -24,7 +24,7 @@ public class EffectiveTests
         ScenarioResult first = ScenarioSource.Read(Path.Combine(Folder.Shipped, file));
         ScenarioResult second = ScenarioSource.FromText(first.Effective().ToToml()).Resolve();
         Assert.Empty(second.Errors);
-        Assert.Equal(SpecText.Of(first.Cast!), SpecText.Of(second.Cast!));
+        Assert.Equal(SpecText.Of(first.Scenario!), SpecText.Of(second.Scenario!));
     }
 
     [Fact]
@@ -36,7 +36,7 @@ public class EffectiveTests
         Assert.Empty(first.Errors);
         ScenarioResult second = ScenarioSource.FromText(first.Effective().ToToml()).Resolve();
         Assert.Empty(second.Errors);
-        Assert.Equal(SpecText.Of(first.Cast!), SpecText.Of(second.Cast!));
+        Assert.Equal(SpecText.Of(first.Scenario!), SpecText.Of(second.Scenario!));
     }
 
     [Fact]
@@ -72,8 +72,8 @@ public class EffectiveTests
                 ScenarioResult result = source.Resolve([guess.Override(end)]);
                 Assert.Empty(result.Errors);
                 // A range may begin at its value (a wet strand weighs at least what a dry one weighs).
-                Assert.True(end == guess.Value || SpecText.Of(plain.Cast!) != SpecText.Of(result.Cast!), guess.Key.Path);
-                double back = guess.Key.FromSpec?.Invoke(result.Spec!) ?? guess.Key.FromCast?.Invoke(result.Cast!) ?? Quantity.Read(guess.Override(end).Split('=')[1], guess.Key.Kind).Si;
+                Assert.True(end == guess.Value || SpecText.Of(plain.Scenario!) != SpecText.Of(result.Scenario!), guess.Key.Path);
+                double back = guess.Key.Lens?.Get(result.Scenario!) ?? Quantity.Read(guess.Override(end).Split('=')[1], guess.Key.Kind).Si;
                 Assert.Equal(end, back, 1e-12 * Math.Abs(end));
             }
         }

@@ -12,9 +12,9 @@ public class LayerTests
         string path = folder.Write("top.toml", "base = \"deep/base.toml\"\n[rod]\nlength = \"6 ft\"");
         ScenarioResult result = ScenarioSource.Read(path);
         Assert.Empty(result.Errors);
-        Assert.Equal(6 * 0.3048, result.Spec!.Rod.LengthM, 1e-15);
-        Assert.Equal(4.5, result.Spec.Rod.ThirdLoadN);
-        Assert.Equal(0.018, result.Spec.Lure.MassKg, 1e-17);
+        Assert.Equal(6 * 0.3048, result.Setup!.Rod.LengthM, 1e-15);
+        Assert.Equal(4.5, result.Setup.Rod.ThirdLoadN);
+        Assert.Equal(0.018, result.Setup.Lure.MassKg, 1e-17);
     }
 
     [Fact]
@@ -25,8 +25,8 @@ public class LayerTests
         string path = folder.Write("s.toml", "rod = \"parts/rod.toml\"\n" + Texts.Least.Replace("[rod]\nlength = \"7 ft\"\npower = \"medium-heavy\"\n", "", StringComparison.Ordinal));
         ScenarioResult result = ScenarioSource.Read(path);
         Assert.Empty(result.Errors);
-        Assert.Equal(2.0, result.Spec!.Rod.LengthM);
-        Assert.Equal(3.0, result.Spec.Rod.ThirdLoadN);
+        Assert.Equal(2.0, result.Setup!.Rod.LengthM);
+        Assert.Equal(3.0, result.Setup.Rod.ThirdLoadN);
     }
 
     [Fact]
@@ -38,9 +38,9 @@ public class LayerTests
         string path = folder.Write("s.toml", Texts.With("length = \"7 ft\"\npower = \"medium-heavy\"", "base = \"parts/b.toml\"\nlength = \"1.9 m\""));
         ScenarioResult result = ScenarioSource.Read(path);
         Assert.Empty(result.Errors);
-        Assert.Equal(1.9, result.Spec!.Rod.LengthM);
-        Assert.Equal(4.0, result.Spec.Rod.ThirdLoadN);
-        Assert.Equal(0.1 * 0.45, result.Spec.Rod.MassKg, 1e-17);
+        Assert.Equal(1.9, result.Setup!.Rod.LengthM);
+        Assert.Equal(4.0, result.Setup.Rod.ThirdLoadN);
+        Assert.Equal(0.1 * 0.45, result.Setup.Rod.MassKg, 1e-17);
     }
 
     [Fact]
@@ -68,37 +68,37 @@ public class LayerTests
     {
         ScenarioResult result = Texts.Read(Texts.With("\"braid\"", "\"nylon\""), "line.diameter=0.3 mm");
         Assert.Empty(result.Errors);
-        Assert.Equal(3e-4, result.Spec!.Line.DiameterM, 1e-18);
-        Assert.Equal(LineSizing.Resolve(LineMaterial.Nylon, 3e-4, null, null, SurfaceFilm.Dry).Spec.BreakN, result.Spec.Line.BreakN, 1e-9);
+        Assert.Equal(3e-4, result.Setup!.Line.DiameterM, 1e-18);
+        Assert.Equal(LineSizing.Resolve(LineMaterial.Nylon, 3e-4, null, null, SurfaceFilm.Dry).Spec.BreakN, result.Setup.Line.BreakN, 1e-9);
     }
 
     [Fact]
     public void In_one_file_label_and_diameter_stand_together()
     {
         ScenarioResult result = Texts.Read(Texts.With("\"braid\"\nlabel = \"50 lb\"", "\"nylon\"\nlabel = \"12 lb\"\ndiameter = \"0.33 mm\""));
-        Assert.Equal(3.3e-4, result.Spec!.Line.DiameterM, 1e-18);
-        Assert.Equal(LineSizing.Resolve(LineMaterial.Nylon, 3.3e-4, null, 12 * LineLabels.NewtonPerLb, SurfaceFilm.Dry).Spec.BreakN, result.Spec.Line.BreakN, 1e-9);
+        Assert.Equal(3.3e-4, result.Setup!.Line.DiameterM, 1e-18);
+        Assert.Equal(LineSizing.Resolve(LineMaterial.Nylon, 3.3e-4, null, 12 * LineLabels.NewtonPerLb, SurfaceFilm.Dry).Spec.BreakN, result.Setup.Line.BreakN, 1e-9);
     }
 
     [Fact]
     public void Material_none_takes_an_inherited_leader_off()
     {
         string text = Texts.Least + "\n[leader]\nmaterial = \"nylon\"\ndiameter = \"0.43 mm\"\nlength = \"15 in\"";
-        Assert.NotNull(Texts.Read(text).Spec!.Leader);
-        Assert.Null(Texts.Read(text, "leader.material=none").Spec!.Leader);
+        Assert.NotNull(Texts.Read(text).Setup!.Leader);
+        Assert.Null(Texts.Read(text, "leader.material=none").Setup!.Leader);
     }
 
     [Fact]
     public void Take_up_stands_for_the_spool()
     {
-        double spool = Texts.Read(Texts.Least, "reel.take_up=75 cm/turn", "reel.ratio=7").Spec!.Reel.SpoolDiameterM;
+        double spool = Texts.Read(Texts.Least, "reel.take_up=75 cm/turn", "reel.ratio=7").Setup!.Reel.SpoolDiameterM;
         Assert.Equal(0.75 / (7 * Math.PI), spool, 1e-16);
     }
 
     [Fact]
     public void A_wrist_angle_becomes_tip_travel()
     {
-        double stroke = Texts.Read(Texts.Least, "retrieve.stroke=6 deg", "rod.length=2.1 m", "rod.grip=0.3 m").Spec!.Retrieve.StrokeM;
+        double stroke = Texts.Read(Texts.Least, "retrieve.stroke=6 deg", "rod.length=2.1 m", "rod.grip=0.3 m").Retrieve!.StrokeM;
         Assert.Equal(6 * Math.PI / 180 * 1.8, stroke, 1e-15);
     }
 
@@ -110,9 +110,9 @@ public class LayerTests
         string path = folder.Write("s.toml", Texts.With("\"cigar\"\nlength = \"115 mm\"\ndiameter = \"21 mm\"", "\"stations\"\nstations = \"hull.csv\"").Replace("18 g", "9 g", StringComparison.Ordinal));
         ScenarioResult result = ScenarioSource.Read(path);
         Assert.Empty(result.Errors);
-        Assert.Equal(3, result.Spec!.Lure.Stations!.Count);
-        Assert.Equal(0.1, result.Spec.Lure.LengthM, 1e-16);
-        Assert.Equal(0.022, result.Spec.Lure.HeightM, 1e-17);
+        Assert.Equal(3, result.Setup!.Lure.Stations!.Count);
+        Assert.Equal(0.1, result.Setup.Lure.LengthM, 1e-16);
+        Assert.Equal(0.022, result.Setup.Lure.HeightM, 1e-17);
     }
 
     [Fact]

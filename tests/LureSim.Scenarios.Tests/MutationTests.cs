@@ -56,7 +56,7 @@ public class MutationTests
     {
         ScenarioResult result = ScenarioSource.FromText(text).Resolve();
         return result.IsValid
-            ? SpecText.Of(result.Cast!).Length > 0
+            ? SpecText.Of(result.Scenario!).Length > 0
             : result.Errors.Count > 0 && result.Errors.All(e => !e.ToString().Contains('\n', StringComparison.Ordinal));
     }
 }

@@ -7,15 +7,15 @@ public class OverrideTests
     [Fact]
     public void An_override_counts_like_the_file()
     {
-        Assert.Equal(SpecText.Of(Texts.Read(Texts.With("7 ft", "6 ft 6 in")).Spec!), SpecText.Of(Texts.Read(Texts.Least, "rod.length=6 ft 6 in").Spec!));
-        Assert.True(Texts.Read(Texts.Least, "retrieve.hold_distance=true").Spec!.Retrieve.HoldDistance);
-        Assert.Equal(20, Texts.Read(Texts.Least, "solver.nodes=20").Spec!.Solver.Nodes);
-        Assert.Equal(0.8, Texts.Read(Texts.Least, "lure.added_mass_factor=0.8").Spec!.Lure.AddedMassFactor);
+        Assert.Equal(SpecText.Of(Texts.Read(Texts.With("7 ft", "6 ft 6 in")).Scenario!), SpecText.Of(Texts.Read(Texts.Least, "rod.length=6 ft 6 in").Scenario!));
+        Assert.True(Texts.Read(Texts.Least, "retrieve.hold_distance=true").Retrieve!.HoldDistance);
+        Assert.Equal(20, Texts.Read(Texts.Least, "solver.nodes=20").Retrieve!.Solver.Nodes);
+        Assert.Equal(0.8, Texts.Read(Texts.Least, "lure.added_mass_factor=0.8").Setup!.Lure.AddedMassFactor);
     }
 
     [Fact]
     public void The_last_of_two_overrides_wins() =>
-        Assert.Equal(3.0, Texts.Read(Texts.Least, "retrieve.cadence=1 /s", "retrieve.cadence=3 /s").Spec!.Retrieve.CadencePerS);
+        Assert.Equal(3.0, Texts.Read(Texts.Least, "retrieve.cadence=1 /s", "retrieve.cadence=3 /s").Retrieve!.CadencePerS);
 
     [Fact]
     public void An_override_mends_a_missing_key() =>
@@ -25,13 +25,13 @@ public class OverrideTests
     public void Items_of_lists_count_from_1()
     {
         ScenarioSource source = ScenarioSource.FromText(Hooked);
-        Assert.Equal(-0.04, source.Resolve(["lure.hooks[2].x=-40 mm"]).Spec!.Lure.Hooks[1].XM, 1e-17);
-        Assert.Equal(-0.05, source.Resolve().Spec!.Lure.Hooks[1].XM, 1e-17);
+        Assert.Equal(-0.04, source.Resolve(["lure.hooks[2].x=-40 mm"]).Setup!.Lure.Hooks[1].XM, 1e-17);
+        Assert.Equal(-0.05, source.Resolve().Setup!.Lure.Hooks[1].XM, 1e-17);
     }
 
     [Fact]
     public void Lists_may_be_written_as_TOML() =>
-        Assert.Single(Texts.Read(Hooked, "lure.hooks=[{ size = \"no. 2\", x = \"0 mm\" }]").Spec!.Lure.Hooks);
+        Assert.Single(Texts.Read(Hooked, "lure.hooks=[{ size = \"no. 2\", x = \"0 mm\" }]").Setup!.Lure.Hooks);
 
     [Theory]
     [InlineData("rod.length", "--set rod.length: key=value is due, for example --set retrieve.cadence=\"2 /s\"")]
@@ -51,10 +51,10 @@ public class OverrideTests
     public void Variants_do_not_disturb_each_other()
     {
         ScenarioSource source = ScenarioSource.FromText(Hooked);
-        string plain = SpecText.Of(source.Resolve().Spec!);
+        string plain = SpecText.Of(source.Resolve().Scenario!);
         string[] variants = new string[64];
-        Parallel.For(0, variants.Length, i => variants[i] = SpecText.Of(source.Resolve([$"rod.length={2 + (i % 8 * 0.01)} m"]).Spec!));
+        Parallel.For(0, variants.Length, i => variants[i] = SpecText.Of(source.Resolve([$"rod.length={2 + (i % 8 * 0.01)} m"]).Scenario!));
         Assert.Equal(8, variants.Distinct().Count());
-        Assert.Equal(plain, SpecText.Of(source.Resolve().Spec!));
+        Assert.Equal(plain, SpecText.Of(source.Resolve().Scenario!));
     }
 }

@@ -1,18 +1,12 @@
 using System.Globalization;
 using System.Text;
-using LureSim.Model;
-using LureSim.Model.Cast;
 
 namespace LureSim.Scenarios.Tests;
 
 /// <summary>A run as text, lists written out, every double by its bits: equal texts mean equal runs. Fails on a number that is not finite.</summary>
 internal static class SpecText
 {
-    public static string Of(RunSpec spec) => Text(spec);
-
-    public static string Of(CastRunSpec spec) => Text(spec);
-
-    private static string Text(object spec)
+    public static string Of(Scenario spec)
     {
         var text = new StringBuilder();
         Append(text, spec);

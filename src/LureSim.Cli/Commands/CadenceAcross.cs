@@ -19,7 +19,7 @@ internal static class CadenceAcross
     /// <param name="stop">Set when the person stops the run.</param>
     public static int Run(CommonValues values, IReadOnlyList<AcrossAxis> axes, CadencePlan plan, Terminal terminal, CancellationToken stop)
     {
-        ScenarioSource source = ScenarioSource.Load(values.File);
+        ScenarioSource source = ScenarioSource.Load(values.File, Activities.Retrieve);
         var combinations = AcrossAxis.Combine(axes).ToArray();
         ScenarioResult[] scenarios = [.. combinations.Select(c => source.Resolve([.. values.Overrides, .. c.Overrides]))];
         for (int i = 0; i < scenarios.Length; i++)
@@ -39,11 +39,11 @@ internal static class CadenceAcross
         RhythmSearch[] searches;
         using (var progress = new ProgressLine("cadence", terminal, values.Quiet))
         {
-            searches = CadenceStudy.Search([.. scenarios.Select(s => s.Spec!)], plan, null, progress.Report, stop);
+            searches = CadenceStudy.Search([.. scenarios.Select(s => (s.Setup!, s.Retrieve!))], plan, null, progress.Report, stop);
         }
 
         AcrossCase[] cases = [.. searches.Select((s, i) => AcrossCase.Of(combinations[i].Values, s, SustainedTorque.Of(scenarios[i])))];
-        return Tell(values, source, new AcrossResult(scenarios[0].Spec!.Title, [.. axes.Select(a => a.Key)], cases), terminal);
+        return Tell(values, source, new AcrossResult(scenarios[0].Setup!.Title, [.. axes.Select(a => a.Key)], cases), terminal);
     }
 
     private static int Tell(CommonValues values, ScenarioSource source, AcrossResult result, Terminal terminal)

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using LureSim.Cli.Running;
-using LureSim.Model;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Kit.Json;
 using LureSim.Scenarios;
@@ -63,8 +62,8 @@ public static class CadenceCommand
     {
         var faults = new List<ScenarioFault>();
         CadencePlan? plan = search.Read(parsed, MapStarts, faults);
-        RunSpec? spec = ScenarioSource.Read(values.File, values.Overrides).Spec;
-        IReadOnlyList<Axis> axes = MapAxes.Read(keys, (plan?.FromPerS ?? 1.0, plan?.ToPerS ?? 2.0), spec, faults);
+        Scenario? scenario = ScenarioSource.Read(values.File, values.Overrides, Activities.Retrieve).Scenario;
+        IReadOnlyList<Axis> axes = MapAxes.Read(keys, (plan?.FromPerS ?? 1.0, plan?.ToPerS ?? 2.0), scenario, faults);
         return ScenarioInput.ReadTwitched(values, faults, terminal) is null || plan is null
             ? ExitCode.BadInput
             : CadenceMapCommand.Run(values, axes, plan, terminal, stop);
@@ -98,7 +97,7 @@ public static class CadenceCommand
         CadenceResult result;
         using (var progress = new ProgressLine("cadence", terminal, values.Quiet))
         {
-            result = CadenceStudy.Run(scenario.Spec!, plan, SustainedTorque.Of(scenario), null, progress.Report, stop);
+            result = CadenceStudy.Run(scenario.Setup!, scenario.Retrieve!, plan, SustainedTorque.Of(scenario), null, progress.Report, stop);
         }
 
         DoubtStudy? doubt = null;
@@ -106,7 +105,7 @@ public static class CadenceCommand
         {
             using var progress = new ProgressLine("doubt", terminal, values.Quiet);
             doubt = DoubtRuns.Run(
-                ScenarioSource.Load(values.File), values.Overrides, new CadenceSource(plan), runs, DoubtOptions.Cores(plan.Threads), progress.Report, stop);
+                ScenarioSource.Load(values.File, Activities.Retrieve), values.Overrides, new CadenceSource(plan), runs, DoubtOptions.Cores(plan.Threads), progress.Report, stop);
         }
 
         EffectiveScenario effective = scenario.Effective();

@@ -1,5 +1,6 @@
 using LureSim.Cli.Running;
-using LureSim.Model;
+using LureSim.Model.Assembly;
+using LureSim.Model.Retrieve;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Kit.Json;
 using LureSim.Scenarios;
@@ -23,7 +24,7 @@ internal static class CadenceMapCommand
     /// <param name="stop">Set when the person stops the run.</param>
     public static int Run(CommonValues values, IReadOnlyList<Axis> axes, CadencePlan plan, Terminal terminal, CancellationToken stop)
     {
-        ScenarioSource source = ScenarioSource.Load(values.File);
+        ScenarioSource source = ScenarioSource.Load(values.File, Activities.Retrieve);
         ScenarioResult plain = source.Resolve(values.Overrides);
         var map = new MapPlan(Starts: plan.Starts, Run: plan.Runs, Threads: plan.Threads);
         MapGrid grid;
@@ -33,10 +34,11 @@ internal static class CadenceMapCommand
         }
 
         var result = new MapResult(
-            plain.Spec!.Title, Key(axes[0]), Key(axes[1]), Numbers(axes[0], grid.Patterns.GetLength(0)), Numbers(axes[1], grid.Patterns.GetLength(1)), grid, map);
+            plain.Setup!.Title, Key(axes[0]), Key(axes[1]), Numbers(axes[0], grid.Patterns.GetLength(0)), Numbers(axes[1], grid.Patterns.GetLength(1)), grid, map);
         return Tell(values, plain, result, terminal);
 
-        RunSpec? Make(double x, double y) => source.Resolve([.. values.Overrides, MapAxes.At(axes[0], x), MapAxes.At(axes[1], y)]).Spec;
+        (Setup Setup, RetrieveTask Task)? Make(double x, double y) =>
+            source.Resolve([.. values.Overrides, MapAxes.At(axes[0], x), MapAxes.At(axes[1], y)]).Scenario is { Retrieve: RetrieveTask task } here ? (here.Setup, task) : null;
     }
 
     private static int Tell(CommonValues values, ScenarioResult plain, MapResult result, Terminal terminal)

@@ -26,7 +26,7 @@ internal static class CastAcrossCommand
         CommonValues values, ScenarioResult scenario, IReadOnlyList<AcrossAxis> axes, int draws, int threads, Terminal terminal, CancellationToken stop)
     {
         var faults = new List<ScenarioFault>();
-        var variants = new CastVariants(ScenarioSource.Load(values.File), values.Overrides, scenario, draws);
+        var variants = new CastVariants(ScenarioSource.Load(values.File, Activities.Cast), values.Overrides, scenario, draws);
         IReadOnlyList<CastVariant> casts = variants.Make(axes, faults);
         if (faults.Count > 0)
         {
@@ -41,7 +41,7 @@ internal static class CastAcrossCommand
         }
 
         var result = new CastAcross(
-            scenario.Spec!.Title, string.Join(" and ", axes.Select(a => a.Key.Title)), axes is [{ Key.IsNumeric: true }], axes.FirstOrDefault(a => a.IsLadder)?.Law, cases);
+            scenario.Setup!.Title, string.Join(" and ", axes.Select(a => a.Key.Title)), axes is [{ Key.IsNumeric: true }], axes.FirstOrDefault(a => a.IsLadder)?.Law, cases);
         EffectiveScenario own = scenario.Effective();
         RunNotes notes = Capabilities.Notes(Capabilities.Cast, scenario, own);
         if (values.Folder is not null)

@@ -39,7 +39,7 @@ public static class CastCommand
             CommonValues values = options.Read(parsed);
             IReadOnlyList<MeasuredCastText>? measured = parsed.GetValue(match) is string text ? MeasuredCasts.Read(text, faults) : null;
             IReadOnlyList<AcrossAxis> axes = Comparing.Read(across, Capabilities.Cast, values, parsed, faults);
-            if (ScenarioInput.Read(values, faults, terminal) is not ScenarioResult scenario)
+            if (ScenarioInput.Read(values, faults, terminal, Activities.Cast) is not ScenarioResult scenario)
             {
                 return ExitCode.BadInput;
             }
@@ -76,7 +76,7 @@ public static class CastCommand
 
     private static int Run(CommonValues values, ScenarioResult scenario, int runs, int threads, Terminal terminal, CancellationToken stop)
     {
-        CastReport report = CastStudy.Run(scenario.Cast!);
+        CastReport report = CastStudy.Run(scenario.Setup!, scenario.Cast!, new(null, stop)).Demand();
         DoubtStudy? doubt = runs > 0 ? Doubt(values, runs, threads, terminal, stop) : null;
         EffectiveScenario effective = scenario.Effective();
         RunNotes notes = Capabilities.Notes(Capabilities.Cast, scenario, effective);
@@ -92,6 +92,6 @@ public static class CastCommand
     private static DoubtStudy Doubt(CommonValues values, int runs, int threads, Terminal terminal, CancellationToken stop)
     {
         using var progress = new ProgressLine("doubt", terminal, values.Quiet);
-        return DoubtRuns.Run(ScenarioSource.Load(values.File), values.Overrides, Capabilities.Cast, runs, threads, progress.Report, stop);
+        return DoubtRuns.Run(ScenarioSource.Load(values.File, Activities.Cast), values.Overrides, Capabilities.Cast, runs, threads, progress.Report, stop);
     }
 }

@@ -21,7 +21,7 @@ internal static class CastMatchCommand
     public static int Run(
         CommonValues values, ScenarioResult scenario, IReadOnlyList<MeasuredCastText> casts, int threads, Terminal terminal, CancellationToken stop)
     {
-        var match = new MatchOfScenario(ScenarioSource.Load(values.File), values.Overrides, casts);
+        var match = new MatchOfScenario(ScenarioSource.Load(values.File, Activities.Cast), values.Overrides, casts);
         var faults = new List<ScenarioFault>();
         MeasuredCast[] measured = match.Specs([], faults);
         if (faults.Count > 0)

@@ -21,7 +21,7 @@ public static class CheckCommand
 
     private static int Run(CommonValues values, bool all, Terminal terminal)
     {
-        if (ScenarioInput.Read(values, terminal) is not ScenarioResult scenario)
+        if (ScenarioInput.Read(values, [], terminal, Activities.All) is not ScenarioResult scenario)
         {
             return ExitCode.BadInput;
         }

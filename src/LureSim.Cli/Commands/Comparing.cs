@@ -26,6 +26,6 @@ internal static class Comparing
         Option<string[]> option, IFigureSource command, CommonValues values, ParseResult parsed, ICollection<ScenarioFault> faults)
     {
         string[] texts = parsed.GetValue(option) ?? [];
-        return texts.Length == 0 ? [] : new AcrossReader(command, ScenarioSource.Read(values.File, values.Overrides), faults).Read(texts);
+        return texts.Length == 0 ? [] : new AcrossReader(command, ScenarioSource.Read(values.File, values.Overrides, command.Asks), faults).Read(texts);
     }
 }

@@ -27,7 +27,7 @@ public static class RetrieveCommand
             var faults = new List<ScenarioFault>();
             (int runs, int threads) = doubt.Read(parsed, faults);
             CommonValues values = options.Read(parsed);
-            return ScenarioInput.Read(values, faults, terminal) is ScenarioResult scenario
+            return ScenarioInput.Read(values, faults, terminal, Activities.Retrieve) is ScenarioResult scenario
                 ? Run(values, scenario, runs, threads, terminal, stop)
                 : ExitCode.BadInput;
         });
@@ -39,7 +39,7 @@ public static class RetrieveCommand
         RetrieveResult result;
         using (var progress = new ProgressLine("retrieve", terminal, values.Quiet))
         {
-            result = RetrieveRun.Execute(scenario.Spec!, progress.Report, stop);
+            result = RetrieveRun.Run(scenario.Setup!, scenario.Retrieve!, new(progress.Report, stop)).DemandAny();
         }
 
         DoubtStudy? doubt = runs > 0 ? Doubt(values, runs, threads, terminal, stop) : null;
@@ -64,6 +64,6 @@ public static class RetrieveCommand
     private static DoubtStudy Doubt(CommonValues values, int runs, int threads, Terminal terminal, CancellationToken stop)
     {
         using var progress = new ProgressLine("doubt", terminal, values.Quiet);
-        return DoubtRuns.Run(ScenarioSource.Load(values.File), values.Overrides, Capabilities.Retrieve, runs, threads, progress.Report, stop);
+        return DoubtRuns.Run(ScenarioSource.Load(values.File, Activities.Retrieve), values.Overrides, Capabilities.Retrieve, runs, threads, progress.Report, stop);
     }
 }

@@ -6,21 +6,17 @@ namespace LureSim.Cli.Commands;
 /// <summary>Reads a scenario and tells its faults.</summary>
 public static class ScenarioInput
 {
-    /// <summary>The scenario, or null after each fault was printed as one line on stderr.</summary>
-    /// <param name="values">File and overrides.</param>
-    /// <param name="terminal">Where to write.</param>
-    public static ScenarioResult? Read(CommonValues values, Terminal terminal) => Read(values, [], terminal);
-
     /// <summary>The scenario, or null after each fault, those of the other arguments first, was printed as one line on stderr.</summary>
     /// <param name="values">File and overrides.</param>
     /// <param name="faults">Faults of other arguments.</param>
     /// <param name="terminal">Where to write.</param>
-    public static ScenarioResult? Read(CommonValues values, IReadOnlyList<ScenarioFault> faults, Terminal terminal)
+    /// <param name="asked">What the scenario is wanted for.</param>
+    public static ScenarioResult? Read(CommonValues values, IReadOnlyList<ScenarioFault> faults, Terminal terminal, Activities asked)
     {
         ArgumentNullException.ThrowIfNull(values);
         ArgumentNullException.ThrowIfNull(faults);
         ArgumentNullException.ThrowIfNull(terminal);
-        ScenarioResult result = ScenarioSource.Read(values.File, values.Overrides);
+        ScenarioResult result = ScenarioSource.Read(values.File, values.Overrides, asked);
         foreach (ScenarioFault fault in faults.Concat(result.Errors))
         {
             terminal.Error.WriteLine(fault);
@@ -35,8 +31,8 @@ public static class ScenarioInput
     /// <param name="terminal">Where to write.</param>
     public static ScenarioResult? ReadTwitched(CommonValues values, IReadOnlyList<ScenarioFault> faults, Terminal terminal)
     {
-        ScenarioResult? result = Read(values, faults, terminal);
-        if (result?.Spec!.Retrieve.IsTow != true)
+        ScenarioResult? result = Read(values, faults, terminal, Activities.Retrieve);
+        if (result?.Retrieve!.IsTow != true)
         {
             return result;
         }

@@ -34,7 +34,7 @@ public static class SweepCommand
 
     private static int Run(CommonValues values, SweepValues wanted, List<ScenarioFault> faults, Terminal terminal, CancellationToken stop)
     {
-        ScenarioSource source = ScenarioSource.Load(values.File);
+        ScenarioSource source = ScenarioSource.Load(values.File, wanted.Figures.Asks);
         ScenarioResult? start = faults.Count > 0 ? null : SweepStart.Find(source, values.Overrides, wanted);
         if (start is null || !start.IsValid)
         {

@@ -26,7 +26,7 @@ internal sealed class SweepRun
     public SweepRun(CommonValues values, SweepValues wanted, ScenarioSource source, ScenarioResult start, Terminal terminal)
     {
         (this.values, this.wanted, this.terminal) = (values, wanted, terminal);
-        ulong seed = start.Spec!.Seed;
+        ulong seed = start.Setup!.Seed;
         GuessDesign? doubt = wanted.Doubt > 0 ? new(wanted.Doubt, seed) : null;
         plan = new(source, values.Overrides, wanted.Axes, SweepStart.Points(wanted, seed), wanted.Figures, doubt);
         effective = start.Effective().ToToml();

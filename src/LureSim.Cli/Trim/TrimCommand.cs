@@ -23,7 +23,7 @@ internal static class TrimCommand
         command.SetAction(parsed =>
         {
             CommonValues values = options.Read(parsed);
-            return ScenarioInput.Read(values, terminal) is ScenarioResult scenario ? Run(values, scenario, terminal) : ExitCode.BadInput;
+            return ScenarioInput.Read(values, [], terminal, Capability.Figures!.Asks) is ScenarioResult scenario ? Run(values, scenario, terminal) : ExitCode.BadInput;
         });
         return command;
     }
@@ -31,7 +31,7 @@ internal static class TrimCommand
     private static int Run(CommonValues values, ScenarioResult scenario, Terminal terminal)
     {
         TrimResult trim = TrimSource.AtRest(scenario);
-        string title = scenario.Spec!.Title;
+        string title = scenario.Setup!.Title;
         EffectiveScenario effective = scenario.Effective();
         RunNotes notes = Capabilities.Notes(Capability.Figures!, scenario, effective);
         notes = notes with { Warnings = [.. notes.Warnings, .. trim.Rest.Notes] };

@@ -1,5 +1,3 @@
-using LureSim.Model.Retrieve;
-
 namespace LureSim.Model.Assembly;
 
 /// <summary>Grows channels row by row; the first row names them.</summary>
@@ -32,6 +30,6 @@ public sealed class ChannelTable
     }
 
     /// <summary>All channels.</summary>
-    public RetrieveSeries ToSeries() =>
+    public Series ToSeries() =>
         new([.. columns.Select(c => new Channel(c.Name, c.Unit, c.Meaning, [.. c.Values]))]);
 }

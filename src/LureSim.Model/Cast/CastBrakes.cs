@@ -1,3 +1,6 @@
+using LureSim.Model.Assembly;
+using LureSim.Model.Reels;
+
 namespace LureSim.Model.Cast;
 
 /// <summary>The least magnetic brake that keeps a revolving spool from throwing loops.</summary>
@@ -7,28 +10,37 @@ public static class CastBrakes
     private const int Halvings = 9;
 
     /// <summary>Searches the magnetic coefficient between none and 2e-5 N m s, the release kept.</summary>
-    /// <param name="spec">The cast.</param>
+    /// <param name="setup">Set-up.</param>
+    /// <param name="task">Cast.</param>
     /// <param name="loops">Loops that the line still takes up by itself, guess 5 (about half a metre).</param>
+    /// <param name="context">Stop.</param>
+    /// <returns>The brake; a failure when even the strongest one throws loops.</returns>
     /// <exception cref="ArgumentException">A value is out of range, or the reel's spool is fixed.</exception>
-    /// <exception cref="ModelException">Even the strongest brake throws loops.</exception>
-    public static LeastBrake Least(CastRunSpec spec, double loops = 5.0)
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static Outcome<LeastBrake> Least(Setup setup, CastTask task, double loops = 5.0, RunContext context = default)
     {
-        ArgumentNullException.ThrowIfNull(spec);
+        ArgumentNullException.ThrowIfNull(setup);
+        ArgumentNullException.ThrowIfNull(task);
         Require.Positive(loops);
-        if (spec.Run.Reel.Kind != Reels.ReelKind.Revolving)
+        if (setup.Reel.Kind != ReelKind.Revolving)
         {
-            throw new ArgumentException("a fixed spool has no brake", nameof(spec));
+            throw new ArgumentException("a fixed spool has no brake", nameof(setup));
         }
 
-        CastResult free = CastRunner.Run(With(spec, 0.0));
-        CastRunSpec held = spec with { Cast = spec.Cast with { Release = new ReleaseSpec(ReleaseMode.AtTime, free.ReleaseTimeS) } };
+        return Outcome.Of(() => Search((brake, how) => CastRunner.Run(With(setup, brake), how, context).Demand(), task, loops));
+    }
+
+    private static LeastBrake Search(Func<double, CastTask, CastResult> cast, CastTask task, double loops)
+    {
+        CastResult free = cast(0.0, task);
+        CastTask held = task with { Release = new ReleaseSpec(ReleaseMode.AtTime, free.ReleaseTimeS) };
         if (free.LoopsThrown <= loops)
         {
             return new LeastBrake(0.0, free.DistanceM, free.DistanceM, free.LoopsThrown);
         }
 
         double low = 0.0, high = Most;
-        CastResult best = CastRunner.Run(With(held, high));
+        CastResult best = cast(high, held);
         if (best.LoopsThrown > loops)
         {
             throw new ModelException($"Even a brake of {Most} N m s leaves {best.LoopsThrown:F1} loops.", 0.0);
@@ -37,18 +49,18 @@ public static class CastBrakes
         for (int i = 0; i < Halvings; i++)
         {
             double mid = low == 0.0 ? 0.1 * high : 0.5 * (low + high);
-            CastResult trial = CastRunner.Run(With(held, mid));
+            CastResult trial = cast(mid, held);
             (low, high, best) = trial.LoopsThrown > loops ? (mid, high, best) : (low, mid, trial);
         }
 
         // A braked spool wants another release; it counts if it keeps the loops down too.
-        CastResult tuned = CastRunner.Run(With(spec, high));
+        CastResult tuned = cast(high, task);
         double far = tuned.LoopsThrown <= loops ? Math.Max(tuned.DistanceM, best.DistanceM) : best.DistanceM;
         return new LeastBrake(high, far, free.DistanceM, free.LoopsThrown);
     }
 
-    private static CastRunSpec With(CastRunSpec spec, double magnetic) =>
-        spec with { Cast = spec.Cast with { Spool = spec.Cast.Spool with { MagneticNms = magnetic } } };
+    private static Setup With(Setup setup, double magnetic) =>
+        setup with { Reel = setup.Reel with { Spool = setup.Reel.Spool with { MagneticNms = magnetic } } };
 }
 
 /// <summary>What keeping the loops down costs.</summary>

@@ -1,3 +1,4 @@
+using LureSim.Model.Assembly;
 using MathNet.Numerics.RootFinding;
 
 namespace LureSim.Model.Cast;
@@ -17,15 +18,41 @@ public static class CastMatch
     private const int MostSteps = 60;
 
     /// <summary>The effort at which the cast, released as its spec says, goes as far as measured, within some 0.3 %.</summary>
-    /// <param name="spec">The cast; its own effort is not read.</param>
+    /// <param name="setup">Set-up; its own effort is not read.</param>
+    /// <param name="task">Cast.</param>
     /// <param name="distanceM">Measured distance, m, positive.</param>
-    /// <param name="mean">True for a mean of many casts with their release errors, false for one cast let go as the spec says.</param>
-    /// <exception cref="ArgumentException">The distance is not positive.</exception>
-    /// <exception cref="ModelException">No effort in range goes that far, or the least one goes farther.</exception>
-    public static double Effort(CastRunSpec spec, double distanceM, bool mean = false)
+    /// <param name="mean">True for a mean of many casts with their release errors, false for one cast let go as the task says.</param>
+    /// <param name="context">Stop.</param>
+    /// <returns>The effort; a failure when no effort in range goes that far, or the least one goes farther.</returns>
+    /// <exception cref="ArgumentException">The distance is not positive, or a value is out of range.</exception>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static Outcome<double> Effort(Setup setup, CastTask task, double distanceM, bool mean = false, RunContext context = default)
     {
         Require.Positive(distanceM);
-        double least = Distance(spec, LeastEffort, mean), most = Distance(spec, MostEffort, mean);
+        return Outcome.Of(() => Search(effort => Distance(setup, task, effort, mean, context).Demand(), distanceM));
+    }
+
+    /// <summary>Distance with another effort, m.</summary>
+    /// <param name="setup">Set-up.</param>
+    /// <param name="task">Cast.</param>
+    /// <param name="effort">e, 0.05 to 3.</param>
+    /// <param name="mean">True for the mean of many casts with their release errors.</param>
+    /// <param name="context">Stop.</param>
+    /// <exception cref="ArgumentException">A value is out of range.</exception>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static Outcome<double> Distance(Setup setup, CastTask task, double effort, bool mean = false, RunContext context = default)
+    {
+        ArgumentNullException.ThrowIfNull(setup);
+        return Outcome.Of(() =>
+        {
+            CastResult cast = CastRunner.Run(setup with { Hands = setup.Hands with { Effort = effort } }, task, context).Demand();
+            return mean ? cast.DistanceMeanM : cast.DistanceM;
+        });
+    }
+
+    private static double Search(Func<double, double> distance, double distanceM)
+    {
+        double least = distance(LeastEffort), most = distance(MostEffort);
         if (!(least <= distanceM && distanceM <= most))
         {
             throw new ModelException(
@@ -33,22 +60,9 @@ public static class CastMatch
         }
 
         return Brent.TryFindRoot(
-            logEffort => Distance(spec, FromLog(logEffort), mean) - distanceM, Math.Log(LeastEffort), Math.Log(MostEffort), Accuracy, MostSteps, out double root)
+            logEffort => distance(FromLog(logEffort)) - distanceM, Math.Log(LeastEffort), Math.Log(MostEffort), Accuracy, MostSteps, out double root)
             ? FromLog(root)
             : throw new ModelException(FormattableString.Invariant($"the search for an effort that casts {distanceM:F1} m did not settle"), 0.0);
-    }
-
-    /// <summary>Distance with another effort, m.</summary>
-    /// <param name="spec">The cast.</param>
-    /// <param name="effort">e, 0.05 to 3.</param>
-    /// <param name="mean">True for the mean of many casts with their release errors.</param>
-    /// <exception cref="ArgumentException">A value is out of range.</exception>
-    /// <exception cref="ModelException">The cast cannot be finished.</exception>
-    public static double Distance(CastRunSpec spec, double effort, bool mean = false)
-    {
-        ArgumentNullException.ThrowIfNull(spec);
-        CastResult cast = CastRunner.Run(spec with { Cast = spec.Cast with { Hands = spec.Cast.Hands with { Effort = effort } } });
-        return mean ? cast.DistanceMeanM : cast.DistanceM;
     }
 
     private static double FromLog(double log) => Math.Clamp(Math.Exp(log), LeastEffort, MostEffort);

@@ -1,3 +1,5 @@
+using LureSim.Model.Assembly;
+
 namespace LureSim.Model.Cast;
 
 /// <summary>What is odd about a cast.</summary>
@@ -29,8 +31,11 @@ public enum CastRemarks
 /// <summary>One cast and its figures. Places are counted from the hand's place at the start, x forward, z over the water.</summary>
 public sealed record CastResult
 {
-    /// <summary>The cast that was run.</summary>
-    public required CastRunSpec Spec { get; init; }
+    /// <summary>Set-up.</summary>
+    public required Setup Setup { get; init; }
+
+    /// <summary>What was done with it.</summary>
+    public required CastTask Task { get; init; }
 
     /// <summary>x where the lure meets the water, m; negative behind the angler.</summary>
     public required double DistanceM { get; init; }

@@ -17,44 +17,50 @@ public static class CastRunner
     private const double ShownS = 0.010, WideSigmas = 2.0;
 
     /// <summary>Finds the release, then runs the reported cast with the line curved in the air.</summary>
-    /// <param name="spec">The cast.</param>
+    /// <param name="setup">Set-up.</param>
+    /// <param name="task">Cast.</param>
+    /// <param name="context">Stop; a cast is too short to tell its progress.</param>
     /// <exception cref="ArgumentException">A value is out of range, or the lure hangs in the water at the start.</exception>
-    /// <exception cref="ModelException">The cast cannot be finished.</exception>
-    public static CastResult Run(CastRunSpec spec)
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static Outcome<CastResult> Run(Setup setup, CastTask task, RunContext context = default) => Outcome.Of(() =>
     {
-        var setup = new CastSetup(spec);
-        var search = new ReleaseSearch(setup);
-        ReleaseSpec release = spec.Cast.Release;
+        context.Stop.ThrowIfCancellationRequested();
+        var parts = new CastParts(setup, task);
+        var search = new ReleaseSearch(parts, context.Stop);
+        ReleaseSpec release = task.Release;
         int step = release.Mode switch
         {
             ReleaseMode.Best => search.Best(),
             ReleaseMode.AtTime => search.StepAt(release.Value),
             _ => search.StepAtAngle(release.Value),
         };
-        double h = spec.Cast.Numerics.SwingStepS;
-        step = Math.Clamp(step + (int)Math.Round(release.ErrorS / h), 0, search.LastStep);
-        return Report(setup, search, step);
-    }
+        step = Math.Clamp(step + (int)Math.Round(release.ErrorS / task.Solver.SwingStepS), 0, search.LastStep);
+        return Report(parts, search, step, context.Stop);
+    });
 
     /// <summary>Distance of the best release, quickly: straight line, no series. Good for comparing, up to 7 % too far.</summary>
-    /// <param name="spec">The cast.</param>
+    /// <param name="setup">Set-up.</param>
+    /// <param name="task">Cast.</param>
+    /// <param name="context">Stop.</param>
     /// <exception cref="ArgumentException">A value is out of range, or the lure hangs in the water at the start.</exception>
-    /// <exception cref="ModelException">The cast cannot be finished.</exception>
-    public static double QuickDistance(CastRunSpec spec)
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static Outcome<double> QuickDistance(Setup setup, CastTask task, RunContext context = default) => Outcome.Of(() =>
     {
-        var search = new ReleaseSearch(new CastSetup(spec));
+        var search = new ReleaseSearch(new CastParts(setup, task), context.Stop);
         return search.Distance(search.Best());
-    }
+    });
 
-    private static CastResult Report(CastSetup setup, ReleaseSearch search, int releaseStep)
+    private static CastResult Report(CastParts parts, ReleaseSearch search, int releaseStep, CancellationToken stop)
     {
-        CastSolverSpec solver = setup.Spec.Cast.Numerics;
-        var recorder = new CastRecorder(setup.Chain, solver.OutputStepS);
-        AirStep cast = setup.Start(solver.NodeSpacingM);
+        (Setup setup, CastTask task) = (parts.Setup, parts.Task);
+        CastSolverSpec solver = task.Solver;
+        var recorder = new CastRecorder(parts.Chain, solver.OutputStepS);
+        AirStep cast = parts.Start(solver.NodeSpacingM);
         double startBendJ = cast.Rod.SpringJ();
         recorder.Look(cast, double.NaN);
         for (int i = 0; i < releaseStep && cast.Line.Z[0] > 0.0; i++)
         {
+            stop.ThrowIfCancellationRequested();
             cast.Step(solver.SwingStepS);
             recorder.Look(cast, double.NaN);
         }
@@ -62,28 +68,29 @@ public static class CastRunner
         (double releasedS, double angle, double turn) = (cast.TimeS, cast.Rod.Q[1], cast.Rod.V[1]);
         bool hitsWater = cast.Line.Z[0] <= 0.0 || (releaseStep == search.LastStep && search.EndsInWater);
         cast.Release();
-        Splash splash = Fly(cast, recorder, solver, releasedS);
+        Splash splash = Fly(cast, recorder, solver, releasedS, stop);
         recorder.End(cast);
-        List<ReleasePoint> curve = Curve(setup, search, releaseStep);
-        (double p10, double mean, double p90) = Band(setup.Spec.Cast.Hands, splash.X, curve);
+        List<ReleasePoint> curve = Curve(parts, search, releaseStep);
+        (double p10, double mean, double p90) = Band(setup.Hands, splash.X, curve);
         CastRemarks remarks = (splash.X < 0.0 ? CastRemarks.LandsBehind : 0) | (hitsWater ? CastRemarks.HitsWaterInSwing : 0)
-            | (recorder.PeakTension > setup.Spec.Run.Line.BreakN ? CastRemarks.AboveBreakingLoad : 0)
+            | (recorder.PeakTension > setup.Line.BreakN ? CastRemarks.AboveBreakingLoad : 0)
             | (recorder.PeakLoops > BacklashLoops ? CastRemarks.Backlash : 0)
             | (cast.Reel.PaidM >= cast.Reel.LineM ? CastRemarks.LineRunsOut : 0)
-            | (setup.StartRad > setup.Spec.Cast.Hands.StartRad ? CastRemarks.StartRaised : 0);
+            | (parts.StartRad > setup.Hands.StartRad ? CastRemarks.StartRaised : 0);
         return new CastResult
         {
-            Spec = setup.Spec,
+            Setup = setup,
+            Task = task,
             DistanceM = splash.X,
             DistanceMeanM = mean,
             DistanceP10M = p10,
             DistanceP90M = p90,
-            LineOutM = setup.Spec.Cast.OverhangM + cast.Reel.PaidM,
+            LineOutM = task.OverhangM + cast.Reel.PaidM,
             LaunchSpeedMS = recorder.LaunchSpeed,
             LaunchAngleRad = recorder.LaunchAngle,
             FlightTimeS = splash.TimeS - releasedS,
             ApexM = recorder.Apex,
-            StartAngleRad = setup.StartRad,
+            StartAngleRad = parts.StartRad,
             ReleaseTimeS = releasedS,
             ReleaseAngleRad = angle,
             ReleaseTurnRadS = turn,
@@ -100,12 +107,13 @@ public static class CastRunner
         };
     }
 
-    private static Splash Fly(AirStep cast, CastRecorder recorder, CastSolverSpec solver, double releasedS)
+    private static Splash Fly(AirStep cast, CastRecorder recorder, CastSolverSpec solver, double releasedS, CancellationToken stop)
     {
         AirLine line = cast.Line;
         (double x, double z, double t) = (line.X[0], line.Z[0], cast.TimeS);
         while (line.Z[0] > 0.0)
         {
+            stop.ThrowIfCancellationRequested();
             if (cast.TimeS - releasedS > LongestS)
             {
                 throw new ModelException($"The lure is still in the air after {LongestS} s.", cast.TimeS);
@@ -125,10 +133,9 @@ public static class CastRunner
         return new Splash(x + (share * (line.X[0] - x)), t + (share * (cast.TimeS - t)));
     }
 
-    private static List<ReleasePoint> Curve(CastSetup setup, ReleaseSearch search, int step)
+    private static List<ReleasePoint> Curve(CastParts parts, ReleaseSearch search, int step)
     {
-        CastSpec cast = setup.Spec.Cast;
-        double h = cast.Numerics.SwingStepS, wide = WideSigmas * cast.Hands.ReleaseErrorS;
+        double h = parts.Task.Solver.SwingStepS, wide = WideSigmas * parts.Setup.Hands.ReleaseErrorS;
         foreach (double delay in (double[])[-ShownS, ShownS, -wide, wide])
         {
             search.Distance(Math.Clamp(step + (int)Math.Round(delay / h), 0, search.LastStep));

@@ -29,6 +29,7 @@ internal sealed class ReleaseSearch
     private const double CurvedFlightS = 0.002;
 
     private readonly CastSolverSpec _solver;
+    private readonly CancellationToken _stop;
     private readonly List<AirStep> _kept = [];
     private readonly AirStep _fork;
     private readonly AirStep? _curved;
@@ -36,13 +37,13 @@ internal sealed class ReleaseSearch
     private readonly Dictionary<int, double> _straight = [];
     private readonly Dictionary<int, double> _known = [];
 
-    public ReleaseSearch(CastSetup setup)
+    public ReleaseSearch(CastParts parts, CancellationToken stop = default)
     {
-        _solver = setup.Spec.Cast.Numerics;
+        (_solver, _stop) = (parts.Task.Solver, stop);
         _keepEvery = Math.Max(1, (int)Math.Round(KeepEveryS / _solver.SwingStepS));
-        _fork = setup.Start(double.PositiveInfinity);
-        _curved = setup.Spec.Run.Reel.Kind == ReelKind.Revolving ? setup.Start(CurvedSpacingM) : null;
-        Swing(setup);
+        _fork = parts.Start(double.PositiveInfinity);
+        _curved = parts.Setup.Reel.Kind == ReelKind.Revolving ? parts.Start(CurvedSpacingM) : null;
+        Swing(parts);
     }
 
     /// <summary>Last step at which a release may be tried.</summary>
@@ -68,7 +69,7 @@ internal sealed class ReleaseSearch
                 return step;
             }
 
-            _fork.Step(_solver.SwingStepS);
+            Step(_fork, _solver.SwingStepS);
         }
 
         return LastStep;
@@ -135,7 +136,7 @@ internal sealed class ReleaseSearch
         fork.CopyFrom(_kept[kept]);
         for (int i = kept * _keepEvery; i < step; i++)
         {
-            fork.Step(_solver.SwingStepS);
+            Step(fork, _solver.SwingStepS);
         }
 
         return fork;
@@ -148,7 +149,7 @@ internal sealed class ReleaseSearch
         return kept < 0 ? 0 : Math.Max(0, (kept - 1) * _keepEvery / coarse * coarse);
     }
 
-    private static double Fly(AirStep fork, double rodAfterS, double swingStepS, double flightStepS)
+    private double Fly(AirStep fork, double rodAfterS, double swingStepS, double flightStepS)
     {
         fork.Release();
         double start = fork.TimeS;
@@ -161,24 +162,30 @@ internal sealed class ReleaseSearch
             }
 
             (x, z) = (fork.Line.X[0], fork.Line.Z[0]);
-            fork.Step(fork.RodAtRest ? flightStepS : swingStepS);
+            Step(fork, fork.RodAtRest ? flightStepS : swingStepS);
         }
 
         double drop = z - fork.Line.Z[0];
         return drop > 0.0 ? x + ((fork.Line.X[0] - x) * z / drop) : x;
     }
 
+    private void Step(AirStep cast, double h)
+    {
+        _stop.ThrowIfCancellationRequested();
+        cast.Step(h);
+    }
+
     private int StepsOf(double time) => Math.Max(1, (int)Math.Round(time / _solver.SwingStepS));
 
-    private void Swing(CastSetup setup)
+    private void Swing(CastParts parts)
     {
-        double stop = setup.Spec.Cast.Hands.StopRad, stopped = double.PositiveInfinity;
-        AirStep swing = setup.Start(double.PositiveInfinity);
+        double stop = parts.Setup.Hands.StopRad, stopped = double.PositiveInfinity;
+        AirStep swing = parts.Start(double.PositiveInfinity);
         for (int step = 0; ; step++)
         {
             if (step % _keepEvery == 0)
             {
-                AirStep copy = setup.Start(double.PositiveInfinity);
+                AirStep copy = parts.Start(double.PositiveInfinity);
                 copy.CopyFrom(swing);
                 _kept.Add(copy);
             }
@@ -191,7 +198,7 @@ internal sealed class ReleaseSearch
                 return;
             }
 
-            swing.Step(_solver.SwingStepS);
+            Step(swing, _solver.SwingStepS);
         }
     }
 }

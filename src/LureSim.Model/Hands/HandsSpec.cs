@@ -23,22 +23,25 @@ namespace LureSim.Model.Hands;
 /// <param name="ReleaseErrorS">One sigma of the release time, s, guess 0.008 (0.004 to 0.015).</param>
 /// <param name="Scatter">One sigma of distance from cast to cast beyond the release, share, guess 0.04 (0.03 to 0.06).</param>
 public sealed record HandsSpec(
-    double Effort = 1.0,
-    double TorqueNm = 40.0,
-    double SpeedRadS = 13.0,
-    double InertiaKgM2 = 0.15,
-    double PushN = 70.0,
-    double PushSpeedMS = 3.0,
-    double PushedMassKg = 5.0,
-    double TravelM = 0.4,
-    double RampS = 0.06,
-    double StartRad = -2.0,
-    double StopRad = 0.7,
-    double BrakeShare = 0.5,
-    double RaiseM = 0.3,
-    double ReleaseErrorS = 0.008,
-    double Scatter = 0.04)
+    [property: Parameter("e", "", 0.05, 3.0)] double Effort = 1.0,
+    [property: Parameter("tau_0", "N m", 1.0, 120.0, GuessLow = 25.0, GuessHigh = 60.0)] double TorqueNm = 40.0,
+    [property: Parameter("w_0", "rad/s", 3.0, 40.0, GuessLow = 9.0, GuessHigh = 18.0)] double SpeedRadS = 13.0,
+    [property: Parameter("I_h", "kg m2", 0.005, 1.0, GuessLow = 0.06, GuessHigh = 0.3)] double InertiaKgM2 = 0.15,
+    [property: Parameter("F_0", "N", 0.0, 300.0, GuessLow = 0.0, GuessHigh = 120.0)] double PushN = 70.0,
+    [property: Parameter("v_0", "m/s", 0.5, 10.0, GuessLow = 2.0, GuessHigh = 4.0)] double PushSpeedMS = 3.0,
+    [property: Parameter("pushed mass", "kg", 0.5, 30.0, GuessLow = 3.0, GuessHigh = 8.0)] double PushedMassKg = 5.0,
+    [property: Parameter("travel", "m", 0.0, 1.5, GuessLow = 0.3, GuessHigh = 0.5)] double TravelM = 0.4,
+    [property: Parameter("ramp", "s", 0.01, 0.5, GuessLow = 0.04, GuessHigh = 0.1)] double RampS = 0.06,
+    [property: Parameter("start angle", "rad", -2.6, 0.5, GuessLow = -2.3, GuessHigh = -1.2)] double StartRad = -2.0,
+    [property: Parameter("stop angle", "rad", -2.4, 1.6, GuessLow = 0.4, GuessHigh = 1.0)] double StopRad = 0.7,
+    [property: Parameter("brake share", "", 0.05, 2.0, GuessLow = 0.2, GuessHigh = 1.3)] double BrakeShare = 0.5,
+    [property: Parameter("raise", "m", 0.0, 1.0, GuessLow = 0.0, GuessHigh = 0.5)] double RaiseM = 0.3,
+    [property: Parameter("release error", "s", 0.0, 0.05, GuessLow = 0.004, GuessHigh = 0.015)] double ReleaseErrorS = 0.008,
+    [property: Parameter("scatter", "", 0.0, 0.2, GuessLow = 0.03, GuessHigh = 0.06)] double Scatter = 0.04)
 {
+    /// <summary>Least arc from start to stop, rad.</summary>
+    public const double LeastSwingRad = 0.2;
+
     /// <summary>A beginner: half effort, wide release error. Guess.</summary>
     public static HandsSpec Beginner { get; } = new(Effort: 0.5, ReleaseErrorS: 0.015, Scatter: 0.06);
 

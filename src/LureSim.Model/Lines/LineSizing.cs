@@ -3,6 +3,18 @@ namespace LureSim.Model.Lines;
 /// <summary>Turns what an angler knows about a line (diameter, number, label) into every number the physics needs.</summary>
 public static class LineSizing
 {
+    /// <summary>Line number.</summary>
+    public static readonly Parameter Number = new("number", "no.", "", 0.1, 60.0);
+
+    /// <summary>Label strength.</summary>
+    public static readonly Parameter Label = new("label", "label", "N", 2.0, 2000.0);
+
+    /// <summary>Modulus on the solid area; material and film give its default.</summary>
+    public static readonly Parameter Modulus = new("ModulusPa", "E", "Pa", 1e7, 3e11);
+
+    /// <summary>Solid share of a braid's outer circle; the material gives its default.</summary>
+    public static readonly Parameter BraidPacking = new("Packing", "packing", "", 0.3, 0.907);
+
     /// <summary>A resolved line and the origin of each of its numbers.</summary>
     /// <param name="Spec">The line.</param>
     /// <param name="Values">Origin and range of its numbers and of its label.</param>
@@ -40,7 +52,7 @@ public static class LineSizing
         LineGeometry size = material == LineMaterial.Braid
             ? LineGeometry.OfBraid(density, Packing(properties, known, diameterM, number), diameterM, number, labelN)
             : LineGeometry.OfStrand(material, density, diameterM, number, labelN);
-        double d = Require.InRange(size.Diameter.Value, 5e-5, 2e-3, nameof(LineSpec.DiameterM));
+        double d = size.Diameter.Value;
 
         SizedValue densityValue = Or(known.DensityKgM3, nameof(LineSpec.DensityKgM3), properties.DensityKgM3, "polymer");
         SizedValue modulus = Or(known.ModulusPa, "ModulusPa", properties.ModulusPa(film), "effective modulus of the material");
@@ -54,6 +66,7 @@ public static class LineSizing
 
         var spec = new LineSpec(material, d, size.LinearDensity.Value, density, ea.Value, damping.Value, ei.Value, film,
             breakN.Value, known.NormalDragFactor ?? 1.0, tangential.Value);
+        Parameter.Demand(spec);
         return new(spec, [size.Diameter, size.LinearDensity, size.Label, densityValue, modulus, ea, damping, ei, breakN, tangential]);
     }
 
@@ -64,23 +77,25 @@ public static class LineSizing
             throw new ArgumentException("A line needs at least one of diameter, number and label.");
         }
 
-        Check(diameterM, 5e-5, 2e-3, nameof(diameterM));
-        Check(number, 0.1, 60, nameof(number));
-        Check(labelN, 2, 2000, nameof(labelN));
-        Check(known.DensityKgM3, 500, 3000, nameof(known.DensityKgM3));
-        Check(known.ModulusPa, 1e7, 3e11, nameof(known.ModulusPa));
-        Check(known.DampingTimeS, 0, 0.1, nameof(known.DampingTimeS));
-        Check(known.Packing, 0.3, 0.907, nameof(known.Packing));
-        Check(known.BreakN, 1e-3, 1e5, nameof(known.BreakN));
-        Check(known.NormalDragFactor, 0, 5, nameof(known.NormalDragFactor));
-        Check(known.TangentialDragCoefficient, 0, 0.1, nameof(known.TangentialDragCoefficient));
+        Check(diameterM, Of(nameof(LineSpec.DiameterM)), nameof(diameterM));
+        Check(number, Number, nameof(number));
+        Check(labelN, Label, nameof(labelN));
+        Check(known.DensityKgM3, Of(nameof(LineSpec.DensityKgM3)), nameof(known.DensityKgM3));
+        Check(known.ModulusPa, Modulus, nameof(known.ModulusPa));
+        Check(known.DampingTimeS, Of(nameof(LineSpec.DampingTimeS)), nameof(known.DampingTimeS));
+        Check(known.Packing, BraidPacking, nameof(known.Packing));
+        Check(known.BreakN, Of(nameof(LineSpec.BreakN)), nameof(known.BreakN));
+        Check(known.NormalDragFactor, Of(nameof(LineSpec.NormalDragFactor)), nameof(known.NormalDragFactor));
+        Check(known.TangentialDragCoefficient, Of(nameof(LineSpec.TangentialDragCoefficient)), nameof(known.TangentialDragCoefficient));
     }
 
-    private static void Check(double? value, double low, double high, string name)
+    private static Parameter Of(string name) => Parameter.Of<LineSpec>(name);
+
+    private static void Check(double? value, Parameter allowed, string name)
     {
         if (value is double v)
         {
-            Require.InRange(v, low, high, name);
+            Require.InRange(v, allowed.Low, allowed.High, name);
         }
     }
 

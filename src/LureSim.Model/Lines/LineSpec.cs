@@ -25,7 +25,7 @@ public enum SurfaceFilm
 
 /// <summary>One kind of line, every number resolved to SI. Main line and leader are both of this type.</summary>
 /// <param name="Material">What it is made of.</param>
-/// <param name="DiameterM">d, outer diameter that the fluid sees, m, 5e-5 to 2e-3.</param>
+/// <param name="DiameterM">d, outer diameter that the fluid sees, m.</param>
 /// <param name="LinearDensityKgM">mu, mass per unstretched length, kg/m.</param>
 /// <param name="DensityKgM3">rho_s, density of the solid; mu / rho_s is the displaced area, kg/m3.</param>
 /// <param name="AxialStiffnessN">EA, N: effective modulus times solid area.</param>
@@ -37,16 +37,20 @@ public enum SurfaceFilm
 /// <param name="TangentialDragCoefficient">Ct on the wetted area pi d, guess 0.01 (0.004 to 0.02).</param>
 public sealed record LineSpec(
     LineMaterial Material,
-    double DiameterM,
-    double LinearDensityKgM,
-    double DensityKgM3,
-    double AxialStiffnessN,
-    double DampingTimeS,
-    double BendingStiffnessNm2,
+    [property: Parameter("d", "m", 5e-5, 2e-3)] double DiameterM,
+    [property: Parameter("mu", "kg/m", 1e-7, 1e-2)] double LinearDensityKgM,
+    [property: Parameter("rho_s", "kg/m3", 500.0, 3000.0)] double DensityKgM3,
+    [property: Parameter("EA", "N", 1e-3, 1e7)] double AxialStiffnessN,
+    [property: Parameter("eta", "s", 0.0, 0.1)] double DampingTimeS,
+    [property: Parameter("EI", "N m2", 0.0, 1.0)] double BendingStiffnessNm2,
     SurfaceFilm Film,
-    double BreakN,
-    double NormalDragFactor = 1.0,
-    double TangentialDragCoefficient = 0.01);
+    [property: Parameter("break", "N", 0.1, 1e5)] double BreakN,
+    [property: Parameter("drag factor", "", 0.0, 5.0)] double NormalDragFactor = 1.0,
+    [property: Parameter("Ct", "", 0.0, 0.1)] double TangentialDragCoefficient = 0.01)
+{
+    /// <summary>The line as it runs out through the air.</summary>
+    public LineFlightSpec Flight { get; init; } = LineFlightSpec.Usual(Material);
+}
 
 /// <summary>How the leader is joined to the line tie.</summary>
 public enum TieKnot
@@ -62,4 +66,7 @@ public enum TieKnot
 /// <param name="Line">Its material and size.</param>
 /// <param name="LengthM">Length, m, 0.05 to 5.</param>
 /// <param name="Knot">Joint to the line tie.</param>
-public sealed record LeaderSpec(LineSpec Line, double LengthM, TieKnot Knot = TieKnot.Loop);
+public sealed record LeaderSpec(
+    LineSpec Line,
+    [property: Parameter("length", "m", 0.05, 5.0)] double LengthM,
+    TieKnot Knot = TieKnot.Loop);

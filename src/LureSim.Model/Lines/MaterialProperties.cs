@@ -1,11 +1,5 @@
 namespace LureSim.Model.Lines;
 
-/// <summary>A value that is not known well: the one used and the range it may take.</summary>
-/// <param name="Value">The value used.</param>
-/// <param name="Low">Lower end of the range.</param>
-/// <param name="High">Upper end of the range.</param>
-public readonly record struct Ranged(double Value, double Low, double High);
-
 /// <summary>What a line material brings along, whatever its size.</summary>
 /// <param name="Material">Which material.</param>
 /// <param name="DensityKgM3">rho_s, density of the solid, kg/m3.</param>

@@ -1,5 +1,3 @@
-using LureSim.Model.Cast;
-
 namespace LureSim.Model.Lures;
 
 /// <summary>Drag area of a lure in flight, mixed from flying straight and tumbling.</summary>
@@ -14,13 +12,12 @@ public static class FlyingLure
     /// principle (Fluid-Dynamic Drag, ch. III).
     /// </summary>
     /// <param name="lure">The lure.</param>
-    /// <param name="flight">Shares and coefficients.</param>
     /// <exception cref="ArgumentException">A number is not finite or is negative.</exception>
-    public static double AreaM2(LureSpec lure, FlightSpec flight)
+    public static double AreaM2(LureSpec lure)
     {
         ArgumentNullException.ThrowIfNull(lure);
-        ArgumentNullException.ThrowIfNull(flight);
-        if (flight.LureCdAM2 is double known)
+        LureFlightSpec flight = lure.Flight;
+        if (flight.KnownCdAM2 is double known)
         {
             return known;
         }

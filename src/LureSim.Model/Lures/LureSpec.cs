@@ -27,13 +27,20 @@ public enum LureShape
 /// <param name="HalfBreadthM">b, m.</param>
 /// <param name="HalfHeightM">c, m.</param>
 /// <param name="CentreZM">Height of the ellipse's centre over the axis, m.</param>
-public sealed record HullStation(double XM, double HalfBreadthM, double HalfHeightM, double CentreZM = 0.0);
+public sealed record HullStation(
+    [property: Parameter("x", "m", -0.2, 0.2)] double XM,
+    [property: Parameter("b", "m", 0.0, 0.1)] double HalfBreadthM,
+    [property: Parameter("c", "m", 0.0, 0.1)] double HalfHeightM,
+    [property: Parameter("centre", "m", -0.1, 0.1)] double CentreZM = 0.0);
 
 /// <summary>A point weight inside or on the lure.</summary>
 /// <param name="MassKg">kg.</param>
 /// <param name="XM">From the middle, positive toward the nose, m.</param>
 /// <param name="ZM">Above the axis, m.</param>
-public sealed record BallastSpec(double MassKg, double XM, double ZM);
+public sealed record BallastSpec(
+    [property: Parameter("m", "kg", 0.0, 0.5)] double MassKg,
+    [property: Parameter("x", "m", -0.2, 0.2)] double XM,
+    [property: Parameter("z", "m", -0.1, 0.1)] double ZM);
 
 /// <summary>A hook, or a skirt or feather, with its drag.</summary>
 /// <param name="MassKg">Mass in air, kg.</param>
@@ -43,7 +50,12 @@ public sealed record BallastSpec(double MassKg, double XM, double ZM);
 /// <param name="SteelVolumeM3">Displaced volume, m3; mass / 7850 for plain steel.</param>
 /// <param name="DragAreaAlongM2">CdA against motion along the hull, m2; null: the same as across.</param>
 public sealed record HookSpec(
-    double MassKg, double XM, double ZM, double DragAreaM2, double SteelVolumeM3, double? DragAreaAlongM2 = null);
+    [property: Parameter("m", "kg", 0.0, 0.2)] double MassKg,
+    [property: Parameter("x", "m", -0.25, 0.25)] double XM,
+    [property: Parameter("z", "m", -0.1, 0.1)] double ZM,
+    [property: Parameter("CdA", "m2", 0.0, 0.02)] double DragAreaM2,
+    [property: Parameter("volume", "m3", 0.0, 2e-3)] double SteelVolumeM3,
+    [property: Parameter("CdA along", "m2", 0.0, 0.02)] double? DragAreaAlongM2 = null);
 
 /// <summary>A floating lure: hull, weights, line tie, hooks.</summary>
 /// <param name="Shape">Named shape or stations.</param>
@@ -64,18 +76,22 @@ public sealed record HookSpec(
 /// <param name="SternPlace">-x0 / L: where shedding begins, from the middle, guess 0.35 (0.25 to 0.42).</param>
 public sealed record LureSpec(
     LureShape Shape,
-    double LengthM,
-    double DiameterM,
-    double HeightM,
-    double MassKg,
-    double TieXM,
-    double TieZM,
-    IReadOnlyList<BallastSpec> Ballast,
-    IReadOnlyList<HookSpec> Hooks,
-    IReadOnlyList<HullStation>? Stations = null,
-    double AddedMassFactor = 0.70,
-    double CrossFlowCd = 1.1,
-    double AxialDragFactor = 1.0,
-    double FormDragCd = 0.20,
-    double SternShedding = 0.75,
-    double SternPlace = 0.35);
+    [property: Parameter("L", "m", 0.02, 0.4)] double LengthM,
+    [property: Parameter("breadth", "m", 0.002, 0.2)] double DiameterM,
+    [property: Parameter("height", "m", 0.002, 0.2)] double HeightM,
+    [property: Parameter("m", "kg", 5e-4, 1.0)] double MassKg,
+    [property: Parameter("tie x", "m", -0.2, 0.25)] double TieXM,
+    [property: Parameter("tie z", "m", -0.1, 0.1)] double TieZM,
+    ValueList<BallastSpec> Ballast,
+    ValueList<HookSpec> Hooks,
+    ValueList<HullStation>? Stations = null,
+    [property: Parameter("surface factor", "", 0.0, 1.5, GuessLow = 0.405, GuessHigh = 1.0)] double AddedMassFactor = 0.70,
+    [property: Parameter("Cd", "", 0.0, 5.0, GuessLow = 0.7, GuessHigh = 1.5)] double CrossFlowCd = 1.1,
+    [property: Parameter("axial factor", "", 0.0, 10.0, GuessLow = 0.5, GuessHigh = 2.0)] double AxialDragFactor = 1.0,
+    [property: Parameter("form drag", "", 0.0, 2.0, GuessLow = 0.1, GuessHigh = 0.35)] double FormDragCd = 0.20,
+    [property: Parameter("chi", "", 0.0, 3.0, GuessLow = 0.5, GuessHigh = 1.25)] double SternShedding = 0.75,
+    [property: Parameter("-x0/L", "", 0.1, 0.49, GuessLow = 0.25, GuessHigh = 0.42)] double SternPlace = 0.35)
+{
+    /// <summary>The lure in the air.</summary>
+    public LureFlightSpec Flight { get; init; } = new(LureFlightSpec.UsualTumbling(Shape).Value);
+}

@@ -10,18 +10,11 @@ public static class LureSpecCheck
     public static void Demand(LureSpec lure)
     {
         ArgumentNullException.ThrowIfNull(lure);
-        Require.InRange(lure.LengthM, 0.02, 0.4);
-        Require.InRange(lure.DiameterM, 0.002, lure.LengthM);
-        Require.InRange(lure.HeightM, 0.002, lure.LengthM);
-        Require.InRange(lure.MassKg, 1e-4, 2.0);
+        Parameter.Demand(lure);
+        Require.InRange(lure.DiameterM, 0.0, lure.LengthM);
+        Require.InRange(lure.HeightM, 0.0, lure.LengthM);
         Require.InRange(lure.TieXM, -0.6 * lure.LengthM, 0.6 * lure.LengthM);
         Require.InRange(lure.TieZM, -lure.HeightM, lure.HeightM);
-        Require.InRange(lure.AddedMassFactor, 0.0, 1.5);
-        Require.InRange(lure.CrossFlowCd, 0.0, 5.0);
-        Require.InRange(lure.AxialDragFactor, 0.0, 10.0);
-        Require.InRange(lure.FormDragCd, 0.0, 2.0);
-        Require.InRange(lure.SternShedding, 0.0, 3.0);
-        Require.InRange(lure.SternPlace, 0.1, 0.49);
         DemandWeights(lure);
         if (lure.Shape == LureShape.Stations)
         {
@@ -55,8 +48,6 @@ public static class LureSpecCheck
 
     private static void DemandWeights(LureSpec lure)
     {
-        ArgumentNullException.ThrowIfNull(lure.Ballast);
-        ArgumentNullException.ThrowIfNull(lure.Hooks);
         double ballast = 0.0;
         foreach (BallastSpec b in lure.Ballast)
         {
@@ -68,18 +59,8 @@ public static class LureSpecCheck
         Require.InRange(ballast, 0.0, lure.MassKg);
         foreach (HookSpec h in lure.Hooks)
         {
-            Require.InRange(h.MassKg, 0.0, 0.2);
             Require.InRange(h.XM, -0.7 * lure.LengthM, 0.7 * lure.LengthM);
             Require.InRange(h.ZM, -2.0 * lure.HeightM, 2.0 * lure.HeightM);
-
-            // A hook of 0.01 m2 with as much feather; 0.2 kg of 100 kg/m3.
-            Require.InRange(h.DragAreaM2, 0.0, 0.02);
-            if (h.DragAreaAlongM2 is double along)
-            {
-                Require.InRange(along, 0.0, 0.02, nameof(h.DragAreaAlongM2));
-            }
-
-            Require.InRange(h.SteelVolumeM3, 0.0, 2e-3);
         }
     }
 }

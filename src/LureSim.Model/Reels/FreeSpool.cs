@@ -1,5 +1,3 @@
-using LureSim.Model.Cast;
-
 namespace LureSim.Model.Reels;
 
 /// <summary>

@@ -1,5 +1,4 @@
 using LureSim.Model.Hands;
-using LureSim.Model.Retrieve;
 
 namespace LureSim.Model.Reels;
 
@@ -11,23 +10,24 @@ namespace LureSim.Model.Reels;
 public sealed class HandleTakeUp
 {
     private const double Smoothing = 0.6, Gain = 0.6, IntegralGain = 0.3, Fastest = 2.0;
-    private readonly RetrieveSpec spec;
+    private readonly TakeUpSpec spec;
     private readonly Twitch twitch;
     private double smoothSlack;
     private double integral;
 
-    /// <summary>Starts at half the stroke per twitch, the speed at which a walk usually settles.</summary>
-    /// <param name="spec">Retrieve.</param>
+    /// <summary>Starts to gather.</summary>
+    /// <param name="spec">How the handle is turned.</param>
     /// <param name="twitch">Stroke over time.</param>
     /// <param name="slackM">Slack at the start, m.</param>
-    public HandleTakeUp(RetrieveSpec spec, Twitch twitch, double slackM)
+    /// <param name="startMS">Speed at the start of gathering, m/s.</param>
+    public HandleTakeUp(TakeUpSpec spec, Twitch twitch, double slackM, double startMS)
     {
         ArgumentNullException.ThrowIfNull(spec);
         ArgumentNullException.ThrowIfNull(twitch);
         this.spec = spec;
         this.twitch = twitch;
         smoothSlack = slackM;
-        integral = 0.5 * spec.StrokeM * spec.CadencePerS;
+        integral = startMS;
     }
 
     /// <summary>Take-up speed for the coming step, m/s.</summary>
@@ -36,13 +36,13 @@ public sealed class HandleTakeUp
     /// <param name="slackM">Slack now, m.</param>
     public double Speed(double timeS, double dt, double slackM)
     {
-        switch (spec.IsTow ? TakeUpMode.Steady : spec.TakeUp)
+        switch (spec.Mode)
         {
             case TakeUpMode.Steady:
-                return spec.TakeUpSpeedMS;
+                return spec.SpeedMS;
             case TakeUpMode.PerTwitch:
                 double u = (timeS % twitch.PeriodS) - twitch.PullS;
-                return u >= 0.0 && u < twitch.ReturnS ? spec.TakeUpPerTwitchM / twitch.ReturnS : 0.0;
+                return u >= 0.0 && u < twitch.ReturnS ? spec.PerTwitchM / twitch.ReturnS : 0.0;
             default:
                 smoothSlack += dt * (slackM - smoothSlack) / Smoothing;
                 double error = smoothSlack - spec.SlackM;

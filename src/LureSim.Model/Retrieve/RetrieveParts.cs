@@ -17,30 +17,37 @@ public sealed class RetrieveParts
     private const double ShortestSegmentM = 0.25;
 
     /// <summary>Builds all parts.</summary>
-    /// <param name="spec">Specification.</param>
-    /// <exception cref="ArgumentException">A part's numbers make no sense (sinking lure, leader longer than the line).</exception>
+    /// <param name="setup">Set-up.</param>
+    /// <param name="task">Retrieve.</param>
+    /// <exception cref="ArgumentException">A number is out of range, or parts make no sense together (sinking lure, leader longer than the line).</exception>
     /// <exception cref="ModelException">The lure finds no float.</exception>
-    public RetrieveParts(RunSpec spec)
+    public RetrieveParts(Setup setup, RetrieveTask task)
     {
-        ArgumentNullException.ThrowIfNull(spec);
-        Spec = spec;
-        WaterState water = WaterModel.Evaluate(spec.Water);
-        (Hull, Attitude) = WalkHullBuilder.BuildWithFloat(spec.Lure, water);
-        Medium = new LineMedium(water, AirModel.Evaluate(spec.Air), Cylinder, LayerM: 2.0 * spec.Water.ContactHeightM);
-        Twitch = new Twitch(spec.Retrieve.CadencePerS, spec.Angler.PullTimeS, spec.Angler.ReturnTimeS, spec.Angler.ReturnShare);
-        Swing = new WristSwing(spec.Angler, spec.Rod.FreeLengthM, spec.Retrieve.StrokeM, Twitch);
-        double length = spec.Retrieve.DistanceM + spec.Retrieve.SlackM;
-        Mesh = new LineMesh(spec.Line, spec.Leader, length, SegmentCount(spec.Solver.Nodes, length, spec.Leader));
-        Rod = new ModalRod(RodModes.Compute(spec.Rod));
+        ArgumentNullException.ThrowIfNull(setup);
+        ArgumentNullException.ThrowIfNull(task);
+        setup.Check();
+        task.Check();
+        (Setup, Task) = (setup, task);
+        WaterState water = WaterModel.Evaluate(setup.Water);
+        (Hull, Attitude) = WalkHullBuilder.BuildWithFloat(setup.Lure, water);
+        Medium = new LineMedium(water, AirModel.Evaluate(setup.Air), Cylinder, LayerM: 2.0 * setup.Water.ContactHeightM);
+        Twitch = new Twitch(task.CadencePerS, setup.Angler.PullTimeS, setup.Angler.ReturnTimeS, setup.Angler.ReturnShare);
+        Swing = new WristSwing(setup.Angler, setup.Rod.FreeLengthM, task.StrokeM, Twitch);
+        double length = task.DistanceM + task.TakeUp.SlackM;
+        Mesh = new LineMesh(setup.Line, setup.Leader, length, SegmentCount(task.Solver.Nodes, length, setup.Leader));
+        Rod = new ModalRod(RodModes.Compute(setup.Rod));
         WalkingHull = new WalkingHull(Hull);
-        Step = new CoupledStep(Mesh, Medium, Rod, WalkingHull, spec.Leader?.Knot == TieKnot.Fixed);
+        Step = new CoupledStep(Mesh, Medium, Rod, WalkingHull, setup.Leader?.Knot == TieKnot.Fixed);
         Step.Start(StartState(), Swing.At(0.0));
-        TakeUp = new HandleTakeUp(spec.Retrieve, Twitch, SlackM);
-        Wind = new WindProfile(spec.Air);
+        TakeUp = task.NewTakeUp(Twitch, SlackM);
+        Wind = new WindProfile(setup.Air);
     }
 
-    /// <summary>Specification.</summary>
-    public RunSpec Spec { get; }
+    /// <summary>Set-up.</summary>
+    public Setup Setup { get; }
+
+    /// <summary>Retrieve.</summary>
+    public RetrieveTask Task { get; }
 
     /// <summary>Hull coefficients.</summary>
     public WalkHull Hull { get; }
@@ -96,7 +103,7 @@ public sealed class RetrieveParts
 
     private HullState StartState()
     {
-        RetrieveSpec r = Spec.Retrieve;
+        RetrieveTask r = Task;
         double drop = Swing.TipHeightM - Hull.TieHeightM;
         double across = r.StartSidewaysM;
         double run = Math.Sqrt(Math.Max(0.0, (r.DistanceM * r.DistanceM) - (drop * drop) - (across * across)));

@@ -66,14 +66,14 @@ public sealed class RetrieveRecorder
     /// <param name="counters">Solver counters.</param>
     public RetrieveResult Finish(string? failure, SolverCounters counters)
     {
-        RetrieveSeries series = table.ToSeries();
+        Series series = table.ToSeries();
         double period = parts.Twitch.PeriodS;
         IReadOnlyList<TwitchRecord> twitches = TwitchReader.Read(series, period);
-        RetrieveSpec r = parts.Spec.Retrieve;
+        RetrieveTask r = parts.Task;
         double warmUp = Math.Min(r.WarmUpS, 2.0 / 3.0 * r.DurationS);
         int skip = Math.Min(Math.Max(0, twitches.Count - PatternFinder.FewestTwitches), (int)Math.Ceiling((warmUp / period) - 1e-9));
         RetrieveSummary summary = new RetrieveSummarizer(parts, series, twitches, skip).Summarize();
-        return new RetrieveResult(parts.Spec, parts.Hull, series, twitches, snapshots.Choose(series), summary, counters, failure, skip)
+        return new RetrieveResult(parts.Setup, parts.Task, parts.Hull, series, twitches, snapshots.Choose(series), summary, counters, failure, skip)
         {
             Attitude = parts.Attitude,
         };
@@ -89,7 +89,7 @@ public sealed class RetrieveRecorder
         double power = parts.WalkingHull.Power(h.U, h.V, h.R);
         double bearing = Math.Atan2(line.Y[0] - h.Y, line.X[0] - h.X);
         (double angle, double rate) = parts.Swing.Angle(time);
-        double length = parts.Spec.Rod.FreeLengthM;
+        double length = parts.Setup.Rod.FreeLengthM;
         table.BeginRow();
         table.Add("time_s", "s", "time since the first pull began", time);
         table.Add("lure_x_m", "m", "centre of gravity, away from the resting rod tip", h.X);

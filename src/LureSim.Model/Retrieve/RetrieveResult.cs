@@ -1,28 +1,7 @@
+using LureSim.Model.Assembly;
 using LureSim.Model.Lures;
 
 namespace LureSim.Model.Retrieve;
-
-/// <summary>One recorded quantity over time.</summary>
-/// <param name="Name">Unit-suffixed name, for example <c>nose_tension_N</c>.</param>
-/// <param name="Unit">Unit as printed on an axis.</param>
-/// <param name="Meaning">One line.</param>
-/// <param name="Values">One value per output time.</param>
-public sealed record Channel(string Name, string Unit, string Meaning, double[] Values);
-
-/// <summary>Channels on one time base; the first is <c>time_s</c>.</summary>
-public sealed class RetrieveSeries(IReadOnlyList<Channel> channels)
-{
-    /// <summary>All channels, equal length.</summary>
-    public IReadOnlyList<Channel> Channels { get; } = channels;
-
-    /// <summary>Number of output times.</summary>
-    public int Count => Channels[0].Values.Length;
-
-    /// <summary>Values of the named channel; throws <see cref="KeyNotFoundException"/> if there is none.</summary>
-    /// <param name="name">Channel name.</param>
-    public double[] this[string name] =>
-        Channels.FirstOrDefault(c => c.Name == name)?.Values ?? throw new KeyNotFoundException($"no channel '{name}'");
-}
 
 /// <summary>Rod, line and lure at one instant. World axes: x from the resting rod tip toward the cast, y to the angler's left,
 /// z up from the water, m.</summary>
@@ -81,28 +60,22 @@ public enum WalkPattern
     Irregular,
 }
 
-/// <summary>Solver counters of a run.</summary>
-/// <param name="Steps">Steps taken.</param>
-/// <param name="Halved">Steps redone because the step rule was broken.</param>
-/// <param name="TridiagonalSolves">Tridiagonal passes.</param>
-/// <param name="RoundCapHits">Solves that reached the round limit of the active set.</param>
-/// <param name="LargestStepRatio">Largest dt sqrt(T/mu)/l of an accepted step (limit 0.5).</param>
-public sealed record SolverCounters(int Steps, int Halved, long TridiagonalSolves, int RoundCapHits, double LargestStepRatio);
-
 /// <summary>A finished (or stopped) retrieve.</summary>
-/// <param name="Spec">The run's specification.</param>
+/// <param name="Setup">Set-up.</param>
+/// <param name="Task">What was done with it.</param>
 /// <param name="Hull">Hull used, for pictures.</param>
 /// <param name="Series">Channels.</param>
 /// <param name="Twitches">One record per complete twitch.</param>
 /// <param name="Snapshots">Three instants of one twitch.</param>
 /// <param name="Summary">Figures.</param>
 /// <param name="Counters">Solver counters.</param>
-/// <param name="Failure">Null when the run reached its end; else the sentence that says why not.</param>
+/// <param name="Failure">Null when the run reached its end; else the reason of its <see cref="Outcome{T}"/>, for whoever shows the part there is.</param>
 /// <param name="WarmUpTwitches">Number of twitches left out at the start as warm-up.</param>
 public sealed record RetrieveResult(
-    RunSpec Spec,
+    Setup Setup,
+    RetrieveTask Task,
     WalkHull Hull,
-    RetrieveSeries Series,
+    Series Series,
     IReadOnlyList<TwitchRecord> Twitches,
     IReadOnlyList<Snapshot> Snapshots,
     RetrieveSummary Summary,

@@ -1,3 +1,4 @@
+using LureSim.Model.Assembly;
 using LureSim.Model.Hands;
 using LureSim.Model.Lines.Chain;
 using LureSim.Numerics;
@@ -13,8 +14,9 @@ public sealed class RetrieveRun
 
     private const int DeepestHalving = 10;
     private readonly RetrieveParts parts;
-    private readonly RetrieveSpec retrieve;
+    private readonly RetrieveTask task;
     private readonly RetrieveRecorder recorder;
+    private readonly RunContext context;
     private readonly double baseStep;
     private double time;
     private double stepBefore;
@@ -25,36 +27,39 @@ public sealed class RetrieveRun
     private int halved;
     private double largestRatio;
 
-    private RetrieveRun(RunSpec spec)
+    private RetrieveRun(Setup setup, RetrieveTask task, RunContext context)
     {
-        parts = new RetrieveParts(spec);
-        retrieve = spec.Retrieve;
-        int perOutput = Math.Max(1, (int)Math.Ceiling((spec.Solver.OutputStepS / spec.Solver.StepS) - 1e-9));
-        baseStep = spec.Solver.OutputStepS / perOutput;
+        parts = new RetrieveParts(setup, task);
+        (this.task, this.context) = (task, context);
+        int perOutput = Math.Max(1, (int)Math.Ceiling((task.Solver.OutputStepS / task.Solver.StepS) - 1e-9));
+        baseStep = task.Solver.OutputStepS / perOutput;
         recorder = new RetrieveRecorder(parts, perOutput);
     }
 
     /// <summary>
-    /// Runs the retrieve. Stops early, with <see cref="RetrieveResult.Failure"/> set and what was recorded so far, when the state
-    /// stops being finite, the step rule cannot be kept, or the lure reaches the rod.
+    /// Runs the retrieve. Fails, with what was recorded so far, when the state stops being finite, the step rule cannot be kept, or the lure
+    /// reaches the rod; with nothing when the lure finds no float.
     /// </summary>
-    /// <param name="spec">Specification.</param>
-    /// <param name="progress">Called with the share done, 0 to 1, about a hundred times; may be null.</param>
-    /// <param name="cancellation">Stops the run between steps.</param>
-    /// <exception cref="ArgumentException">The specification makes no sense.</exception>
-    /// <exception cref="ModelException">The lure finds no float, or the run fails before anything was recorded.</exception>
-    /// <exception cref="OperationCanceledException">Cancelled.</exception>
-    public static RetrieveResult Execute(RunSpec spec, Action<double>? progress = null, CancellationToken cancellation = default)
+    /// <param name="setup">Set-up.</param>
+    /// <param name="task">Retrieve.</param>
+    /// <param name="context">Progress and stop.</param>
+    /// <exception cref="ArgumentException">A value is out of range or makes no sense beside the others.</exception>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static Outcome<RetrieveResult> Run(Setup setup, RetrieveTask task, RunContext context = default)
     {
-        ArgumentNullException.ThrowIfNull(spec);
-        var run = new RetrieveRun(spec);
-        string? failure = run.Advance(progress, cancellation);
-        return run.recorder.Finish(failure, run.Counters());
+        context.Stop.ThrowIfCancellationRequested();
+        Outcome<RetrieveResult> outcome = Outcome.Of(() =>
+        {
+            var run = new RetrieveRun(setup, task, context);
+            string? failure = run.Advance();
+            return run.recorder.Finish(failure, run.Counters());
+        });
+        return outcome.Result is { Failure: string reason } part ? new(part, new(reason, part.Series["time_s"][^1])) : outcome;
     }
 
-    private string? Advance(Action<double>? progress, CancellationToken cancellation)
+    private string? Advance()
     {
-        int total = (int)Math.Round(retrieve.DurationS / baseStep);
+        int total = (int)Math.Round(task.DurationS / baseStep);
         int report = Math.Max(1, total / 100);
         SetWind();
         recorder.RecordStart();
@@ -62,8 +67,7 @@ public sealed class RetrieveRun
         {
             if (n % report == 0)
             {
-                cancellation.ThrowIfCancellationRequested();
-                progress?.Invoke((double)n / total);
+                context.Progress?.Invoke((double)n / total);
             }
 
             string? failure = BaseStep(n * baseStep);
@@ -91,6 +95,7 @@ public sealed class RetrieveRun
         double worst = 0.0;
         while (done < 1L << halving)
         {
+            context.Stop.ThrowIfCancellationRequested();
             double dt = baseStep / (1L << halving);
             double ratio = TryStep(start + ((done + 1) * dt), dt);
             if (ratio > StepRatioLimit)
@@ -124,7 +129,7 @@ public sealed class RetrieveRun
         LineMesh mesh = parts.Mesh;
         double length = mesh.LengthM;
         TipFrame tip = parts.Swing.At(end);
-        if (retrieve.HoldDistance)
+        if (task.HoldDistance)
         {
             double away = backedAway + (dt * speed);
             tip = tip with
@@ -141,7 +146,7 @@ public sealed class RetrieveRun
 
         parts.Step.Try(step, tip);
         double ratio = parts.Step.IsFinite() ? parts.Step.StepRatio(dt) : double.PositiveInfinity;
-        if (ratio > StepRatioLimit && !retrieve.HoldDistance)
+        if (ratio > StepRatioLimit && !task.HoldDistance)
         {
             mesh.SetLength(length);
         }
@@ -154,7 +159,7 @@ public sealed class RetrieveRun
         parts.Step.Commit();
         time += dt;
         stepBefore = dt;
-        backedAway += retrieve.HoldDistance ? dt * speed : 0.0;
+        backedAway += task.HoldDistance ? dt * speed : 0.0;
         largestRatio = Math.Max(largestRatio, ratio);
         steps++;
         recorder.Accumulate(dt);

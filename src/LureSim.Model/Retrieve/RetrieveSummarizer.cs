@@ -7,7 +7,7 @@ public sealed class RetrieveSummarizer
     public const double SlackTensionN = 0.02;
 
     private readonly RetrieveParts parts;
-    private readonly RetrieveSeries series;
+    private readonly Series series;
     private readonly IReadOnlyList<TwitchRecord> counted;
     private readonly int from;
     private readonly int to;
@@ -17,7 +17,7 @@ public sealed class RetrieveSummarizer
     /// <param name="series">Channels.</param>
     /// <param name="twitches">All complete twitches.</param>
     /// <param name="skip">Twitches left out as warm-up.</param>
-    public RetrieveSummarizer(RetrieveParts parts, RetrieveSeries series, IReadOnlyList<TwitchRecord> twitches, int skip)
+    public RetrieveSummarizer(RetrieveParts parts, Series series, IReadOnlyList<TwitchRecord> twitches, int skip)
     {
         ArgumentNullException.ThrowIfNull(parts);
         ArgumentNullException.ThrowIfNull(series);
@@ -35,7 +35,7 @@ public sealed class RetrieveSummarizer
     /// <summary>Computes every figure.</summary>
     public RetrieveSummary Summarize()
     {
-        RetrieveSpec r = parts.Spec.Retrieve;
+        RetrieveTask r = parts.Task;
         double advance = Mean(t => t.AdvanceM);
         double sheer = Window("heading_off_line_deg").Average(Math.Abs);
         return new RetrieveSummary
@@ -50,7 +50,7 @@ public sealed class RetrieveSummarizer
             NoseWidthM = Mean(t => t.NoseWidthM),
             SheerDeg = sheer,
             AwayShare = Share("heading_off_line_deg", v => Math.Abs(v) > 90.0),
-            TowSpeedMS = r.IsTow ? r.TakeUpSpeedMS : 0.0,
+            TowSpeedMS = r.IsTow ? r.TakeUp.SpeedMS : 0.0,
             AdvancePerTwitchM = advance,
             Regularity = Regularity(),
             SlackShare = Share("nose_tension_N", v => v < SlackTensionN),
@@ -64,9 +64,9 @@ public sealed class RetrieveSummarizer
             LineSagM = Mean("line_sag_m"),
             TipForcePeakN = Highest("tip_tension_N"),
             LoadedTipTravelM = TravelPerTwitch("tip_travel_m"),
-            RodBendShare = Highest("rod_bend_m") / parts.Spec.Rod.FreeLengthM,
+            RodBendShare = Highest("rod_bend_m") / parts.Setup.Rod.FreeLengthM,
             WaterStirW = Mean("water_power_W"),
-            HandleTurnsPerS = Mean("take_up_m_s") / parts.Spec.Reel.TakeUpPerTurnM,
+            HandleTurnsPerS = Mean("take_up_m_s") / parts.Setup.Reel.TakeUpPerTurnM,
             WristTorquePeakNm = Window("wrist_torque_Nm").Max(Math.Abs),
             WristTorqueRmsNm = Math.Sqrt(Window("wrist_torque_Nm").Average(v => v * v)),
             MeanSlackM = Mean("slack_m"),

@@ -23,7 +23,7 @@ public sealed class SnapshotKeeper
     {
         ArgumentNullException.ThrowIfNull(parts);
         this.parts = parts;
-        RetrieveSpec r = parts.Spec.Retrieve;
+        RetrieveTask r = parts.Task;
         double period = parts.Twitch.PeriodS;
         double warmUp = Math.Min(r.WarmUpS, 2.0 / 3.0 * r.DurationS);
         double first = Math.Ceiling((warmUp / period) - 1e-9) * period;
@@ -48,7 +48,7 @@ public sealed class SnapshotKeeper
 
     /// <summary>Three instants in order of time; fewer when the run was shorter than a twitch.</summary>
     /// <param name="series">Channels of the run.</param>
-    public IReadOnlyList<Snapshot> Choose(RetrieveSeries series)
+    public IReadOnlyList<Snapshot> Choose(Series series)
     {
         ArgumentNullException.ThrowIfNull(series);
         if (kept.Count < 3)

@@ -6,7 +6,7 @@ public static class TwitchReader
     /// <summary>One record per complete twitch of a series.</summary>
     /// <param name="series">Channels of a retrieve.</param>
     /// <param name="periodS">Period of the rhythm, s; pulls begin at its multiples.</param>
-    public static IReadOnlyList<TwitchRecord> Read(RetrieveSeries series, double periodS)
+    public static IReadOnlyList<TwitchRecord> Read(Series series, double periodS)
     {
         ArgumentNullException.ThrowIfNull(series);
         double[] time = series["time_s"];
@@ -31,7 +31,7 @@ public static class TwitchReader
         }
     }
 
-    private static TwitchRecord ReadOne(RetrieveSeries series, int from, int to, double start)
+    private static TwitchRecord ReadOne(Series series, int from, int to, double start)
     {
         double[] time = series["time_s"], heading = series["heading_deg"], tension = series["nose_tension_N"];
         double[] x = series["lure_x_m"], y = series["lure_y_m"], off = series["heading_off_line_deg"], nose = series["nose_y_m"];

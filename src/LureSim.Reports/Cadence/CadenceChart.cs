@@ -17,7 +17,7 @@ public static class CadenceChart
     {
         ArgumentNullException.ThrowIfNull(result);
         return StudyLines.Build(
-            "cadence", result.Spec.Title, CadenceStory.Headline(result), RhythmTitle,
+            "cadence", result.Setup.Title, CadenceStory.Headline(result), RhythmTitle,
             [
                 new("How far it glides across", "cm per twitch", [Figure(result, "glide", o => 100.0 * o.GlideWidthM)]),
                 new("How far it turns, side to side", "deg", [Figure(result, "swing", o => o.HeadingSwingDeg)]),

@@ -21,7 +21,7 @@ public static class CadenceJson
         ArgumentNullException.ThrowIfNull(notes);
         JsonText.Object(stream, json =>
         {
-            json.WriteString("title", result.Spec.Title);
+            json.WriteString("title", result.Setup.Title);
             WriteFigures(json, result);
             WritePlan(json, result.Plan);
             json.WriteNumber("runs", result.Points.Sum(p => p.Outcomes.Count));

@@ -20,7 +20,7 @@ public static class CadenceText
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(notes);
         var text = new StringBuilder();
-        text.Append(result.Spec.Title).Append("\n\n");
+        text.Append(result.Setup.Title).Append("\n\n");
         foreach (string sentence in CadenceStory.Sentences(result))
         {
             text.AppendWrapped(sentence);

@@ -1,5 +1,5 @@
+using LureSim.Model;
 using LureSim.Model.Cast;
-using LureSim.Model.Retrieve;
 
 namespace LureSim.Reports.Cast;
 
@@ -10,7 +10,7 @@ public static class CastChannels
 
     /// <summary>Everything over time, from the start of the swing to the splash.</summary>
     /// <param name="result">Cast.</param>
-    public static RetrieveSeries OverTime(CastResult result)
+    public static Series OverTime(CastResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
         CastSeries s = result.Series;
@@ -34,7 +34,7 @@ public static class CastChannels
 
     /// <summary>Distance against the moment of release.</summary>
     /// <param name="result">Cast.</param>
-    public static RetrieveSeries OverRelease(CastResult result)
+    public static Series OverRelease(CastResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
         double[] delay = [.. result.ReleaseCurve.Select(p => p.DelayS)], change = [.. result.ReleaseCurve.Select(p => p.ChangeM)];

@@ -21,7 +21,7 @@ public static class CastJson
         ArgumentNullException.ThrowIfNull(notes);
         JsonText.Object(stream, json =>
         {
-            json.WriteString("title", report.Cast.Spec.Run.Title);
+            json.WriteString("title", report.Cast.Setup.Title);
             JsonText.Figures(json, CastFigures.All, report.Cast);
             JsonText.List(json, "remarks", CastFigures.Names(report.Cast.Remarks));
             WriteBrake(json, report.Brake);

@@ -19,7 +19,7 @@ public static class CastSpeeds
     {
         ArgumentNullException.ThrowIfNull(result);
         CastSeries s = result.Series;
-        bool revolving = result.Spec.Run.Reel.Kind == ReelKind.Revolving;
+        bool revolving = result.Setup.Reel.Kind == ReelKind.Revolving;
         double[] lower = revolving ? [.. s.LooseM.Zip(s.LoopM, (loose, loop) => loose / loop)] : s.TensionN;
         double top = 1.08 * Math.Max(s.LureSpeedMS.Max(), Math.Max(s.TipSpeedMS.Max(), s.SpoolSpeedMS.Max()));
         PlotModel model = ChartStyle.NewModel("Speeds through swing and flight", Subtitle(result, revolving));

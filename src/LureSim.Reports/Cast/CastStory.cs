@@ -40,8 +40,8 @@ internal static class CastStory
 
     private static string Limit(CastResult c)
     {
-        double share = c.ReleaseTurnRadS / c.Spec.Cast.Hands.SpeedRadS;
-        string turning = $"at release the butt turns at {Trade.Fixed(c.ReleaseTurnRadS, 1)} of the {Trade.Fixed(c.Spec.Cast.Hands.SpeedRadS, 1)} rad/s (a guess) at which the hands have no torque left";
+        double share = c.ReleaseTurnRadS / c.Setup.Hands.SpeedRadS;
+        string turning = $"at release the butt turns at {Trade.Fixed(c.ReleaseTurnRadS, 1)} of the {Trade.Fixed(c.Setup.Hands.SpeedRadS, 1)} rad/s (a guess) at which the hands have no torque left";
         return share > SpeedLimited
             ? $"What limits it: the speed of the hands; {turning}. A longer lever helps, more strength alone little."
             : $"What limits it: the torque of the hands; {turning}. Less to swing, or more strength, helps more than a longer lever.";
@@ -49,7 +49,7 @@ internal static class CastStory
 
     private static string Release(CastResult c)
     {
-        string how = c.Spec.Cast.Release.Mode == ReleaseMode.Best && c.Spec.Cast.Release.ErrorS == 0.0 ? "Let go at the best moment" : "Let go as asked";
+        string how = c.Task.Release.Mode == ReleaseMode.Best && c.Task.Release.ErrorS == 0.0 ? "Let go at the best moment" : "Let go as asked";
         double early = c.DistanceChangeM(-0.010), late = c.DistanceChangeM(0.010);
         return $"{how}; 10 ms earlier {Gain(early)}, 10 ms later {Gain(late)}.";
     }
@@ -57,7 +57,7 @@ internal static class CastStory
     private static string Spool(CastReport report)
     {
         CastResult c = report.Cast;
-        if (c.Spec.Run.Reel.Kind == ReelKind.Fixed)
+        if (c.Setup.Reel.Kind == ReelKind.Fixed)
         {
             CastEnergy e = c.Energy;
             return $"The fixed spool throws no loops; lifting the line over its lip and through the rings takes {Trade.Fixed(e.BrakesJ + e.PickUpJ, 1)} J.";
@@ -87,7 +87,7 @@ internal static class CastStory
 
         if (c.Remarks.HasFlag(CastRemarks.AboveBreakingLoad))
         {
-            yield return $"The line is pulled with {Trade.Digits(c.PeakTensionN)} N, more than the {Trade.Digits(c.Spec.Run.Line.BreakN)} N it bears: it would break.";
+            yield return $"The line is pulled with {Trade.Digits(c.PeakTensionN)} N, more than the {Trade.Digits(c.Setup.Line.BreakN)} N it bears: it would break.";
         }
 
         if (c.Remarks.HasFlag(CastRemarks.Backlash))
@@ -97,12 +97,12 @@ internal static class CastStory
 
         if (c.Remarks.HasFlag(CastRemarks.LineRunsOut))
         {
-            yield return $"All {Trade.Fixed(c.Spec.Cast.Spool.LineM, 0)} m of line leave the spool; its knot stops the lure.";
+            yield return $"All {Trade.Fixed(c.Setup.Reel.Spool.LineM, 0)} m of line leave the spool; its knot stops the lure.";
         }
 
         if (c.Remarks.HasFlag(CastRemarks.StartRaised))
         {
-            yield return $"The swing starts only {Trade.Fixed(-c.StartAngleRad / Degree, 0)} deg back instead of {Trade.Fixed(-c.Spec.Cast.Hands.StartRad / Degree, 0)}: farther back the lure would hang in the water.";
+            yield return $"The swing starts only {Trade.Fixed(-c.StartAngleRad / Degree, 0)} deg back instead of {Trade.Fixed(-c.Setup.Hands.StartRad / Degree, 0)}: farther back the lure would hang in the water.";
         }
     }
 

@@ -19,7 +19,7 @@ public static class CastText
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(notes);
         var text = new StringBuilder();
-        text.Append(report.Cast.Spec.Run.Title).Append("\n\n");
+        text.Append(report.Cast.Setup.Title).Append("\n\n");
         text.Append(CastTable.Text(report)).Append('\n');
         foreach (string sentence in CastStory.Sentences(report))
         {

@@ -20,7 +20,7 @@ public static class ReleaseChart
         ArgumentNullException.ThrowIfNull(result);
         ReleasePoint[] near = [.. result.ReleaseCurve.Where(p => Math.Abs(1e3 * p.DelayS) <= ReachMs)];
         double[] x = [.. near.Select(p => 1e3 * p.DelayS)], y = [.. near.Select(p => result.DistanceM + p.ChangeM)];
-        double sigma = 1e3 * result.Spec.Cast.Hands.ReleaseErrorS;
+        double sigma = 1e3 * result.Setup.Hands.ReleaseErrorS;
         double reach = 1.05 * Math.Max(1.0, Math.Max(sigma, x.Max(Math.Abs)));
         double low = Math.Min(0.0, y.Min()), high = Math.Max(1.0, y.Max());
         PlotModel model = ChartStyle.NewModel("Distance against the moment of release",

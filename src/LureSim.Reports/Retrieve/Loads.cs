@@ -1,3 +1,4 @@
+using LureSim.Model;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
@@ -17,7 +18,7 @@ public static class Loads
     /// <param name="result">Retrieve.</param>
     public static Chart Build(RetrieveResult result)
     {
-        RetrieveSeries s = result.Series;
+        Series s = result.Series;
         double[] time = s["time_s"], nose = s["nose_tension_N"], tip = s["tip_tension_N"], drag = s["line_drag_N"];
         RetrieveSummary sum = result.Summary;
         PlotModel model = ChartStyle.NewModel("Loads over the run",

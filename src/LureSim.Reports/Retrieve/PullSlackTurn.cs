@@ -1,3 +1,4 @@
+using LureSim.Model;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
@@ -23,7 +24,7 @@ public static class PullSlackTurn
     public static Chart Build(RetrieveResult result)
     {
         TwitchWindow window = TwitchWindow.Choose(result, 3);
-        RetrieveSeries s = result.Series;
+        Series s = result.Series;
         double[] time = s["time_s"], tension = s["nose_tension_N"], heading = s["heading_deg"];
         double[] rigid = Centimetres(s["rigid_stroke_m"]), tip = Centimetres(s["tip_travel_m"]), slack = Centimetres(s["slack_m"]);
         double share = Spans.TurnInSlack(heading, tension, window.From, window.To);

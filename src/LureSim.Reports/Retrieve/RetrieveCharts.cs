@@ -11,7 +11,7 @@ public static class RetrieveCharts
     public static IReadOnlyList<Chart> All(RetrieveResult result)
     {
         var charts = new List<Chart> { TopView.Build(result) };
-        if (!result.Spec.Retrieve.IsTow)
+        if (!result.Task.IsTow)
         {
             charts.Add(PullSlackTurn.Build(result));
         }

@@ -92,7 +92,7 @@ internal static class RetrieveStory
     private static string Limit(RetrieveResult result)
     {
         RetrieveSummary s = result.Summary;
-        double sustained = result.Spec.Angler.SustainedTorqueNm;
+        double sustained = result.Setup.Angler.SustainedTorqueNm;
         string wrist = $"wrist torque {Trade.Digits(s.WristTorqueRmsNm)} N m rms, of a guessed {Trade.Digits(sustained)} N m that can be kept up";
         if (s.WristTorqueRmsNm > sustained)
         {

@@ -17,7 +17,7 @@ public static class RetrieveText
     public static string Build(RetrieveResult result, RunNotes notes, DoubtStudy? doubt = null)
     {
         var text = new StringBuilder();
-        text.Append(result.Spec.Title).Append("\n\n");
+        text.Append(result.Setup.Title).Append("\n\n");
         text.Append(RetrieveTable.Text(result.Summary)).Append('\n');
         if (result.Failure is not null)
         {

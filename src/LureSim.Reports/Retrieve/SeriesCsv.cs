@@ -1,5 +1,5 @@
 using System.Globalization;
-using LureSim.Model.Retrieve;
+using LureSim.Model;
 using nietras.SeparatedValues;
 
 namespace LureSim.Reports.Retrieve;
@@ -10,7 +10,7 @@ public static class SeriesCsv
     /// <summary>Writes the table; always a comma, a point and a line feed, whatever the machine's culture.</summary>
     /// <param name="stream">Receives UTF-8.</param>
     /// <param name="series">Channels.</param>
-    public static void Write(Stream stream, RetrieveSeries series)
+    public static void Write(Stream stream, Series series)
     {
         using var text = new StreamWriter(stream, leaveOpen: true) { NewLine = "\n" };
         using SepWriter writer = Sep.New(',').Writer(o => o with { CultureInfo = CultureInfo.InvariantCulture }).To(text);

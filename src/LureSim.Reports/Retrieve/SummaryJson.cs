@@ -17,7 +17,7 @@ public static class SummaryJson
     {
         JsonText.Object(stream, json =>
         {
-            json.WriteString("title", result.Spec.Title);
+            json.WriteString("title", result.Setup.Title);
             json.WriteString("pattern", RetrieveFigures.Name(result.Summary.Pattern));
             JsonText.Figures(json, RetrieveFigures.All, result.Summary);
 
@@ -36,9 +36,9 @@ public static class SummaryJson
         json.WriteNumber("tridiagonal_solves", result.Counters.TridiagonalSolves);
         json.WriteNumber("round_cap_hits", result.Counters.RoundCapHits);
         json.WriteNumber("largest_step_ratio", result.Counters.LargestStepRatio);
-        json.WriteNumber("nodes", result.Spec.Solver.Nodes);
-        json.WriteNumber("step_s", result.Spec.Solver.StepS);
-        json.WriteNumber("seed", result.Spec.Seed);
+        json.WriteNumber("nodes", result.Task.Solver.Nodes);
+        json.WriteNumber("step_s", result.Task.Solver.StepS);
+        json.WriteNumber("seed", result.Setup.Seed);
         json.WriteEndObject();
     }
 }

@@ -48,14 +48,14 @@ public static class TopView
         return (int)Math.Clamp(8 * result.Hull.LengthM / advance, 4, 8);
     }
 
-    private static string Title(RetrieveResult result, TwitchWindow window) => result.Spec.Retrieve.IsTow ? "Path from above: steady pull"
+    private static string Title(RetrieveResult result, TwitchWindow window) => result.Task.IsTow ? "Path from above: steady pull"
         : window.Count == 0 ? "Path from above: no complete twitch"
         : $"Path from above: twitches {window.First + 1} to {window.First + window.Count}";
 
     private static string Subtitle(RetrieveResult result)
     {
         RetrieveSummary s = result.Summary;
-        return result.Spec.Retrieve.IsTow
+        return result.Task.IsTow
             ? $"{Trade.Fixed(s.TowSpeedMS, 2)} m/s: {(s.Pattern == WalkPattern.Tracking ? "comes straight" : "does not come straight")}, {Trade.Fixed(s.SheerDeg, 0)}° off its line"
             : $"{Trade.Capital(RetrieveFigures.Name(s.Pattern))}: swings {Trade.Fixed(s.HeadingSwingDeg, 0)}°; path {Trade.Length(s.WidthM)} wide, "
             + $"at the nose {Trade.Length(s.NoseWidthM)}";
@@ -98,7 +98,7 @@ public static class TopView
             Fill = ChartStyle.Ink,
             Shape = MarkerType.Circle,
         });
-        if (result.Spec.Retrieve.IsTow)
+        if (result.Task.IsTow)
         {
             return;
         }

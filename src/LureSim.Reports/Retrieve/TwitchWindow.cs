@@ -42,7 +42,7 @@ internal readonly record struct TwitchWindow(int First, int Count, int From, int
     }
 
     private static int EndOfLast(RetrieveResult result, double[] time) =>
-        At(time, result.Twitches[^1].StartS + (1 / result.Spec.Retrieve.CadencePerS)) + 1;
+        At(time, result.Twitches[^1].StartS + (1 / result.Task.CadencePerS)) + 1;
 
     /// <summary>Samples of one twitch of the window.</summary>
     /// <param name="result">Retrieve.</param>

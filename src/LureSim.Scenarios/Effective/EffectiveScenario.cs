@@ -1,4 +1,3 @@
-using LureSim.Model.Cast;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Mapping;
 using LureSim.Scenarios.Quantities;
@@ -9,17 +8,17 @@ namespace LureSim.Scenarios.Effective;
 /// <summary>A scenario with every default spelled out.</summary>
 public sealed class EffectiveScenario
 {
-    private readonly CastRunSpec _spec;
+    private readonly Scenario _scenario;
     private readonly ScenarioValues _values;
     private readonly IReadOnlyList<RangedKey> _ranges;
 
-    internal EffectiveScenario(CastRunSpec spec, ScenarioValues values, IReadOnlyList<RangedKey> ranges)
+    internal EffectiveScenario(Scenario scenario, ScenarioValues values, IReadOnlyList<RangedKey> ranges)
     {
-        (_spec, _values, _ranges) = (spec, values, ranges);
+        (_scenario, _values, _ranges) = (scenario, values, ranges);
         var all = new List<EffectiveValue>();
         foreach (KeySpec key in ScenarioSchema.Keys)
         {
-            if (key.Table != LeaderKeys.Length.Table || spec.Run.Leader is not null || key == LeaderKeys.Set.Material)
+            if (key.Table != LeaderKeys.Length.Table || scenario.Setup.Leader is not null || key == LeaderKeys.Set.Material)
             {
                 Add(all, key);
             }
@@ -40,11 +39,11 @@ public sealed class EffectiveScenario
 
     private void Add(List<EffectiveValue> all, KeySpec key)
     {
-        bool read = key.FromSpec is not null || key.FromCast is not null;
-        double si = key.FromSpec?.Invoke(_spec.Run) ?? key.FromCast?.Invoke(_spec) ?? double.NaN;
+        double? read = key.Lens?.Get(_scenario);
+        double si = read ?? double.NaN;
         if (_values.Given(key) is Entry given)
         {
-            si = read ? si : given.Value.Si;
+            si = read ?? given.Value.Si;
             Choice? word = ValueReader.FindChoice(key, given.Text);
             bool guess = word is not null && !double.IsNaN(word.Low) && key.Kind != QuantityKind.Choice;
             all.Add(new(
@@ -52,7 +51,7 @@ public sealed class EffectiveScenario
         }
         else if (key.Default is not null && !GroupHasAnother(key))
         {
-            si = read ? si : key.DefaultReading.Si;
+            si = read ?? key.DefaultReading.Si;
             all.Add(new(
                 key, TomlText.OfDefault(key), si, key.IsGuess ? ValueMark.Guess : ValueMark.Default, key.GuessLow, key.GuessHigh, true));
         }

@@ -1,5 +1,4 @@
 using LureSim.Model;
-using LureSim.Model.Cast;
 using LureSim.Scenarios.Quantities;
 
 namespace LureSim.Scenarios.Keys;
@@ -42,23 +41,33 @@ public sealed class KeySpec
     /// <summary>True when a scenario without it is refused.</summary>
     public bool Required { get; init; }
 
+    /// <summary>The number of the model that the key gives: range, default and guess come from there unless they are said here.</summary>
+    public Parameter? Parameter { get; init; }
+
+    /// <summary>True when the default follows from other keys, or must be given.</summary>
+    public bool HasNoDefault { get; init; }
+
     /// <summary>Default as it would be written in a file, or null.</summary>
-    public string? Default { get; init; }
+    public string? Default
+    {
+        get => field ??= HasNoDefault || double.IsNaN(Parameter?.Default ?? double.NaN) ? null : Quantity.Format(Parameter!.Default, Kind);
+        init;
+    }
 
     /// <summary>Lowest allowed value, SI.</summary>
-    public double Low { get; init; } = double.NegativeInfinity;
+    public double Low { get => double.IsNaN(field) ? Parameter?.Low ?? double.NegativeInfinity : field; init; } = double.NaN;
 
     /// <summary>Highest allowed value, SI.</summary>
-    public double High { get; init; } = double.PositiveInfinity;
+    public double High { get => double.IsNaN(field) ? Parameter?.High ?? double.PositiveInfinity : field; init; } = double.NaN;
 
     /// <summary>Range of <see cref="OtherKind"/>, SI.</summary>
     public (double Low, double High) OtherRange { get; init; } = (double.NegativeInfinity, double.PositiveInfinity);
 
     /// <summary>Lower end of the range of a default that is a guess, SI; NaN when it is none.</summary>
-    public double GuessLow { get; init; } = double.NaN;
+    public double GuessLow { get => double.IsNaN(field) && Default is not null ? Parameter?.GuessLow ?? double.NaN : field; init; } = double.NaN;
 
     /// <summary>Upper end of that range, SI.</summary>
-    public double GuessHigh { get; init; } = double.NaN;
+    public double GuessHigh { get => double.IsNaN(field) && Default is not null ? Parameter?.GuessHigh ?? double.NaN : field; init; } = double.NaN;
 
     /// <summary>Allowed words; with a quantity kind they stand beside numbers.</summary>
     public IReadOnlyList<Choice> Choices { get; init; } = [];
@@ -75,14 +84,14 @@ public sealed class KeySpec
     /// <summary>A list that may be a CSV file beside the scenario.</summary>
     public bool MayBeCsv { get; init; }
 
-    /// <summary>Reads the effective value, SI, from a run; null where there is none.</summary>
-    public Func<RunSpec, double>? FromSpec { get; init; }
+    /// <summary>Where the effective value lies; null where the key only leads to others.</summary>
+    public Lens? Lens { get; init; }
 
-    /// <summary>Reads the effective value, SI, from a cast, for keys that only a cast reads.</summary>
-    public Func<CastRunSpec, double>? FromCast { get; init; }
+    /// <summary>Activities that read the key; the others do not mind its faults.</summary>
+    public Activities ReadBy => Lens?.ReadBy ?? Activities.All;
 
     /// <summary>True for keys that a retrieve does not read.</summary>
-    public bool IsCastOnly => FromCast is not null;
+    public bool IsCastOnly => ReadBy == Activities.Cast;
 
     /// <summary>Place in the schema (in its list, for a list's columns).</summary>
     public int Index { get; internal set; }

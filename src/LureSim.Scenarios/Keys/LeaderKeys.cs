@@ -1,3 +1,4 @@
+using LureSim.Model;
 using LureSim.Model.Lines;
 using LureSim.Scenarios.Quantities;
 
@@ -12,9 +13,8 @@ public static class LeaderKeys
     /// <summary>Length.</summary>
     public static readonly KeySpec Length = new("leader.length", QuantityKind.Length, "in", "Length of the leader; due where there is one.")
     {
-        Low = 0.05,
-        High = 5,
-        FromSpec = s => s.Leader?.LengthM ?? double.NaN,
+        Parameter = Parameter.Of<LeaderSpec>(nameof(LeaderSpec.LengthM)),
+        Lens = Lens.OfSetup(s => s.Leader?.LengthM ?? double.NaN),
     };
 
     /// <summary>Joint to the line tie.</summary>
@@ -22,7 +22,7 @@ public static class LeaderKeys
     {
         Default = "loop",
         Choices = [new("loop", (int)TieKnot.Loop), new("fixed", (int)TieKnot.Fixed)],
-        FromSpec = s => s.Leader is LeaderSpec l ? (int)l.Knot : double.NaN,
+        Lens = Lens.OfSetup(s => s.Leader is LeaderSpec l ? (int)l.Knot : double.NaN),
     };
 
     /// <summary>Rows of the table.</summary>

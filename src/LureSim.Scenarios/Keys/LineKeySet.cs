@@ -1,4 +1,5 @@
 using LureSim.Model;
+using LureSim.Model.Assembly;
 using LureSim.Model.Lines;
 using LureSim.Scenarios.Quantities;
 
@@ -7,79 +8,70 @@ namespace LureSim.Scenarios.Keys;
 /// <summary>The keys that main line and leader share.</summary>
 public sealed class LineKeySet
 {
-    internal LineKeySet(string table, bool mayBeAbsent, Func<RunSpec, LineSpec?> line)
+    internal LineKeySet(string table, bool mayBeAbsent, Func<Setup, LineSpec?> line)
     {
-        double Of(RunSpec s, Func<LineSpec, double> value) => line(s) is LineSpec l ? value(l) : double.NaN;
+        Lens Of(Func<LineSpec, double> value) => Lens.OfSetup(s => line(s) is LineSpec l ? value(l) : double.NaN);
         string group = $"{table} size";
         Material = new($"{table}.material", QuantityKind.Choice, "", mayBeAbsent ? "Leader material; \"none\" takes an inherited leader off." : "Line material.")
         {
             Required = !mayBeAbsent,
             Choices = Materials(mayBeAbsent),
-            FromSpec = s => Of(s, l => (int)l.Material),
+            Lens = Of(l => (int)l.Material),
         };
-        Label = new($"{table}.label", QuantityKind.Force, "lb", "Strength printed on the spool; not the break.") { Low = 2, High = 2000, Group = group };
+        Label = new($"{table}.label", QuantityKind.Force, "lb", "Strength printed on the spool; not the break.") { Parameter = LineSizing.Label, Group = group };
         Number = new($"{table}.number", QuantityKind.LineNumber, "", "Line number: \"PE 3\" for braid (by mass), \"no. 3\" for single strands (by diameter).")
         {
-            Low = 0.1,
-            High = 60,
+            Parameter = LineSizing.Number,
             Group = group,
-            FromSpec = s => Of(s, l => l.Material == LineMaterial.Braid ? TextileUnits.ToBraidNumber(l.LinearDensityKgM) : double.NaN),
+            Lens = Of(l => l.Material == LineMaterial.Braid ? TextileUnits.ToBraidNumber(l.LinearDensityKgM) : double.NaN),
         };
         Diameter = new($"{table}.diameter", QuantityKind.Length, "mm", "Outer diameter; without it label or number decide.")
         {
-            Low = 5e-5,
-            High = 2e-3,
+            Parameter = Parameter.Of<LineSpec>(nameof(LineSpec.DiameterM)),
             Group = group,
-            FromSpec = s => Of(s, l => l.DiameterM),
+            Lens = Of(l => l.DiameterM),
         };
         Film = new($"{table}.film", QuantityKind.Choice, "", "Skin at the water surface: dry is carried by the surface film, wetted is not.")
         {
             Default = "dry",
             Choices = [new("dry", (int)SurfaceFilm.Dry), new("wetted", (int)SurfaceFilm.Wetted)],
-            FromSpec = s => Of(s, l => (int)l.Film),
+            Lens = Of(l => (int)l.Film),
         };
         Density = new($"{table}.density", QuantityKind.Density, "kg/m3", "Density of the solid; the material decides.")
         {
-            Low = 500,
-            High = 3000,
-            FromSpec = s => Of(s, l => l.DensityKgM3),
+            Parameter = Parameter.Of<LineSpec>(nameof(LineSpec.DensityKgM3)),
+            Lens = Of(l => l.DensityKgM3),
         };
         Packing = new($"{table}.packing", QuantityKind.Ratio, "", "Solid share of a braid's outer circle.")
         {
-            Low = 0.3,
-            High = 0.907,
-            FromSpec = s => Of(s, Packed),
+            Parameter = LineSizing.BraidPacking,
+            Lens = Of(Packed),
         };
         Modulus = new($"{table}.modulus", QuantityKind.Modulus, "GPa", "Modulus on the solid area; material and film decide.")
         {
-            Low = 1e7,
-            High = 3e11,
-            FromSpec = s => Of(s, l => l.AxialStiffnessN * l.DensityKgM3 / l.LinearDensityKgM),
+            Parameter = LineSizing.Modulus,
+            Lens = Of(l => l.AxialStiffnessN * l.DensityKgM3 / l.LinearDensityKgM),
         };
         DampingTime = new($"{table}.damping_time", QuantityKind.Time, "ms", "Kelvin-Voigt time of the stretch; the material decides.")
         {
-            Low = 0,
-            High = 0.1,
-            FromSpec = s => Of(s, l => l.DampingTimeS),
+            Parameter = Parameter.Of<LineSpec>(nameof(LineSpec.DampingTimeS)),
+            Lens = Of(l => l.DampingTimeS),
         };
         Strength = new($"{table}.strength", QuantityKind.Force, "lb", "Breaking load, wet, without knot; label and material decide.")
         {
-            Low = 0.1,
-            High = 1e5,
-            FromSpec = s => Of(s, l => l.BreakN),
+            Parameter = Parameter.Of<LineSpec>(nameof(LineSpec.BreakN)),
+            Lens = Of(l => l.BreakN),
         };
         DragFactor = new($"{table}.drag_factor", QuantityKind.Ratio, "", "Factor on the Cd(Re) of a smooth cylinder.")
         {
-            Default = "1",
-            Low = 0,
-            High = 5,
-            FromSpec = s => Of(s, l => l.NormalDragFactor),
+            Parameter = Parameter.Of<LineSpec>(nameof(LineSpec.NormalDragFactor)),
+            Lens = Of(l => l.NormalDragFactor),
         };
         TangentialDrag = new($"{table}.tangential_drag", QuantityKind.Ratio, "", "Ct on the wetted skin, for flow along the line.")
         {
-            Low = 0,
-            High = 0.1,
-            FromSpec = s => Of(s, l => l.TangentialDragCoefficient),
+            HasNoDefault = true,
+            Parameter = Parameter.Of<LineSpec>(nameof(LineSpec.TangentialDragCoefficient)),
+            Lens = Of(l => l.TangentialDragCoefficient),
         };
         All =
         [

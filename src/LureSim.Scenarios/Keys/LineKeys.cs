@@ -1,3 +1,4 @@
+
 namespace LureSim.Scenarios.Keys;
 
 /// <summary>Table <c>[line]</c>.</summary>

@@ -1,3 +1,5 @@
+using LureSim.Model;
+using LureSim.Model.Lures;
 using LureSim.Scenarios.Quantities;
 
 namespace LureSim.Scenarios.Keys;
@@ -6,13 +8,13 @@ namespace LureSim.Scenarios.Keys;
 public static class LureItemKeys
 {
     /// <summary>Ballast mass.</summary>
-    public static readonly KeySpec BallastMass = new("lure.ballast.mass", QuantityKind.Mass, "g", "Mass of the weight; counted in lure.mass.") { Required = true, Low = 0, High = 0.5 };
+    public static readonly KeySpec BallastMass = new("lure.ballast.mass", QuantityKind.Mass, "g", "Mass of the weight; counted in lure.mass.") { Required = true, Parameter = Parameter.Of<BallastSpec>(nameof(BallastSpec.MassKg)) };
 
     /// <summary>Ballast x.</summary>
-    public static readonly KeySpec BallastX = new("lure.ballast.x", QuantityKind.Length, "mm", "From the middle toward the nose.") { Required = true, Low = -0.2, High = 0.2 };
+    public static readonly KeySpec BallastX = new("lure.ballast.x", QuantityKind.Length, "mm", "From the middle toward the nose.") { Required = true, Parameter = Parameter.Of<BallastSpec>(nameof(BallastSpec.XM)) };
 
     /// <summary>Ballast z.</summary>
-    public static readonly KeySpec BallastZ = new("lure.ballast.z", QuantityKind.Length, "mm", "Above the axis.") { Default = "0 m", Low = -0.1, High = 0.1 };
+    public static readonly KeySpec BallastZ = new("lure.ballast.z", QuantityKind.Length, "mm", "Above the axis.") { Default = "0 m", Parameter = Parameter.Of<BallastSpec>(nameof(BallastSpec.ZM)) };
 
     /// <summary>Hook type.</summary>
     public static readonly KeySpec HookType = new("lure.hooks.type", QuantityKind.Choice, "", "Points of the hook; used with size.")
@@ -28,7 +30,7 @@ public static class LureItemKeys
     };
 
     /// <summary>Hook mass.</summary>
-    public static readonly KeySpec HookMass = new("lure.hooks.mass", QuantityKind.Mass, "g", "Mass; overrides the size's.") { Low = 0, High = 0.2 };
+    public static readonly KeySpec HookMass = new("lure.hooks.mass", QuantityKind.Mass, "g", "Mass; overrides the size's.") { Parameter = Parameter.Of<HookSpec>(nameof(HookSpec.MassKg)) };
 
     /// <summary>Hook drag area.</summary>
     public static readonly KeySpec HookDragArea = new("lure.hooks.drag_area", QuantityKind.Area, "cm2", "Drag area CdA in water, moved across the hull; overrides the size's.") { Low = 0, High = 0.01 };
@@ -48,13 +50,13 @@ public static class LureItemKeys
     };
 
     /// <summary>Hook x.</summary>
-    public static readonly KeySpec HookX = new("lure.hooks.x", QuantityKind.Length, "mm", "Hanger from the middle toward the nose.") { Required = true, Low = -0.25, High = 0.25 };
+    public static readonly KeySpec HookX = new("lure.hooks.x", QuantityKind.Length, "mm", "Hanger from the middle toward the nose.") { Required = true, Parameter = Parameter.Of<HookSpec>(nameof(HookSpec.XM)) };
 
     /// <summary>Hook z.</summary>
-    public static readonly KeySpec HookZ = new("lure.hooks.z", QuantityKind.Length, "mm", "Hanger above the axis.") { Default = "0 m", Low = -0.1, High = 0.1 };
+    public static readonly KeySpec HookZ = new("lure.hooks.z", QuantityKind.Length, "mm", "Hanger above the axis.") { Default = "0 m", Parameter = Parameter.Of<HookSpec>(nameof(HookSpec.ZM)) };
 
     /// <summary>Station x.</summary>
-    public static readonly KeySpec StationX = new("lure.stations.x", QuantityKind.Length, "mm", "From the middle toward the nose; rising.") { Required = true, Low = -0.2, High = 0.2 };
+    public static readonly KeySpec StationX = new("lure.stations.x", QuantityKind.Length, "mm", "From the middle toward the nose; rising.") { Required = true, Parameter = Parameter.Of<HullStation>(nameof(HullStation.XM)) };
 
     /// <summary>Station breadth.</summary>
     public static readonly KeySpec StationBreadth = new("lure.stations.breadth", QuantityKind.Length, "mm", "Full breadth of the section.") { Required = true, Low = 0, High = 0.2 };
@@ -63,7 +65,7 @@ public static class LureItemKeys
     public static readonly KeySpec StationHeight = new("lure.stations.height", QuantityKind.Length, "mm", "Full height of the section.") { Required = true, Low = 0, High = 0.2 };
 
     /// <summary>Station centre.</summary>
-    public static readonly KeySpec StationCentre = new("lure.stations.centre", QuantityKind.Length, "mm", "Height of the section's centre over the axis.") { Default = "0 m", Low = -0.1, High = 0.1 };
+    public static readonly KeySpec StationCentre = new("lure.stations.centre", QuantityKind.Length, "mm", "Height of the section's centre over the axis.") { Parameter = Parameter.Of<HullStation>(nameof(HullStation.CentreZM)) };
 
     /// <summary>Columns of <c>lure.ballast</c>.</summary>
     public static readonly KeySpec[] BallastItems = [BallastMass, BallastX, BallastZ];

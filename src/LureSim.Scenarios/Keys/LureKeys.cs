@@ -1,3 +1,4 @@
+using LureSim.Model;
 using LureSim.Model.Lures;
 using LureSim.Scenarios.Quantities;
 
@@ -18,40 +19,36 @@ public static class LureKeys
             new("cigar", (int)LureShape.Cigar), new("pencil", (int)LureShape.Pencil), new("drop", (int)LureShape.Drop),
             new("spheroid", (int)LureShape.Spheroid), new("hollow", (int)LureShape.Hollow), new("stations", (int)LureShape.Stations),
         ],
-        FromSpec = s => (int)s.Lure.Shape,
+        Lens = Lens.OfSetup(s => (int)s.Lure.Shape),
     };
 
     /// <summary>Length.</summary>
     public static readonly KeySpec Length = new("lure.length", QuantityKind.Length, "mm", "Length of the body; due unless stations give it.")
     {
-        Low = 0.02,
-        High = 0.4,
-        FromSpec = s => s.Lure.LengthM,
+        Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.LengthM)),
+        Lens = Lens.OfSetup(s => s.Lure.LengthM),
     };
 
     /// <summary>Largest breadth.</summary>
     public static readonly KeySpec Diameter = new("lure.diameter", QuantityKind.Length, "mm", "Largest breadth of the body; due unless stations give it.")
     {
-        Low = 0.002,
-        High = 0.2,
-        FromSpec = s => s.Lure.DiameterM,
+        Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.DiameterM)),
+        Lens = Lens.OfSetup(s => s.Lure.DiameterM),
     };
 
     /// <summary>Largest height.</summary>
     public static readonly KeySpec Height = new("lure.height", QuantityKind.Length, "mm", "Largest height of the body; without it, the breadth.")
     {
-        Low = 0.002,
-        High = 0.2,
-        FromSpec = s => s.Lure.HeightM,
+        Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.HeightM)),
+        Lens = Lens.OfSetup(s => s.Lure.HeightM),
     };
 
     /// <summary>Mass without hooks.</summary>
     public static readonly KeySpec Mass = new("lure.mass", QuantityKind.Mass, "g", "Mass of the body with its ballast, without hooks.")
     {
-        Low = 5e-4,
-        High = 1,
         Group = MassGroup,
-        FromSpec = s => s.Lure.MassKg,
+        Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.MassKg)),
+        Lens = Lens.OfSetup(s => s.Lure.MassKg),
     };
 
     /// <summary>Mass with hooks.</summary>
@@ -60,7 +57,7 @@ public static class LureKeys
         Low = 5e-4,
         High = 1,
         Group = MassGroup,
-        FromSpec = s => s.Lure.MassKg + s.Lure.Hooks.Sum(h => h.MassKg),
+        Lens = Lens.OfSetup(s => s.Lure.MassKg + s.Lure.Hooks.Sum(h => h.MassKg)),
     };
 
     /// <summary>Line tie by word.</summary>
@@ -74,19 +71,17 @@ public static class LureKeys
     /// <summary>Line tie along the lure.</summary>
     public static readonly KeySpec TieX = new("lure.tie.x", QuantityKind.Length, "mm", "Line tie from the middle toward the nose.")
     {
-        Low = -0.2,
-        High = 0.25,
         Group = TieGroup,
-        FromSpec = s => s.Lure.TieXM,
+        Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.TieXM)),
+        Lens = Lens.OfSetup(s => s.Lure.TieXM),
     };
 
     /// <summary>Line tie over the axis.</summary>
     public static readonly KeySpec TieZ = new("lure.tie.z", QuantityKind.Length, "mm", "Line tie above the axis.")
     {
-        Low = -0.1,
-        High = 0.1,
         Group = TieGroup,
-        FromSpec = s => s.Lure.TieZM,
+        Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.TieZM)),
+        Lens = Lens.OfSetup(s => s.Lure.TieZM),
     };
 
     /// <summary>Ballast.</summary>
@@ -109,66 +104,44 @@ public static class LureKeys
     public static readonly KeySpec AddedMassFactor = new("lure.added_mass_factor", QuantityKind.Ratio, "", "Sway added mass at the surface over its rigid-lid value.")
     {
         Default = "0.70",
-        Low = 0,
-        High = 1.5,
-        GuessLow = 0.405,
-        GuessHigh = 1,
-        FromSpec = s => s.Lure.AddedMassFactor,
+        Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.AddedMassFactor)),
+        Lens = Lens.OfSetup(s => s.Lure.AddedMassFactor),
     };
 
     /// <summary>Cross-flow drag.</summary>
     public static readonly KeySpec CrossFlowCd = new("lure.cross_flow_cd", QuantityKind.Ratio, "", "Cd in cross-flow before the finite-length factor.")
     {
-        Default = "1.1",
-        Low = 0,
-        High = 5,
-        GuessLow = 0.7,
-        GuessHigh = 1.5,
-        FromSpec = s => s.Lure.CrossFlowCd,
+        Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.CrossFlowCd)),
+        Lens = Lens.OfSetup(s => s.Lure.CrossFlowCd),
     };
 
     /// <summary>Axial drag.</summary>
     public static readonly KeySpec AxialDragFactor = new("lure.axial_drag_factor", QuantityKind.Ratio, "", "Factor on friction and form drag along the axis (bracket for wave drag).")
     {
-        Default = "1",
-        Low = 0,
-        High = 10,
-        GuessLow = 0.5,
-        GuessHigh = 2,
-        FromSpec = s => s.Lure.AxialDragFactor,
+        Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.AxialDragFactor)),
+        Lens = Lens.OfSetup(s => s.Lure.AxialDragFactor),
     };
 
     /// <summary>Form drag.</summary>
     public static readonly KeySpec FormDrag = new("lure.form_drag", QuantityKind.Ratio, "", "Form drag coefficient on the largest immersed section.")
     {
         Default = "0.20",
-        Low = 0,
-        High = 2,
-        GuessLow = 0.1,
-        GuessHigh = 0.35,
-        FromSpec = s => s.Lure.FormDragCd,
+        Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.FormDragCd)),
+        Lens = Lens.OfSetup(s => s.Lure.FormDragCd),
     };
 
     /// <summary>Stern: strength.</summary>
     public static readonly KeySpec SternShedding = new("lure.stern_shedding", QuantityKind.Ratio, "", "Share of its cross-flow that the hull sheds at the stern; 0: ideal flow, no side force.")
     {
-        Default = "0.75",
-        Low = 0,
-        High = 3,
-        GuessLow = 0.5,
-        GuessHigh = 1.25,
-        FromSpec = s => s.Lure.SternShedding,
+        Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.SternShedding)),
+        Lens = Lens.OfSetup(s => s.Lure.SternShedding),
     };
 
     /// <summary>Stern: place.</summary>
     public static readonly KeySpec SternPlace = new("lure.stern_place", QuantityKind.Ratio, "", "Where shedding begins, in lengths behind the middle (before it when moving astern).")
     {
-        Default = "0.35",
-        Low = 0.1,
-        High = 0.49,
-        GuessLow = 0.25,
-        GuessHigh = 0.42,
-        FromSpec = s => s.Lure.SternPlace,
+        Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.SternPlace)),
+        Lens = Lens.OfSetup(s => s.Lure.SternPlace),
     };
 
     /// <summary>Hooks: drag.</summary>

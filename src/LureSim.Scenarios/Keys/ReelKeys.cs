@@ -1,3 +1,4 @@
+using LureSim.Model;
 using LureSim.Model.Reels;
 using LureSim.Scenarios.Quantities;
 
@@ -13,28 +14,22 @@ public static class ReelKeys
     {
         Default = "revolving",
         Choices = [new("revolving", (int)ReelKind.Revolving), new("fixed", (int)ReelKind.Fixed)],
-        FromSpec = s => (int)s.Reel.Kind,
+        Lens = Lens.OfSetup(s => (int)s.Reel.Kind),
     };
 
     /// <summary>Gear ratio.</summary>
     public static readonly KeySpec Ratio = new("reel.ratio", QuantityKind.Ratio, "", "Spool or rotor turns per handle turn; 7.1 or \"7.1:1\".")
     {
-        Default = "7.1",
-        Low = 3,
-        High = 12,
-        FromSpec = s => s.Reel.Ratio,
+        Parameter = Parameter.Of<ReelSpec>(nameof(ReelSpec.Ratio)),
+        Lens = Lens.OfSetup(s => s.Reel.Ratio),
     };
 
     /// <summary>Full spool.</summary>
     public static readonly KeySpec SpoolDiameter = new("reel.spool_diameter", QuantityKind.Length, "mm", "Diameter of the wound line on a full spool.")
     {
-        Default = "0.034 m",
-        Low = 0.02,
-        High = 0.08,
-        GuessLow = 0.032,
-        GuessHigh = 0.038,
         Group = SpoolGroup,
-        FromSpec = s => s.Reel.SpoolDiameterM,
+        Parameter = Parameter.Of<ReelSpec>(nameof(ReelSpec.SpoolDiameterM)),
+        Lens = Lens.OfSetup(s => s.Reel.SpoolDiameterM),
     };
 
     /// <summary>Line per handle turn.</summary>
@@ -43,18 +38,14 @@ public static class ReelKeys
         Low = 0.2,
         High = 2.5,
         Group = SpoolGroup,
-        FromSpec = s => s.Reel.TakeUpPerTurnM,
+        Lens = Lens.OfSetup(s => s.Reel.TakeUpPerTurnM),
     };
 
     /// <summary>Clutch.</summary>
     public static readonly KeySpec Drag = new("reel.drag", QuantityKind.Force, "lb", "Slip force of the clutch, full spool.")
     {
-        Default = "35 N",
-        Low = 0,
-        High = 300,
-        GuessLow = 20,
-        GuessHigh = 50,
-        FromSpec = s => s.Reel.DragN,
+        Parameter = Parameter.Of<ReelSpec>(nameof(ReelSpec.DragN)),
+        Lens = Lens.OfSetup(s => s.Reel.DragN),
     };
 
     /// <summary>Rows of the table.</summary>

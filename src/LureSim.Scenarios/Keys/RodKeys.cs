@@ -1,3 +1,5 @@
+using LureSim.Model;
+using LureSim.Model.Rods;
 using LureSim.Scenarios.Quantities;
 
 namespace LureSim.Scenarios.Keys;
@@ -9,20 +11,16 @@ public static class RodKeys
     public static readonly KeySpec Length = new("rod.length", QuantityKind.Length, "ft", "Overall length.")
     {
         Required = true,
-        Low = 1.2,
-        High = 4.5,
-        FromSpec = s => s.Rod.LengthM,
+        Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.LengthM)),
+        Lens = Lens.OfSetup(s => s.Rod.LengthM),
     };
 
     /// <summary>Butt end to hand.</summary>
     public static readonly KeySpec Grip = new("rod.grip", QuantityKind.Length, "in", "Butt end to the turning point of the hand; the rest is the free length.")
     {
         Default = "0.3 m",
-        Low = 0.05,
-        High = 1.5,
-        GuessLow = 0.2,
-        GuessHigh = 0.45,
-        FromSpec = s => s.Rod.GripM,
+        Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.GripM)),
+        Lens = Lens.OfSetup(s => s.Rod.GripM),
     };
 
     /// <summary>Power.</summary>
@@ -30,10 +28,9 @@ public static class RodKeys
         "rod.power", QuantityKind.Force, "N", "Tip load that drops the tip by a third of the free length, rod clamped level; or a class, a guess.")
     {
         Required = true,
-        Low = 0.2,
-        High = 40,
         Choices = PowerClasses(),
-        FromSpec = s => s.Rod.ThirdLoadN,
+        Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.ThirdLoadN)),
+        Lens = Lens.OfSetup(s => s.Rod.ThirdLoadN),
     };
 
     /// <summary>Action.</summary>
@@ -68,84 +65,59 @@ public static class RodKeys
     /// <summary>Tip over butt radius.</summary>
     public static readonly KeySpec TipRadiusRatio = new("rod.tip_radius_ratio", QuantityKind.Ratio, "", "Tip radius over butt radius; without it the action decides.")
     {
-        Low = 0.1,
-        High = 0.9,
-        FromSpec = s => s.Rod.TipRadiusRatio,
+        HasNoDefault = true,
+        Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.TipRadiusRatio)),
+        Lens = Lens.OfSetup(s => s.Rod.TipRadiusRatio),
     };
 
     /// <summary>p in EI ~ r^p.</summary>
     public static readonly KeySpec StiffnessExponent = new("rod.stiffness_exponent", QuantityKind.Ratio, "", "p in EI ~ r^p along the rod.")
     {
-        Default = "3",
-        Low = 2,
-        High = 4.5,
-        GuessLow = 2.5,
-        GuessHigh = 4,
-        FromSpec = s => s.Rod.StiffnessExponent,
+        Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.StiffnessExponent)),
+        Lens = Lens.OfSetup(s => s.Rod.StiffnessExponent),
     };
 
     /// <summary>q in mass per length ~ r^q.</summary>
     public static readonly KeySpec MassExponent = new("rod.mass_exponent", QuantityKind.Ratio, "", "q in mass per length ~ r^q along the rod.")
     {
-        Default = "1.5",
-        Low = 0.5,
-        High = 2.5,
-        GuessLow = 1,
-        GuessHigh = 2,
-        FromSpec = s => s.Rod.MassExponent,
+        Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.MassExponent)),
+        Lens = Lens.OfSetup(s => s.Rod.MassExponent),
     };
 
     /// <summary>Damping ratio.</summary>
     public static readonly KeySpec Damping = new("rod.damping", QuantityKind.Ratio, "", "Damping ratio of the bending modes in a twitch, hand and air included.")
     {
         Default = "0.10",
-        Low = 0,
-        High = 1,
-        GuessLow = 0.05,
-        GuessHigh = 0.2,
-        FromSpec = s => s.Rod.DampingRatio,
+        Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.DampingRatio)),
+        Lens = Lens.OfSetup(s => s.Rod.DampingRatio),
     };
 
     /// <summary>Damping ratio in a cast.</summary>
     public static readonly KeySpec CastDamping = new("rod.cast_damping", QuantityKind.Ratio, "", "Damping ratio of the first bending mode in a cast.")
     {
-        Default = "0.03",
-        Low = 0,
-        High = 0.5,
-        GuessLow = 0.005,
-        GuessHigh = 0.1,
-        FromCast = s => s.Cast.RodDampingRatio,
+        Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.CastDampingRatio)),
+        Lens = Lens.OfSetup(s => s.Rod.CastDampingRatio, Activities.Cast),
     };
 
     /// <summary>Air drag coefficient.</summary>
     public static readonly KeySpec AirDrag = new("rod.air_drag", QuantityKind.Ratio, "", "Cd of the rod in air, guides included.")
     {
-        Default = "1.15",
-        Low = 0,
-        High = 3,
-        GuessLow = 0.9,
-        GuessHigh = 1.5,
-        FromSpec = s => s.Rod.AirDragCoefficient,
+        Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.AirDragCoefficient)),
+        Lens = Lens.OfSetup(s => s.Rod.AirDragCoefficient),
     };
 
     /// <summary>Diameter at the grip.</summary>
     public static readonly KeySpec ButtDiameter = new("rod.butt_diameter", QuantityKind.Length, "mm", "Blank diameter at the grip, for air drag.")
     {
-        Default = "0.011 m",
-        Low = 0.003,
-        High = 0.05,
-        GuessLow = 0.008,
-        GuessHigh = 0.015,
-        FromSpec = s => s.Rod.ButtDiameterM,
+        Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.ButtDiameterM)),
+        Lens = Lens.OfSetup(s => s.Rod.ButtDiameterM),
     };
 
     /// <summary>Links of the chain.</summary>
     public static readonly KeySpec Links = new("rod.links", QuantityKind.WholeNumber, "", "Rigid links of the rod model; 8 to 12 are enough.")
     {
-        Default = "10",
-        Low = 1,
-        High = 200,
-        FromSpec = s => s.Rod.Links,
+        Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.Links)),
+        Lens = Lens.OfSetup(s => s.Rod.Links),
     };
 
     /// <summary>Rows of the table.</summary>

@@ -14,7 +14,7 @@ public static class TopKeys
         Default = "1",
         Low = 0,
         High = 999_999_999,
-        FromSpec = s => s.Seed,
+        Lens = Lens.OfSetup(s => s.Seed),
     };
 
     /// <summary>Rows before the tables.</summary>

@@ -1,3 +1,5 @@
+using LureSim.Model;
+using LureSim.Model.Media;
 using LureSim.Scenarios.Quantities;
 
 namespace LureSim.Scenarios.Keys;
@@ -8,32 +10,25 @@ public static class WaterKeys
     /// <summary>Temperature.</summary>
     public static readonly KeySpec Temperature = new("water.temperature", QuantityKind.Temperature, "C", "Water temperature.")
     {
-        Default = "22 C",
-        Low = 0,
-        High = 40,
-        FromSpec = s => s.Water.TemperatureC,
+        Parameter = Parameter.Of<WaterSpec>(nameof(WaterSpec.TemperatureC)),
+        Lens = Lens.OfSetup(s => s.Water.TemperatureC),
     };
 
     /// <summary>Salt content.</summary>
     public static readonly KeySpec Salinity = new("water.salinity", QuantityKind.Salinity, "g/kg", "Salt content; fresh is 0, the open sea 35.")
     {
         Default = "fresh",
-        Low = 0,
-        High = 42,
         Choices = [new("fresh", 0), new("sea", 35)],
-        FromSpec = s => s.Water.SalinityGPerKg,
+        Parameter = Parameter.Of<WaterSpec>(nameof(WaterSpec.SalinityGPerKg)),
+        Lens = Lens.OfSetup(s => s.Water.SalinityGPerKg),
     };
 
     /// <summary>Layer in which a line is partly wet.</summary>
     public static readonly KeySpec ContactHeight = new(
         "water.contact_height", QuantityKind.Length, "mm", "A line so high over the water touches it no more, so deep under it is wholly wet; a thin line lifts a meniscus of up to 3.9 mm.")
     {
-        Default = "0.005 m",
-        Low = 0.0005,
-        High = 0.02,
-        GuessLow = 0.002,
-        GuessHigh = 0.005,
-        FromSpec = s => s.Water.ContactHeightM,
+        Parameter = Parameter.Of<WaterSpec>(nameof(WaterSpec.ContactHeightM)),
+        Lens = Lens.OfSetup(s => s.Water.ContactHeightM),
     };
 
     /// <summary>Rows of the table.</summary>

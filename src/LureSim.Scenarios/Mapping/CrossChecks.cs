@@ -12,7 +12,7 @@ internal static class CrossChecks
     private const double MostRows = 200_000;
 
     /// <summary>Runs all of them.</summary>
-    public static void Run(MapContext c, RodSpec? rod, LeaderSpec? leader, LureSpec? lure, RetrieveSpec retrieve)
+    public static void Run(MapContext c, RodSpec? rod, LeaderSpec? leader, LureSpec? lure, RetrieveTask retrieve)
     {
         if (rod is not null)
         {
@@ -24,10 +24,10 @@ internal static class CrossChecks
         {
             c.Fault(LeaderKeys.Length, string.Concat(
                 $"{MapContext.Show(LeaderKeys.Length, leader.LengthM)} is longer than the line that is out; it must be shorter than ",
-                $"retrieve.distance, {MapContext.Show(RetrieveKeys.Distance, retrieve.DistanceM)}"));
+                $"retrieve.distance, {MapContext.Show(RetrieveKeys.Distance, retrieve.DistanceM)}"), Activities.Retrieve);
         }
 
-        if (retrieve.SlackM >= retrieve.DistanceM)
+        if (retrieve.TakeUp.SlackM >= retrieve.DistanceM)
         {
             c.Fault(RetrieveKeys.Slack, $"more slack than distance; less than {MapContext.Show(RetrieveKeys.Slack, retrieve.DistanceM)} is due");
         }
@@ -50,12 +50,12 @@ internal static class CrossChecks
             c.Fault(AnglerKeys.RodElevation, string.Concat(
                 $"the rod tip would be {MapContext.Show(AnglerKeys.HandHeight, -tip)} under water (hand {MapContext.Show(AnglerKeys.HandHeight, hand)} ",
                 $"up, {MapContext.Show(AnglerKeys.HandHeight, rod.FreeLengthM)} of rod beyond it); with this rod and hand height more than ",
-                $"{MapContext.Show(AnglerKeys.RodElevation, least)} is due"));
+                $"{MapContext.Show(AnglerKeys.RodElevation, least)} is due"), Activities.Retrieve);
         }
     }
 
     /// <summary>The straight distance cannot be less than the tip's height, nor than the sideways offset.</summary>
-    private static void WithinReach(MapContext c, RodSpec rod, RetrieveSpec retrieve)
+    private static void WithinReach(MapContext c, RodSpec rod, RetrieveTask retrieve)
     {
         double tip = c[AnglerKeys.HandHeight] + (rod.FreeLengthM * Math.Sin(c[AnglerKeys.RodElevation]));
         double least = Math.Sqrt((tip * tip) + (retrieve.StartSidewaysM * retrieve.StartSidewaysM));
@@ -68,7 +68,7 @@ internal static class CrossChecks
         }
     }
 
-    private static void Solver(MapContext c, RetrieveSpec retrieve)
+    private static void Solver(MapContext c, RetrieveTask retrieve)
     {
         double output = c[SolverKeys.OutputStep];
         if (output < c[SolverKeys.Step])

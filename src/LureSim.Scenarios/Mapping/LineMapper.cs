@@ -1,3 +1,4 @@
+using LureSim.Model;
 using LureSim.Model.Lines;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
@@ -7,6 +8,14 @@ namespace LureSim.Scenarios.Mapping;
 /// <summary>The keys of a line to <see cref="LineSpec"/>, through the sizing tables of the model.</summary>
 internal static class LineMapper
 {
+    /// <summary>Maps the main line with its way through the air; null when something is missing, refused or contradictory.</summary>
+    public static LineSpec? MapMain(MapContext c) => Map(c, LineKeys.Set) is not LineSpec line ? null : line with
+    {
+        Flight = new(
+            FrictionFactor: c.Guessed(CastKeys.LineFriction, LineFlightSpec.UsualFriction(line.Material)),
+            WetFactor: c.Guessed(CastKeys.WetLine, LineFlightSpec.UsualWet(line.Material))),
+    };
+
     /// <summary>Maps; null when something is missing, refused or contradictory.</summary>
     public static LineSpec? Map(MapContext c, LineKeySet keys)
     {

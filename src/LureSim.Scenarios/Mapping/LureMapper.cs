@@ -24,22 +24,29 @@ internal static class LureMapper
 
         bool ownTie = c.Values.Has(LureKeys.TieX) || c.Values.Has(LureKeys.TieZ);
         return new(
-            (LureShape)(int)shape,
-            box.LengthM,
-            box.BreadthM,
-            box.HeightM,
-            mass,
-            ownTie ? c.Values.Optional(LureKeys.TieX) ?? (0.5 * box.LengthM) : 0.5 * box.LengthM,
-            ownTie ? c.Values.Optional(LureKeys.TieZ) ?? 0.0 : 0.0,
-            ballast,
-            hooks,
-            stations,
-            c[LureKeys.AddedMassFactor],
-            c[LureKeys.CrossFlowCd],
-            c[LureKeys.AxialDragFactor],
-            c[LureKeys.FormDrag],
-            c[LureKeys.SternShedding],
-            c[LureKeys.SternPlace]);
+            Shape: (LureShape)(int)shape,
+            LengthM: box.LengthM,
+            DiameterM: box.BreadthM,
+            HeightM: box.HeightM,
+            MassKg: mass,
+            TieXM: ownTie ? c.Values.Optional(LureKeys.TieX) ?? (0.5 * box.LengthM) : 0.5 * box.LengthM,
+            TieZM: ownTie ? c.Values.Optional(LureKeys.TieZ) ?? 0.0 : 0.0,
+            Ballast: [.. ballast],
+            Hooks: [.. hooks],
+            Stations: stations is null ? null : [.. stations],
+            AddedMassFactor: c[LureKeys.AddedMassFactor],
+            CrossFlowCd: c[LureKeys.CrossFlowCd],
+            AxialDragFactor: c[LureKeys.AxialDragFactor],
+            FormDragCd: c[LureKeys.FormDrag],
+            SternShedding: c[LureKeys.SternShedding],
+            SternPlace: c[LureKeys.SternPlace])
+        {
+            Flight = new(
+                TumblingShare: c.Guessed(FlightKeys.Tumbling, LureFlightSpec.UsualTumbling((LureShape)(int)shape)),
+                FrontCd: c[FlightKeys.FrontCd],
+                SideFactor: c[FlightKeys.SideFactor],
+                KnownCdAM2: c.Values.Optional(FlightKeys.AirDragArea)),
+        };
     }
 
     private static LureBox? Box(MapContext c)

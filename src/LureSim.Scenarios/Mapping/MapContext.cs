@@ -1,3 +1,4 @@
+using LureSim.Model;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
 using LureSim.Scenarios.Reading;
@@ -17,15 +18,37 @@ internal sealed class MapContext(ScenarioValues values, Places places, FaultList
 
     public int FaultCount => faults.Count;
 
+    /// <summary>Whether anything stands in the way of an activity.</summary>
+    public bool IsRefused(Activities activities) => faults.Concern(activities);
+
     public double this[KeySpec key] => Values.Number(key);
 
     /// <summary>Notes a fault where the key stands.</summary>
-    public void Fault(KeySpec key, string message) => faults.Add(places.Of(key), key.Path, message);
+    public void Fault(KeySpec key, string message) => Fault(key, message, key.ReadBy);
+
+    /// <summary>Notes a fault that does not concern all activities that read the key.</summary>
+    public void Fault(KeySpec key, string message, Activities concerns) => faults.Add(places.Of(key), key.Path, message, concerns);
 
     /// <summary>Notes a fault at a place inside a list.</summary>
     public void FaultAt(Place place, string name, string message) => faults.Add(place, name, message);
 
     public void Range(KeySpec key, double low, double high) => ranges.Add(new(key, low, high));
+
+    /// <summary>Given, or the default that follows from other values with the range of that guess.</summary>
+    public double Guessed(KeySpec key, Ranged usual)
+    {
+        if (Values.Has(key))
+        {
+            return this[key];
+        }
+
+        if (usual.High > usual.Low)
+        {
+            Range(key, usual.Low, usual.High);
+        }
+
+        return usual.Value;
+    }
 
     /// <summary>The value in the key's own unit.</summary>
     public static string Show(KeySpec key, double si) => Quantity.Show(si, key.Kind, key.Unit);

@@ -1,17 +1,48 @@
+using LureSim.Model.Lines;
 using LureSim.Model.Reels;
 using LureSim.Scenarios.Keys;
 
 namespace LureSim.Scenarios.Mapping;
 
-/// <summary>Table <c>[reel]</c> to <see cref="ReelSpec"/>.</summary>
+/// <summary>Table <c>[reel]</c> and the keys of its spools in <c>[cast]</c> to <see cref="ReelSpec"/>.</summary>
 internal static class ReelMapper
 {
-    /// <summary>Maps; refused values stay NaN.</summary>
-    public static ReelSpec Map(MapContext c)
+    /// <summary>Maps; refused values stay NaN. Without a line the spools stay as they come.</summary>
+    public static ReelSpec Map(MapContext c, LineSpec? line)
     {
         double kind = c[ReelKeys.Kind];
-        return new(double.IsNaN(kind) ? ReelKind.Revolving : (ReelKind)(int)kind, c[ReelKeys.Ratio], SpoolDiameterM(c), c[ReelKeys.Drag]);
+        var reel = new ReelSpec(
+            Kind: double.IsNaN(kind) ? ReelKind.Revolving : (ReelKind)(int)kind, Ratio: c[ReelKeys.Ratio], SpoolDiameterM: SpoolDiameterM(c), DragN: c[ReelKeys.Drag]);
+        return line is null ? reel : reel with { Spool = Spool(c, line, reel), FixedSpool = FixedSpool(c, line) };
     }
+
+    private static SpoolSpec Spool(MapContext c, LineSpec line, ReelSpec reel)
+    {
+        var spool = new SpoolSpec(
+            InertiaKgM2: c[SpoolKeys.SpoolInertia],
+            WidthM: c[SpoolKeys.SpoolWidth],
+            Packing: c[SpoolKeys.SpoolPacking],
+            MagneticNms: c[SpoolKeys.MagneticBrake],
+            CentrifugalNms2: c[SpoolKeys.CentrifugalBrake],
+            FrictionNm: c[SpoolKeys.SpoolFriction],
+            ThumbNm: c[CastKeys.Thumb],
+            ThumbDelayS: c[CastKeys.ThumbDelay]);
+        double radius = 0.5 * reel.SpoolDiameterM, most = spool.MostLineM(line, radius);
+        double length = c.Guessed(SpoolKeys.LineOnSpool, spool.UsualLine(line, radius));
+        if (reel.Kind == ReelKind.Revolving && length > most)
+        {
+            c.Fault(SpoolKeys.LineOnSpool, string.Concat(
+                $"{MapContext.Show(SpoolKeys.LineOnSpool, length)} of this line do not fit on the spool; ",
+                $"at most {MapContext.Show(SpoolKeys.LineOnSpool, most)} with its diameter, width and packing"));
+        }
+
+        return spool with { LineM = length };
+    }
+
+    private static FixedSpoolSpec FixedSpool(MapContext c, LineSpec line) => new(
+        PickUpFactor: c.Guessed(CastKeys.PickUp, FixedSpoolSpec.UsualPickUp(line.Material)),
+        RestTensionN: c[CastKeys.RestTension],
+        RingFactor: c[CastKeys.RingFriction]);
 
     private static double SpoolDiameterM(MapContext c)
     {

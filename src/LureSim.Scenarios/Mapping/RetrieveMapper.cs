@@ -1,3 +1,4 @@
+using LureSim.Model.Reels;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Rods;
 using LureSim.Scenarios.Keys;
@@ -5,26 +6,30 @@ using LureSim.Scenarios.Quantities;
 
 namespace LureSim.Scenarios.Mapping;
 
-/// <summary>Table <c>[retrieve]</c> to <see cref="RetrieveSpec"/>.</summary>
+/// <summary>Tables <c>[retrieve]</c> and <c>[solver]</c> to <see cref="RetrieveTask"/>.</summary>
 internal static class RetrieveMapper
 {
     /// <summary>Maps; refused values stay NaN.</summary>
-    public static RetrieveSpec Map(MapContext c, RodSpec? rod)
+    public static RetrieveTask Map(MapContext c, RodSpec? rod)
     {
         double takeUp = c[RetrieveKeys.TakeUp];
         return new(
-            c[RetrieveKeys.Distance],
-            c[RetrieveKeys.Cadence],
-            StrokeM(c, rod),
-            c[RetrieveKeys.Slack],
-            double.IsNaN(takeUp) ? TakeUpMode.Gather : (TakeUpMode)(int)takeUp,
-            c[RetrieveKeys.TakeUpSpeed],
-            c[RetrieveKeys.TakeUpPerTwitch],
-            c[RetrieveKeys.Duration],
-            c[RetrieveKeys.HoldDistance] == 1.0,
-            c[RetrieveKeys.StartHeading],
-            c[RetrieveKeys.StartSideways],
-            c[RetrieveKeys.WarmUp]);
+            DistanceM: c[RetrieveKeys.Distance],
+            CadencePerS: c[RetrieveKeys.Cadence],
+            StrokeM: StrokeM(c, rod),
+            DurationS: c[RetrieveKeys.Duration],
+            HoldDistance: c[RetrieveKeys.HoldDistance] == 1.0,
+            StartHeadingRad: c[RetrieveKeys.StartHeading],
+            StartSidewaysM: c[RetrieveKeys.StartSideways],
+            WarmUpS: c[RetrieveKeys.WarmUp])
+        {
+            TakeUp = new(
+                Mode: double.IsNaN(takeUp) ? TakeUpMode.Gather : (TakeUpMode)(int)takeUp,
+                SlackM: c[RetrieveKeys.Slack],
+                SpeedMS: c[RetrieveKeys.TakeUpSpeed],
+                PerTwitchM: c[RetrieveKeys.TakeUpPerTwitch]),
+            Solver = new(Nodes: (int)c[SolverKeys.Nodes], StepS: c[SolverKeys.Step], OutputStepS: c[SolverKeys.OutputStep]),
+        };
     }
 
     // A wrist angle swings the rigid tip on an arc about the hand.

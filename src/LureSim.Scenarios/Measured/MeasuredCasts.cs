@@ -1,4 +1,3 @@
-using LureSim.Model.Cast;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
 
@@ -16,13 +15,13 @@ public sealed record MeasuredCastText(string Label, double DistanceM, IReadOnlyL
     /// <param name="overrides">Overrides of the command line.</param>
     /// <param name="more">Further overrides.</param>
     /// <param name="faults">Gets every fault.</param>
-    public CastRunSpec? Resolve(ScenarioSource source, IReadOnlyList<string> overrides, IReadOnlyList<string> more, List<ScenarioFault> faults)
+    public Scenario? Resolve(ScenarioSource source, IReadOnlyList<string> overrides, IReadOnlyList<string> more, List<ScenarioFault> faults)
     {
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(faults);
         ScenarioResult result = source.Resolve([.. overrides, .. Overrides, .. more]);
         faults.AddRange(result.Errors.Select(e => e.Place.StartsWith("--set ", StringComparison.Ordinal) ? e with { Place = Place } : e));
-        return result.Cast;
+        return result.Scenario;
     }
 }
 

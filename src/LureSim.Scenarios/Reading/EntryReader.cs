@@ -22,14 +22,14 @@ internal sealed class EntryReader(FaultList faults, FaultList notes)
 
         if (WrongKind(key, node) is string wrong)
         {
-            faults.Add(node.Place, name, wrong);
+            faults.Add(node.Place, name, wrong, key.ReadBy);
             return new() { Key = key, Place = node.Place, Layer = layer, Bad = true };
         }
 
         QuantityValue value = ValueReader.ReadText(key, node.Text);
         if (value.Error is not null)
         {
-            faults.Add(node.Place, name, value.Error);
+            faults.Add(node.Place, name, value.Error, key.ReadBy);
         }
 
         if (value.Note is not null)

@@ -3,11 +3,27 @@ namespace LureSim.Scenarios.Reading;
 /// <summary>Collects faults and hands them out in file order.</summary>
 internal sealed class FaultList
 {
-    private readonly List<(Place Place, string Key, string Message)> _faults = [];
+    private readonly List<(Place Place, string Key, string Message, Activities Concerns)> _faults = [];
 
     public int Count => _faults.Count;
 
-    public void Add(Place place, string key, string message) => _faults.Add((place, key, message));
+    /// <summary>Notes a fault; activities that it does not concern can do without what is at fault.</summary>
+    public void Add(Place place, string key, string message, Activities concerns = Activities.All) => _faults.Add((place, key, message, concerns));
+
+    /// <summary>Whether anything stands in the way of an activity.</summary>
+    public bool Concern(Activities activities) => _faults.Exists(f => (f.Concerns & activities) != 0);
+
+    /// <summary>The faults that concern some of these activities, and those that concern others only.</summary>
+    public (FaultList Theirs, FaultList Others) Split(Activities activities)
+    {
+        FaultList theirs = new(), others = new();
+        foreach (var fault in _faults)
+        {
+            ((fault.Concerns & activities) != 0 ? theirs : others)._faults.Add(fault);
+        }
+
+        return (theirs, others);
+    }
 
     public void AddRange(FaultList other) => _faults.AddRange(other._faults);
 

@@ -76,8 +76,8 @@ public sealed record ReadyComparison(
 
     /// <summary>Text of the axis; some follow the scenario's own value.</summary>
     /// <param name="scenario">The scenario, or null when it is broken.</param>
-    public string AxisFor(ScenarioResult? scenario) => Name == LureMass && scenario?.Spec is { } spec
-        ? "lure.mass=" + string.Join(",", LureMassShares.Select(share => FormattableString.Invariant($"{1e3 * share * spec.Lure.MassKg:0.##} g")))
+    public string AxisFor(ScenarioResult? scenario) => Name == LureMass && scenario?.Setup is { } setup
+        ? "lure.mass=" + string.Join(",", LureMassShares.Select(share => FormattableString.Invariant($"{1e3 * share * setup.Lure.MassKg:0.##} g")))
         : Axis!;
 
     /// <summary>The comparison of a name, or null.</summary>

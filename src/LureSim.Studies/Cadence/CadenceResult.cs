@@ -1,4 +1,4 @@
-using LureSim.Model;
+using LureSim.Model.Assembly;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Rods;
 
@@ -8,7 +8,10 @@ namespace LureSim.Studies.Cadence;
 public sealed record CadenceResult
 {
     /// <summary>Set-up.</summary>
-    public required RunSpec Spec { get; init; }
+    public required Setup Setup { get; init; }
+
+    /// <summary>Retrieve.</summary>
+    public required RetrieveTask Task { get; init; }
 
     /// <summary>How it was searched.</summary>
     public required CadencePlan Plan { get; init; }
@@ -45,10 +48,10 @@ public sealed record CadenceResult
     public double LockShare => BestPoint?.LockShare ?? Points.Max(p => p.LockShare);
 
     /// <summary>Natural frequency f1 of the free rod's first bending mode, Hz; the rhythm beats against it (docs/cadence.md).</summary>
-    public double TipFrequencyHz => RodModes.Compute(Spec.Rod).AngularFrequency(0) / (2.0 * Math.PI);
+    public double TipFrequencyHz => RodModes.Compute(Setup.Rod).AngularFrequency(0) / (2.0 * Math.PI);
 
     /// <summary>The sample at the set-up's own rhythm, or null when it lies outside the range.</summary>
-    public RhythmPoint? Own => Points.FirstOrDefault(p => p.PerS == Spec.Retrieve.CadencePerS);
+    public RhythmPoint? Own => Points.FirstOrDefault(p => p.PerS == Task.CadencePerS);
 
     /// <summary>Starts that failed, with the reason of the first; null when none did.</summary>
     public string? Failures

@@ -1,4 +1,6 @@
 using LureSim.Model;
+using LureSim.Model.Assembly;
+using LureSim.Model.Retrieve;
 using LureSim.Studies.Runs;
 
 namespace LureSim.Studies.Cadence;
@@ -10,50 +12,52 @@ public static class CadenceStudy
     private const double RefinementShare = 0.5;
 
     /// <summary>The rhythms of one set-up.</summary>
-    /// <param name="spec">Set-up.</param>
+    /// <param name="setup">Set-up.</param>
+    /// <param name="task">Retrieve.</param>
     /// <param name="plan">Plan.</param>
     /// <param name="torque">What the wrist sustains.</param>
-    /// <param name="run">Runs one specification; null = the retrieve.</param>
+    /// <param name="run">Runs one retrieve; null = the retrieve.</param>
     /// <param name="progress">Called with the share done, from several threads; may be null.</param>
     /// <param name="stop">Stops between runs.</param>
     /// <exception cref="ModelException">Every run failed.</exception>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
     public static CadenceResult Run(
-        RunSpec spec,
+        Setup setup,
+        RetrieveTask task,
         CadencePlan plan,
         SustainedTorque torque,
-        Func<RunSpec, StationaryOutcome>? run = null,
+        Func<Setup, RetrieveTask, StationaryOutcome>? run = null,
         Action<double>? progress = null,
-        CancellationToken stop = default) => Search([spec], plan, run, progress, stop)[0].Finish(torque);
+        CancellationToken stop = default) => Search([(setup, task)], plan, run, progress, stop)[0].Finish(torque);
 
     /// <summary>Finished searches of many set-ups, round by round in common batches.</summary>
-    /// <param name="specs">Set-ups.</param>
+    /// <param name="trials">Set-ups with their retrieves.</param>
     /// <param name="plan">Plan.</param>
-    /// <param name="run">Runs one specification; null = the retrieve.</param>
+    /// <param name="run">Runs one retrieve; null = the retrieve.</param>
     /// <param name="progress">Called with the share done, from several threads; may be null.</param>
     /// <param name="stop">Stops between runs.</param>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
     public static RhythmSearch[] Search(
-        IReadOnlyList<RunSpec> specs,
+        IReadOnlyList<(Setup Setup, RetrieveTask Task)> trials,
         CadencePlan plan,
-        Func<RunSpec, StationaryOutcome>? run = null,
+        Func<Setup, RetrieveTask, StationaryOutcome>? run = null,
         Action<double>? progress = null,
         CancellationToken stop = default)
     {
-        ArgumentNullException.ThrowIfNull(specs);
+        ArgumentNullException.ThrowIfNull(trials);
         ArgumentNullException.ThrowIfNull(plan);
-        run ??= s => StationaryOutcome.Of(s, stop);
+        run ??= (setup, task) => StationaryOutcome.Of(setup, task, stop);
         WalkStart[] starts = WalkStart.Spread(plan.Starts);
-        RhythmSearch[] searches = [.. specs.Select(s => new RhythmSearch(s, plan))];
+        RhythmSearch[] searches = [.. trials.Select(t => new RhythmSearch(t.Setup, t.Task, plan))];
         double expected = (1.0 + RefinementShare) * starts.Length * searches.Sum(s => s.Wanted.Length);
         int done = 0;
         for (RhythmSearch[] open = searches; open.Length > 0; open = [.. open.Where(s => s.Wanted.Length > 0)])
         {
-            RunSpec[] batch =
+            (Setup Setup, RetrieveTask Task)[] batch =
             [
-                .. open.SelectMany(s => s.Wanted.SelectMany(f => starts.Select(start => StationaryRun.Make(s.Spec, f, start, plan.Runs)))),
+                .. open.SelectMany(s => s.Wanted.SelectMany(f => starts.Select(start => (s.Setup, StationaryRun.Make(s.Task, f, start, plan.Runs))))),
             ];
-            StationaryOutcome[] outcomes = ParallelRuns.Execute(batch, run, plan.Threads, Done, stop);
+            StationaryOutcome[] outcomes = ParallelRuns.Execute(batch, t => run(t.Setup, t.Task), plan.Threads, Done, stop);
             HandOut(open, outcomes, starts.Length);
         }
 

@@ -1,4 +1,6 @@
 using LureSim.Model;
+using LureSim.Model.Assembly;
+using LureSim.Model.Retrieve;
 using LureSim.Studies.Runs;
 
 namespace LureSim.Studies.Cadence;
@@ -18,22 +20,24 @@ public sealed class RhythmSearch
     private int bestRounds;
 
     /// <summary>Starts a search.</summary>
-    /// <param name="spec">Set-up.</param>
+    /// <param name="setup">Set-up.</param>
+    /// <param name="task">Retrieve.</param>
     /// <param name="plan">Plan.</param>
     /// <exception cref="ModelException">The set-up is a steady pull.</exception>
-    public RhythmSearch(RunSpec spec, CadencePlan plan)
+    public RhythmSearch(Setup setup, RetrieveTask task, CadencePlan plan)
     {
-        ArgumentNullException.ThrowIfNull(spec);
+        ArgumentNullException.ThrowIfNull(setup);
+        ArgumentNullException.ThrowIfNull(task);
         ArgumentNullException.ThrowIfNull(plan);
         plan.Check();
-        if (spec.Retrieve.IsTow)
+        if (task.IsTow)
         {
             throw new ModelException("a steady pull (retrieve.stroke = 0) has no rhythm", 0.0);
         }
 
-        (Spec, this.plan) = (spec, plan);
+        (Setup, Task, this.plan) = (setup, task, plan);
         wanted.UnionWith(plan.Scan());
-        double own = spec.Retrieve.CadencePerS;
+        double own = task.CadencePerS;
         if (own > plan.FromPerS && own < plan.ToPerS)
         {
             wanted.Add(own);
@@ -41,7 +45,10 @@ public sealed class RhythmSearch
     }
 
     /// <summary>Set-up.</summary>
-    public RunSpec Spec { get; }
+    public Setup Setup { get; }
+
+    /// <summary>Retrieve.</summary>
+    public RetrieveTask Task { get; }
 
     /// <summary>Rhythms wanted next, rising; empty when the search is over.</summary>
     public double[] Wanted => [.. wanted.Order()];
@@ -78,7 +85,8 @@ public sealed class RhythmSearch
 
         return new CadenceResult
         {
-            Spec = Spec,
+            Setup = Setup,
+            Task = Task,
             Plan = plan,
             Points = all,
             Windows = CadenceWindow.Find(all),

@@ -14,7 +14,7 @@ public readonly record struct SustainedTorque(double Nm, double LowNm, double Hi
     public static SustainedTorque Of(ScenarioResult scenario)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        double torque = scenario.Spec!.Angler.SustainedTorqueNm;
+        double torque = scenario.Setup!.Angler.SustainedTorqueNm;
         return scenario.Values.Has(AnglerKeys.SustainedTorque)
             ? new(torque, torque, torque)
             : new(torque, AnglerKeys.SustainedTorque.GuessLow, AnglerKeys.SustainedTorque.GuessHigh);

@@ -1,4 +1,5 @@
 using LureSim.Model;
+using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
 using LureSim.Studies.Runs;
 
@@ -7,9 +8,10 @@ namespace LureSim.Studies.Cast;
 /// <summary>One set-up to be cast.</summary>
 /// <param name="Label">Value as people read it.</param>
 /// <param name="Number">Value in the key's unit; NaN for words.</param>
-/// <param name="Spec">The cast.</param>
+/// <param name="Setup">Set-up.</param>
+/// <param name="Task">Cast.</param>
 /// <param name="Drawn">The same with the guesses of a draw; null where the draw makes no valid set-up.</param>
-public sealed record CastVariant(string Label, double Number, CastRunSpec Spec, Func<int, CastRunSpec?> Drawn);
+public sealed record CastVariant(string Label, double Number, Setup Setup, CastTask Task, Func<int, (Setup Setup, CastTask Task)?> Drawn);
 
 /// <summary>Casts of several set-ups, each also with its guesses drawn, the same luck for all.</summary>
 public static class CastAcrossStudy
@@ -19,32 +21,34 @@ public static class CastAcrossStudy
     /// <param name="draws">Draws of the guesses, 0 or more.</param>
     /// <param name="threads">Most threads; 0 = all cores. The result does not depend on it.</param>
     /// <param name="progress">Gets the share done, from several threads; may be null.</param>
-    /// <param name="stop">Stops between runs.</param>
+    /// <param name="stop">Stops the runs.</param>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
     public static IReadOnlyList<CastCase> Run(IReadOnlyList<CastVariant> variants, int draws, int threads, Action<double>? progress, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(variants);
         int done = 0, all = variants.Count * (draws + 1);
         void Done() => progress?.Invoke((double)Interlocked.Increment(ref done) / all);
-        (CastResult? Cast, string? Failure)[] casts = ParallelRuns.Execute(variants, v => Try(v.Spec), threads, Done, stop);
+        (CastResult? Cast, string? Failure)[] casts = ParallelRuns.Execute(variants, v => Try(v.Setup, v.Task, stop), threads, Done, stop);
         int[] jobs = [.. Enumerable.Range(0, variants.Count * draws)];
-        double[] distances = ParallelRuns.Execute(jobs, j => Drawn(variants[j / draws], j % draws), threads, Done, stop);
+        double[] distances = ParallelRuns.Execute(jobs, j => Drawn(variants[j / draws], j % draws, stop), threads, Done, stop);
         return
         [
             .. variants.Select((v, i) => new CastCase(v.Label, v.Number, casts[i].Cast, casts[i].Failure, distances[(i * draws)..((i + 1) * draws)])),
         ];
     }
 
-    private static double Drawn(CastVariant variant, int draw) =>
-        variant.Drawn(draw) is CastRunSpec spec && Try(spec).Cast is CastResult cast ? cast.DistanceMeanM : double.NaN;
+    private static double Drawn(CastVariant variant, int draw, CancellationToken stop) =>
+        variant.Drawn(draw) is (Setup setup, CastTask task) && Try(setup, task, stop).Cast is CastResult cast ? cast.DistanceMeanM : double.NaN;
 
-    private static (CastResult? Cast, string? Failure) Try(CastRunSpec spec)
+    // What no check of single numbers finds, the lure in the water at the start, belongs to this row alone.
+    private static (CastResult? Cast, string? Failure) Try(Setup setup, CastTask task, CancellationToken stop)
     {
         try
         {
-            return (CastRunner.Run(spec), null);
+            Outcome<CastResult> outcome = CastRunner.Run(setup, task, new(null, stop));
+            return (outcome.Result, outcome.Failure?.Reason);
         }
-        catch (Exception e) when (e is ModelException or ArgumentException)
+        catch (ArgumentException e)
         {
             return (null, e.Message.Split('\n')[0]);
         }

@@ -1,4 +1,5 @@
 using LureSim.Model;
+using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
 using LureSim.Model.Reels;
 
@@ -14,25 +15,26 @@ public sealed record CastReport(CastResult Cast, LeastBrake? Brake = null, strin
 public static class CastStudy
 {
     /// <summary>Runs cast and brake search.</summary>
-    /// <param name="spec">The cast.</param>
+    /// <param name="setup">Set-up.</param>
+    /// <param name="task">Cast.</param>
+    /// <param name="context">Stop.</param>
     /// <exception cref="ArgumentException">A value is out of range, or the lure hangs in the water at the start.</exception>
-    /// <exception cref="ModelException">The cast cannot be finished.</exception>
-    public static CastReport Run(CastRunSpec spec)
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static Outcome<CastReport> Run(Setup setup, CastTask task, RunContext context = default)
     {
-        ArgumentNullException.ThrowIfNull(spec);
-        CastResult cast = CastRunner.Run(spec);
-        if (spec.Run.Reel.Kind != ReelKind.Revolving)
+        ArgumentNullException.ThrowIfNull(setup);
+        Outcome<CastResult> cast = CastRunner.Run(setup, task, context);
+        if (!cast.IsWhole)
         {
-            return new(cast);
+            return new(null, cast.Failure);
         }
 
-        try
+        if (setup.Reel.Kind != ReelKind.Revolving)
         {
-            return new(cast, CastBrakes.Least(spec));
+            return new(new CastReport(cast.Result));
         }
-        catch (ModelException e)
-        {
-            return new(cast, null, e.Message);
-        }
+
+        Outcome<LeastBrake> brake = CastBrakes.Least(setup, task, context: context);
+        return new(new CastReport(cast.Result, brake.Result, brake.Failure?.Reason));
     }
 }

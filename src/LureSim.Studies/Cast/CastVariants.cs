@@ -1,3 +1,4 @@
+using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
@@ -15,8 +16,8 @@ namespace LureSim.Studies.Cast;
 public sealed class CastVariants(ScenarioSource source, IReadOnlyList<string> overrides, ScenarioResult scenario, int draws)
 {
     private readonly EffectiveScenario own = scenario.Effective();
-    private readonly ulong seed = scenario.Spec!.Seed;
-    private readonly GuessDesign design = new(Math.Max(1, draws), scenario.Spec!.Seed);
+    private readonly ulong seed = scenario.Setup!.Seed;
+    private readonly GuessDesign design = new(Math.Max(1, draws), scenario.Setup!.Seed);
     private readonly CastSource cast = new();
 
     /// <summary>One per combination of the axes; fewer after faults.</summary>
@@ -37,10 +38,10 @@ public sealed class CastVariants(ScenarioSource source, IReadOnlyList<string> ov
                 faults.Add(fault with { Place = $"--across {label}: {fault.Place}" });
             }
 
-            if (here.Cast is CastRunSpec spec)
+            if (here.Scenario is { Cast: CastTask task } whole)
             {
                 string? length = ladder < 0 ? null : values[ladder].Label;
-                variants.Add(new(label, values.Count == 1 ? values[0].Number : double.NaN, spec, Drawn(here, all, length)));
+                variants.Add(new(label, values.Count == 1 ? values[0].Number : double.NaN, whole.Setup, task, Drawn(here, all, length)));
             }
         }
 
@@ -48,13 +49,13 @@ public sealed class CastVariants(ScenarioSource source, IReadOnlyList<string> ov
     }
 
     // With rods of several lengths mass and load of the rod follow its length in every draw; they are written last.
-    private Func<int, CastRunSpec?> Drawn(ScenarioResult here, IReadOnlyList<string> set, string? length)
+    private Func<int, (Setup Setup, CastTask Task)?> Drawn(ScenarioResult here, IReadOnlyList<string> set, string? length)
     {
         GuessedKey[] guesses = GuessDesign.Of(length is null ? here : scenario, cast);
         return draw => source.Resolve(
         [
             .. overrides, .. set,
             .. length is null ? design.Overrides(guesses, draw) : RodLadder.Overrides(length, own, guesses, design, seed, draw),
-        ]).Cast;
+        ]).Scenario is { Cast: CastTask task } whole ? (whole.Setup, task) : null;
     }
 }

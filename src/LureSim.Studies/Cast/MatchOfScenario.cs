@@ -26,7 +26,7 @@ public sealed class MatchOfScenario(ScenarioSource source, IReadOnlyList<string>
     public MeasuredCast[] Specs(IReadOnlyList<string> more, List<ScenarioFault> faults) =>
     [
         .. casts.Select(c => (Text: c, Spec: c.Resolve(source, overrides, more, faults))).Where(c => c.Spec is not null)
-            .Select(c => new MeasuredCast(c.Text.Label, c.Spec!, c.Text.DistanceM)),
+            .Select(c => new MeasuredCast(c.Text.Label, c.Spec!.Setup, c.Spec.Cast!, c.Text.DistanceM)),
     ];
 
     /// <summary>Runs the fit.</summary>
@@ -50,14 +50,14 @@ public sealed class MatchOfScenario(ScenarioSource source, IReadOnlyList<string>
         var efforts = new double[ends.Length];
         ParallelRuns.Execute(Enumerable.Range(-1, ends.Length + 1).ToArray(), Job, threads, null, stop);
         MatchEnd[] shown = [.. leading.Select((g, i) => new MatchEnd(GuessDesign.Label(g), efforts[2 * i], efforts[(2 * i) + 1]))];
-        return new(scenario.Spec!.Title, fit!, gain, shown);
+        return new(scenario.Setup!.Title, fit!, gain, shown);
 
         bool Job(int job)
         {
             if (job < 0)
             {
                 fit = MatchStudy.Fit(measured, 1, Done, stop);
-                gain = MatchStudy.GainM(measured, fit.Effort);
+                gain = MatchStudy.GainM(measured, fit.Effort, stop);
             }
             else
             {

@@ -1,3 +1,5 @@
+using LureSim.Model;
+using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
 using LureSim.Studies.Runs;
 
@@ -5,9 +7,10 @@ namespace LureSim.Studies.Cast;
 
 /// <summary>A cast that somebody measured.</summary>
 /// <param name="Label">What tells it from the others.</param>
-/// <param name="Spec">The cast; its effort is not read.</param>
+/// <param name="Setup">Set-up; its effort is not read.</param>
+/// <param name="Task">Cast.</param>
 /// <param name="DistanceM">Distance over ground, m, positive.</param>
-public sealed record MeasuredCast(string Label, CastRunSpec Spec, double DistanceM);
+public sealed record MeasuredCast(string Label, Setup Setup, CastTask Task, double DistanceM);
 
 /// <summary>One measured cast against the fit.</summary>
 /// <param name="Label">What tells it from the others.</param>
@@ -37,14 +40,14 @@ public sealed record MatchFit(double Effort, double EffortScatter, double Scatte
 /// <summary>One effort for measured casts.</summary>
 public static class MatchStudy
 {
-    /// <summary>Fits the effort: the mean of those that explain each cast alone. One cast is taken as let go as its spec says; of several, which
+    /// <summary>Fits the effort: the mean of those that explain each cast alone. One cast is taken as let go as its task says; of several, which
     /// hold their release errors, each is set against the mean of many casts.</summary>
     /// <param name="casts">Casts, at least one.</param>
     /// <param name="threads">Most threads; 0 = all cores. The result does not depend on it.</param>
     /// <param name="done">Called after each run of twice as many as there are casts; may be null.</param>
-    /// <param name="stop">Stops between runs.</param>
+    /// <param name="stop">Stops the runs.</param>
     /// <exception cref="ArgumentException">There is no cast, or a value is out of range.</exception>
-    /// <exception cref="AggregateException">Holds a <see cref="Model.ModelException"/>: a distance is out of reach.</exception>
+    /// <exception cref="AggregateException">Holds a <see cref="ModelException"/>: a distance is out of reach.</exception>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
     public static MatchFit Fit(IReadOnlyList<MeasuredCast> casts, int threads, Action? done, CancellationToken stop)
     {
@@ -55,9 +58,10 @@ public static class MatchStudy
         }
 
         bool many = casts.Count > 1;
-        double[] efforts = ParallelRuns.Execute(casts, c => CastMatch.Effort(c.Spec, c.DistanceM, many), threads, done, stop);
+        var context = new RunContext(null, stop);
+        double[] efforts = ParallelRuns.Execute(casts, c => CastMatch.Effort(c.Setup, c.Task, c.DistanceM, many, context).Demand(), threads, done, stop);
         double mean = efforts.Average();
-        double[] computed = ParallelRuns.Execute(casts, c => CastMatch.Distance(c.Spec, mean, many), threads, done, stop);
+        double[] computed = ParallelRuns.Execute(casts, c => CastMatch.Distance(c.Setup, c.Task, mean, many, context).Demand(), threads, done, stop);
         MatchRow[] rows = [.. casts.Select((c, i) => new MatchRow(c.Label, c.DistanceM, efforts[i], computed[i]))];
         return new(mean, Deviation(efforts, mean), Deviation([.. rows.Select(r => r.ResidualShare)], rows.Average(r => r.ResidualShare)), rows);
     }
@@ -66,13 +70,15 @@ public static class MatchStudy
     /// tells little about effort.</summary>
     /// <param name="casts">Casts, at least one.</param>
     /// <param name="effort">Effort, 0.05 to 2.7.</param>
+    /// <param name="stop">Stops the runs.</param>
     /// <exception cref="ArgumentException">A value is out of range.</exception>
-    public static double GainM(IReadOnlyList<MeasuredCast> casts, double effort)
+    public static double GainM(IReadOnlyList<MeasuredCast> casts, double effort, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(casts);
         double more = Math.Min(1.1 * effort, CastMatch.MostEffort);
         bool many = casts.Count > 1;
-        return casts.Average(c => CastMatch.Distance(c.Spec, more, many) - CastMatch.Distance(c.Spec, effort, many)) * 0.1 * effort / (more - effort);
+        double Distance(MeasuredCast c, double e) => CastMatch.Distance(c.Setup, c.Task, e, many, new(null, stop)).Demand();
+        return casts.Average(c => Distance(c, more) - Distance(c, effort)) * 0.1 * effort / (more - effort);
     }
 
     private static double Deviation(double[] values, double mean) =>

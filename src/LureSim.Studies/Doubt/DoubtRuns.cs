@@ -33,7 +33,7 @@ public static class DoubtRuns
         ArgumentNullException.ThrowIfNull(progress);
         ScenarioResult scenario = source.Resolve(overrides);
         GuessedKey[] guesses = GuessDesign.Of(scenario, figures);
-        var design = new GuessDesign(samples, scenario.Spec!.Seed);
+        var design = new GuessDesign(samples, scenario.Setup!.Seed);
         var plan = new SweepPlan(source, overrides, [], SweepPoints.OfGrid([]), figures, design);
         var runs = new DoubtSample[samples];
         int done = 0;

@@ -6,7 +6,7 @@ using LureSim.Scenarios.Keys;
 namespace LureSim.Studies.Figures;
 
 /// <summary>The figures of <c>cast</c>.</summary>
-public sealed class CastSource() : FigureSource<CastResult>("cast", "remarks", CastFigures.All)
+public sealed class CastSource() : FigureSource<CastResult>("cast", Activities.Cast, "remarks", CastFigures.All)
 {
     private static readonly string[] OtherTables = ["water", "leader", "retrieve", "solver"];
 
@@ -28,7 +28,7 @@ public sealed class CastSource() : FigureSource<CastResult>("cast", "remarks", C
     {
         ArgumentNullException.ThrowIfNull(key);
         ArgumentNullException.ThrowIfNull(scenario);
-        KeySpec[] otherReel = scenario.Spec!.Reel.Kind == ReelKind.Fixed ? OfRevolvingSpools : OfFixedSpools;
+        KeySpec[] otherReel = scenario.Setup!.Reel.Kind == ReelKind.Fixed ? OfRevolvingSpools : OfFixedSpools;
         return !OtherTables.Contains(key.Table) && !Unread.Contains(key) && !otherReel.Contains(key);
     }
 
@@ -39,7 +39,7 @@ public sealed class CastSource() : FigureSource<CastResult>("cast", "remarks", C
     public override FigureRow Run(ScenarioResult scenario, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        CastResult cast = CastRunner.Run(scenario.Cast!);
+        CastResult cast = CastRunner.Run(scenario.Setup!, scenario.Cast!, new(null, stop)).Demand();
         IReadOnlyList<string> names = CastFigures.Names(cast.Remarks);
         return Row(names.Count == 0 ? "none" : string.Join(' ', names), cast);
     }

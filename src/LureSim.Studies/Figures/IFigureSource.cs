@@ -11,6 +11,9 @@ public interface IFigureSource
     /// <summary>Name of the command.</summary>
     public string Name { get; }
 
+    /// <summary>Tables of a scenario that must be whole for it.</summary>
+    public Activities Asks { get; }
+
     /// <summary>Columns that hold words; the first sorts the runs.</summary>
     public IReadOnlyList<string> Words { get; }
 
@@ -41,12 +44,16 @@ public interface IFigureSource
 /// <summary>A source of one list of figures.</summary>
 /// <typeparam name="T">Result.</typeparam>
 /// <param name="name">Name of the command.</param>
+/// <param name="asks">Tables that must be whole.</param>
 /// <param name="word">Column of words.</param>
 /// <param name="figures">Figures of a result.</param>
-public abstract class FigureSource<T>(string name, string word, IReadOnlyList<Figure<T>> figures) : IFigureSource
+public abstract class FigureSource<T>(string name, Activities asks, string word, IReadOnlyList<Figure<T>> figures) : IFigureSource
 {
     /// <inheritdoc/>
     public string Name => name;
+
+    /// <inheritdoc/>
+    public Activities Asks => asks;
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Words { get; } = [word];

@@ -1,3 +1,5 @@
+using LureSim.Model;
+using LureSim.Model.Reels;
 using LureSim.Model.Retrieve;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
@@ -5,7 +7,7 @@ using LureSim.Scenarios.Keys;
 namespace LureSim.Studies.Figures;
 
 /// <summary>The summary of <c>retrieve</c>.</summary>
-public sealed class RetrieveSource() : FigureSource<RetrieveSummary>("retrieve", "pattern", RetrieveFigures.All)
+public sealed class RetrieveSource() : FigureSource<RetrieveSummary>("retrieve", Activities.Retrieve, "pattern", RetrieveFigures.All)
 {
     // Of the rod's air drag and butt only a cast takes notice, of the strength of a line only its breaking; a clutch does nothing yet.
     private static readonly KeySpec[] Unread =
@@ -21,8 +23,8 @@ public sealed class RetrieveSource() : FigureSource<RetrieveSummary>("retrieve",
     {
         ArgumentNullException.ThrowIfNull(key);
         ArgumentNullException.ThrowIfNull(scenario);
-        RetrieveSpec retrieve = scenario.Spec!.Retrieve;
-        TakeUpMode mode = retrieve.IsTow ? TakeUpMode.Steady : retrieve.TakeUp;
+        RetrieveTask retrieve = scenario.Retrieve!;
+        TakeUpMode mode = retrieve.IsTow ? TakeUpMode.Steady : retrieve.TakeUp.Mode;
         return !key.IsCastOnly && !Unread.Contains(key)
             && (key != RetrieveKeys.TakeUpSpeed || mode == TakeUpMode.Steady)
             && (key != RetrieveKeys.TakeUpPerTwitch || mode == TakeUpMode.PerTwitch);
@@ -32,7 +34,9 @@ public sealed class RetrieveSource() : FigureSource<RetrieveSummary>("retrieve",
     public override FigureRow Run(ScenarioResult scenario, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        RetrieveResult result = RetrieveRun.Execute(scenario.Spec!, null, stop);
-        return result.Failure is string failure ? FigureRow.Failed(failure) : Row(RetrieveFigures.Name(result.Summary.Pattern), result.Summary);
+        Outcome<RetrieveResult> outcome = RetrieveRun.Run(scenario.Setup!, scenario.Retrieve!, new(null, stop));
+        return outcome.IsWhole
+            ? Row(RetrieveFigures.Name(outcome.Result.Summary.Pattern), outcome.Result.Summary)
+            : FigureRow.Failed(outcome.Failure.Reason);
     }
 }

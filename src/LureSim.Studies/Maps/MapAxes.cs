@@ -1,5 +1,4 @@
 using System.Globalization;
-using LureSim.Model;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
@@ -27,9 +26,9 @@ public static class MapAxes
     /// <summary>The two axes, or fewer after faults.</summary>
     /// <param name="text">Text as given.</param>
     /// <param name="rhythm">Range of the rhythm, /s.</param>
-    /// <param name="spec">Scenario, for default ranges; null when it has faults.</param>
+    /// <param name="scenario">Scenario, for default ranges; null when it has faults.</param>
     /// <param name="faults">Gets every fault.</param>
-    public static IReadOnlyList<Axis> Read(string text, (double From, double To) rhythm, RunSpec? spec, List<ScenarioFault> faults)
+    public static IReadOnlyList<Axis> Read(string text, (double From, double To) rhythm, Scenario? scenario, List<ScenarioFault> faults)
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(faults);
@@ -40,7 +39,7 @@ public static class MapAxes
             return [];
         }
 
-        IReadOnlyList<Axis> axes = AxisReader.ReadAll(parts.Select(p => WithRange(p, rhythm, spec)), "--map", faults);
+        IReadOnlyList<Axis> axes = AxisReader.ReadAll(parts.Select(p => WithRange(p, rhythm, scenario)), "--map", faults);
         foreach (Axis axis in axes.Where(a => !a.IsRange || !a.IsNumeric))
         {
             faults.Add(new("--map", axis.Name, $"a range is due: {axis.Name}=from:to"));
@@ -59,7 +58,7 @@ public static class MapAxes
     }
 
     // Without a table entry: half to double of the scenario's own value, inside what is allowed.
-    private static string WithRange(string part, (double From, double To) rhythm, RunSpec? spec)
+    private static string WithRange(string part, (double From, double To) rhythm, Scenario? scenario)
     {
         if (part.Contains('=', StringComparison.Ordinal))
         {
@@ -77,7 +76,7 @@ public static class MapAxes
         }
 
         KeySpec? key = ScenarioSchema.Find(part);
-        double own = spec is null || key?.FromSpec is null ? double.NaN : key.FromSpec(spec);
+        double own = scenario is null || key is null || key.IsCastOnly ? double.NaN : key.Lens?.Get(scenario) ?? double.NaN;
         return key is null || !(own > 0.0)
             ? part + "="
             : $"{part}={Quantity.Format(Math.Max(0.5 * own, key.Low), key.Kind)}:{Quantity.Format(Math.Min(2.0 * own, key.High), key.Kind)}";

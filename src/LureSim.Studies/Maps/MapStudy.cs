@@ -1,4 +1,4 @@
-using LureSim.Model;
+using LureSim.Model.Assembly;
 using LureSim.Model.Retrieve;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Runs;
@@ -40,20 +40,20 @@ public static class MapStudy
     /// <summary>Runs the study.</summary>
     /// <param name="plan">Plan.</param>
     /// <param name="make">The set-up at shares 0 to 1 of both ranges, or null where it makes no sense.</param>
-    /// <param name="run">Runs one specification; null = the retrieve.</param>
+    /// <param name="run">Runs one retrieve; null = the retrieve.</param>
     /// <param name="progress">Called with the share done, from several threads; may be null.</param>
     /// <param name="stop">Stops between runs.</param>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
     public static MapGrid Run(
         MapPlan plan,
-        Func<double, double, RunSpec?> make,
-        Func<RunSpec, StationaryOutcome>? run = null,
+        Func<double, double, (Setup Setup, RetrieveTask Task)?> make,
+        Func<Setup, RetrieveTask, StationaryOutcome>? run = null,
         Action<double>? progress = null,
         CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(make);
-        run ??= s => StationaryOutcome.Of(s, stop);
+        run ??= (setup, task) => StationaryOutcome.Of(setup, task, stop);
         var lattice = new AdaptiveLattice(plan.CellsX, plan.CellsY, plan.Depth, Code(WalkPattern.Alternating), plan.OtherDepth);
         WalkStart[] starts = WalkStart.Spread(plan.Starts);
         var samples = new List<MapSample>();
@@ -61,15 +61,15 @@ public static class MapStudy
         int done = 0;
         for (IReadOnlyList<(int I, int J)> wanted = lattice.Wanted(); wanted.Count > 0; wanted = lattice.Wanted())
         {
-            RunSpec?[] specs = [.. wanted.Select(p => make(p.I / (lattice.Width - 1.0), p.J / (lattice.Height - 1.0)))];
-            RunSpec[] batch =
+            (Setup Setup, RetrieveTask Task)?[] trials = [.. wanted.Select(p => make(p.I / (lattice.Width - 1.0), p.J / (lattice.Height - 1.0)))];
+            (Setup Setup, RetrieveTask Task)[] batch =
             [
-                .. specs.OfType<RunSpec>().SelectMany(s => starts.Select(w => StationaryRun.Make(s, s.Retrieve.CadencePerS, w, plan.Run ?? new()))),
+                .. trials.OfType<(Setup Setup, RetrieveTask Task)>().SelectMany(t => starts.Select(w => (t.Setup, StationaryRun.Make(t.Task, t.Task.CadencePerS, w, plan.Run ?? new())))),
             ];
-            StationaryOutcome[] outcomes = ParallelRuns.Execute(batch, run, plan.Threads, Done, stop);
-            for (int i = 0, at = 0; i < specs.Length; i++)
+            StationaryOutcome[] outcomes = ParallelRuns.Execute(batch, t => run(t.Setup, t.Task), plan.Threads, Done, stop);
+            for (int i = 0, at = 0; i < trials.Length; i++)
             {
-                RhythmPoint? point = specs[i] is RunSpec s ? new(s.Retrieve.CadencePerS, outcomes[at..(at += starts.Length)], plan.LockShare) : null;
+                RhythmPoint? point = trials[i] is (_, RetrieveTask task) ? new(task.CadencePerS, outcomes[at..(at += starts.Length)], plan.LockShare) : null;
                 samples.Add(new(wanted[i].I, wanted[i].J, point));
                 lattice.Set(wanted[i].I, wanted[i].J, Code(point?.Pattern), point?.Median(o => o.GlideWidthM) ?? double.NaN);
             }

@@ -1,4 +1,5 @@
 using LureSim.Model;
+using LureSim.Model.Assembly;
 using LureSim.Model.Retrieve;
 
 namespace LureSim.Studies.Runs;
@@ -12,20 +13,14 @@ public sealed record StationaryOutcome(RetrieveSummary? Summary, string? Failure
     public WalkPattern? Pattern => Summary?.Pattern;
 
     /// <summary>Runs a retrieve and keeps its figures; a model at its end becomes <see cref="Failure"/>.</summary>
-    /// <param name="spec">Specification.</param>
+    /// <param name="setup">Set-up.</param>
+    /// <param name="task">Retrieve.</param>
     /// <param name="stop">Stops the run.</param>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
-    public static StationaryOutcome Of(RunSpec spec, CancellationToken stop)
+    public static StationaryOutcome Of(Setup setup, RetrieveTask task, CancellationToken stop)
     {
-        try
-        {
-            RetrieveResult result = RetrieveRun.Execute(spec, null, stop);
-            return result.Failure is null ? new(result.Summary) : Failed(result.Failure);
-        }
-        catch (ModelException e)
-        {
-            return Failed(e.Message);
-        }
+        Outcome<RetrieveResult> outcome = RetrieveRun.Run(setup, task, new(null, stop));
+        return outcome.IsWhole ? new(outcome.Result.Summary) : Failed(outcome.Failure.Reason);
     }
 
     /// <summary>A run without figures.</summary>

@@ -1,4 +1,4 @@
-using LureSim.Model;
+using LureSim.Model.Retrieve;
 
 namespace LureSim.Studies.Runs;
 
@@ -16,28 +16,25 @@ public static class StationaryRun
     // A retrieve uses at most two thirds of its duration as warm-up.
     private const double DurationOverWarmUp = 1.5;
 
-    /// <summary>The specification of a stationary run.</summary>
-    /// <param name="spec">Set-up.</param>
+    /// <summary>The task of a stationary run.</summary>
+    /// <param name="task">Retrieve.</param>
     /// <param name="cadencePerS">Rhythm, twitches per second.</param>
     /// <param name="start">How it starts.</param>
     /// <param name="plan">Length and mesh.</param>
-    public static RunSpec Make(RunSpec spec, double cadencePerS, WalkStart start, StationaryPlan plan)
+    public static RetrieveTask Make(RetrieveTask task, double cadencePerS, WalkStart start, StationaryPlan plan)
     {
-        ArgumentNullException.ThrowIfNull(spec);
+        ArgumentNullException.ThrowIfNull(task);
         ArgumentNullException.ThrowIfNull(plan);
         double counted = (Math.Ceiling(plan.WarmUpS * cadencePerS) + plan.Twitches + 0.5) / cadencePerS;
-        return spec with
+        return task with
         {
-            Retrieve = spec.Retrieve with
-            {
-                CadencePerS = cadencePerS,
-                HoldDistance = true,
-                StartHeadingRad = start.HeadingRad,
-                StartSidewaysM = start.SidewaysM,
-                WarmUpS = plan.WarmUpS,
-                DurationS = Math.Max(counted, DurationOverWarmUp * plan.WarmUpS),
-            },
-            Solver = spec.Solver with { Nodes = plan.Nodes, StepS = plan.StepS },
+            CadencePerS = cadencePerS,
+            HoldDistance = true,
+            StartHeadingRad = start.HeadingRad,
+            StartSidewaysM = start.SidewaysM,
+            WarmUpS = plan.WarmUpS,
+            DurationS = Math.Max(counted, DurationOverWarmUp * plan.WarmUpS),
+            Solver = task.Solver with { Nodes = plan.Nodes, StepS = plan.StepS },
         };
     }
 }

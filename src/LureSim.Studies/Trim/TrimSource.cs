@@ -7,7 +7,7 @@ using LureSim.Studies.Figures;
 namespace LureSim.Studies.Trim;
 
 /// <summary>The figures of <c>trim</c>.</summary>
-public sealed class TrimSource() : FigureSource<TrimResult>("trim", "attitude", TrimFigures.All)
+public sealed class TrimSource() : FigureSource<TrimResult>("trim", Activities.None, "attitude", TrimFigures.All)
 {
     // Drag and added mass move nothing at rest, and what a lure does in the air neither.
     private static readonly KeySpec[] Unread =
@@ -28,7 +28,7 @@ public sealed class TrimSource() : FigureSource<TrimResult>("trim", "attitude", 
     public static TrimResult AtRest(ScenarioResult scenario)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        return Trimming.Run(scenario.Spec!.Lure, WaterModel.Evaluate(scenario.Spec.Water));
+        return Trimming.Run(scenario.Setup!.Lure, WaterModel.Evaluate(scenario.Setup.Water));
     }
 
     /// <summary>How it lies, in a word.</summary>

@@ -9,8 +9,8 @@ namespace LureSim.Model.Tests.Cast;
 /// <summary>Whole casts.</summary>
 public sealed class CastTests
 {
-    private static readonly CastResult Fixed = CastRunner.Run(CastCases.Default(ReelKind.Fixed));
-    private static readonly CastResult Revolving = CastRunner.Run(CastCases.Default());
+    private static readonly CastResult Fixed = CastCases.Default(ReelKind.Fixed).Run();
+    private static readonly CastResult Revolving = CastCases.Default().Run();
 
     [Fact]
     public void Energy_account_closes()
@@ -26,24 +26,23 @@ public sealed class CastTests
     [InlineData(0.050, 2e-6)]
     public void Energy_account_closes_on_light_and_large_spools(double diameter, double bare)
     {
-        CastRunSpec spec = CastCases.Default();
-        RunSpec run = spec.Run with { Reel = spec.Run.Reel with { SpoolDiameterM = diameter } };
-        CastSpec cast = CastDefaults.Cast(run);
-        CastResult result = CastRunner.Run(new(run, cast with { Spool = cast.Spool with { InertiaKgM2 = bare } }));
+        CastCase spec = CastCases.Default();
+        ReelSpec reel = (spec.Setup.Reel with { SpoolDiameterM = diameter }).With(spec.Setup.Line);
+        CastResult result = (spec with { Setup = spec.Setup with { Reel = reel with { Spool = reel.Spool with { InertiaKgM2 = bare } } } }).Run();
         Assert.InRange(Math.Abs(result.Energy.Residual), 0.0, 1e-4);
     }
 
     [Fact]
     public void A_short_line_runs_out_and_stops_the_lure()
     {
-        CastRunSpec spec = At(CastCases.Default(), Revolving.ReleaseTimeS);
-        CastResult result = CastRunner.Run(spec with { Cast = spec.Cast with { Spool = spec.Cast.Spool with { LineM = 20.0 } } });
+        CastCase spec = CastCases.Default().At(Revolving.ReleaseTimeS);
+        CastResult result = spec.With(spec.Setup.Reel.Spool with { LineM = 20.0 }).Run();
         Assert.True(result.Remarks.HasFlag(CastRemarks.LineRunsOut));
         Assert.InRange(result.LineOutM, 20.0, 20.5);
         Assert.InRange(result.DistanceM, 10.0, 24.0);
         Assert.InRange(Math.Abs(result.Energy.Residual), 0.0, 1e-4);
         Assert.False(Revolving.Remarks.HasFlag(CastRemarks.LineRunsOut));
-        Assert.ThrowsAny<ArgumentException>(() => CastRunner.Run(spec with { Cast = spec.Cast with { Spool = spec.Cast.Spool with { LineM = 900.0 } } }));
+        Assert.ThrowsAny<ArgumentException>(() => spec.With(spec.Setup.Reel.Spool with { LineM = 900.0 }).Run());
     }
 
     [Fact]
@@ -58,10 +57,10 @@ public sealed class CastTests
     [InlineData(ReelKind.Revolving)]
     public void Halving_the_steps_moves_the_distance_by_less_than_half_a_per_cent(ReelKind kind)
     {
-        CastRunSpec spec = At(CastCases.Default(kind), 0.26);
-        double coarse = CastRunner.Run(spec).DistanceM;
-        double fine = CastRunner.Run(With(spec, new CastSolverSpec(2.5e-4, 5e-4))).DistanceM;
-        double finer = CastRunner.Run(With(spec, new CastSolverSpec(1.25e-4, 2.5e-4))).DistanceM;
+        CastCase spec = CastCases.Default(kind).At(0.26);
+        double coarse = spec.Run().DistanceM;
+        double fine = spec.With(new CastSolverSpec(2.5e-4, 5e-4)).Run().DistanceM;
+        double finer = spec.With(new CastSolverSpec(1.25e-4, 2.5e-4)).Run().DistanceM;
         Assert.InRange(Math.Abs(coarse - fine) / fine, 0.0, 0.005);
         Assert.True(Math.Abs(fine - finer) < Math.Abs(coarse - fine) + 1e-3);
     }
@@ -69,10 +68,10 @@ public sealed class CastTests
     [Fact]
     public void Links_and_line_nodes_move_the_distance_by_less_than_a_per_cent_each()
     {
-        CastRunSpec spec = At(CastCases.Default(ReelKind.Fixed), 0.26);
-        double usual = CastRunner.Run(spec).DistanceM;
-        double links = CastRunner.Run(spec with { Run = spec.Run with { Rod = spec.Run.Rod with { Links = 20 } } }).DistanceM;
-        double nodes = CastRunner.Run(With(spec, new CastSolverSpec(NodeSpacingM: 1.0))).DistanceM;
+        CastCase spec = CastCases.Default(ReelKind.Fixed).At(0.26);
+        double usual = spec.Run().DistanceM;
+        double links = spec.With(spec.Setup.Rod with { Links = 20 }).Run().DistanceM;
+        double nodes = spec.With(new CastSolverSpec(NodeSpacingM: 1.0)).Run().DistanceM;
         Assert.InRange(Math.Abs(links / usual - 1.0), 0.0, 0.01);
         Assert.InRange(Math.Abs(nodes / usual - 1.0), 0.0, 0.01);
     }
@@ -82,7 +81,7 @@ public sealed class CastTests
     [InlineData(ReelKind.Revolving)]
     public void A_forked_release_and_one_run_through_land_at_the_same_place_to_the_bit(ReelKind reel)
     {
-        var setup = new CastSetup(CastCases.Default(reel));
+        var setup = new CastParts(CastCases.Default(reel).Setup, new CastTask());
         var search = new ReleaseSearch(setup);
         int step = search.StepAt(0.2615);
         double forked = search.Distance(step);
@@ -102,10 +101,10 @@ public sealed class CastTests
     [InlineData(ReelKind.Revolving)]
     public void No_release_nearby_lands_much_farther_than_the_best(ReelKind reel)
     {
-        CastRunSpec spec = CastCases.Default(reel);
-        double best = CastRunner.Run(spec).DistanceM;
+        CastCase spec = CastCases.Default(reel);
+        double best = spec.Run().DistanceM;
         double[] others = [.. new[] { -0.016, -0.012, -0.008, -0.004, 0.004, 0.008, 0.012, 0.016 }
-            .Select(late => CastRunner.Run(spec with { Cast = spec.Cast with { Release = spec.Cast.Release with { ErrorS = late } } }).DistanceM)];
+            .Select(late => (spec with { Task = spec.Task with { Release = spec.Task.Release with { ErrorS = late } } }).Run().DistanceM)];
         Assert.True(others.Max() < 1.01 * best, $"{best}: {string.Join(' ', others)}");
         Assert.True(others.Min() < 0.95 * best);
     }
@@ -113,7 +112,7 @@ public sealed class CastTests
     [Fact]
     public void Twice_the_same_cast_gives_the_same_bits()
     {
-        CastResult again = CastRunner.Run(CastCases.Default());
+        CastResult again = CastCases.Default().Run();
         Assert.Equal(Revolving.DistanceM, again.DistanceM);
         Assert.Equal(Revolving.Series.TensionN, again.Series.TensionN);
     }
@@ -121,14 +120,17 @@ public sealed class CastTests
     [Fact]
     public void Straight_and_curved_line_agree_when_the_line_weighs_nothing_and_feels_no_air()
     {
-        CastRunSpec spec = At(CastCases.Default(ReelKind.Fixed), 0.26);
+        CastCase spec = CastCases.Default(ReelKind.Fixed).At(0.26);
         spec = spec with
         {
-            Run = spec.Run with { Line = spec.Run.Line with { LinearDensityKgM = 1e-7, NormalDragFactor = 0.0 } },
-            Cast = spec.Cast with { Flight = spec.Cast.Flight with { FrictionFactor = 0.0 }, FixedSpool = new FixedSpoolSpec(0.0, 0.0, 1.0) },
+            Setup = spec.Setup with
+            {
+                Line = spec.Setup.Line with { LinearDensityKgM = 1e-7, NormalDragFactor = 0.0, Flight = spec.Setup.Line.Flight with { FrictionFactor = 0.0 } },
+                Reel = spec.Setup.Reel with { FixedSpool = new FixedSpoolSpec(0.0, 0.0, 1.0) },
+            },
         };
-        double curved = CastRunner.Run(spec).DistanceM;
-        double straight = CastRunner.Run(With(spec, new CastSolverSpec(NodeSpacingM: double.PositiveInfinity))).DistanceM;
+        double curved = spec.Run().DistanceM;
+        double straight = spec.With(new CastSolverSpec(NodeSpacingM: double.PositiveInfinity)).Run().DistanceM;
         Assert.InRange(Math.Abs(curved / straight - 1.0), 0.0, 1e-3);
     }
 
@@ -151,8 +153,8 @@ public sealed class CastTests
         double sum = 0.0;
         for (int i = 0; i < count; i++)
         {
-            double error = best.Spec.Cast.Hands.ReleaseErrorS * Normal.InvCDF(0.0, 1.0, (i + 0.5) / count);
-            sum += CastRunner.Run(At(best.Spec, best.ReleaseTimeS + error)).DistanceM;
+            double error = best.Setup.Hands.ReleaseErrorS * Normal.InvCDF(0.0, 1.0, (i + 0.5) / count);
+            sum += new CastCase(best.Setup, best.Task).At(best.ReleaseTimeS + error).Run().DistanceM;
         }
 
         Assert.InRange(best.DistanceMeanM / (sum / count), 1.0 - within, 1.0 + within);
@@ -179,20 +181,20 @@ public sealed class CastTests
     [Fact]
     public void More_effort_less_drag_and_wind_from_behind_go_farther()
     {
-        CastRunSpec spec = CastCases.Default(ReelKind.Fixed);
-        double usual = CastRunner.QuickDistance(spec);
-        Assert.True(CastRunner.QuickDistance(spec with { Cast = spec.Cast with { Hands = HandsSpec.Beginner } }) < usual);
-        Assert.True(CastRunner.QuickDistance(spec with { Cast = spec.Cast with { Hands = HandsSpec.Expert } }) > usual);
-        Assert.True(CastRunner.QuickDistance(spec with { Cast = spec.Cast with { Flight = spec.Cast.Flight with { LureCdAM2 = 0.0 } } }) > usual);
-        Assert.True(CastRunner.QuickDistance(Wind(spec, 8.0, Math.PI)) > usual);
-        Assert.True(CastRunner.QuickDistance(Wind(spec, 8.0, 0.0)) < usual);
+        CastCase spec = CastCases.Default(ReelKind.Fixed);
+        double usual = spec.QuickDistance();
+        Assert.True(spec.With(HandsSpec.Beginner).QuickDistance() < usual);
+        Assert.True(spec.With(HandsSpec.Expert).QuickDistance() > usual);
+        Assert.True(spec.With(spec.Setup.Lure.Flight with { KnownCdAM2 = 0.0 }).QuickDistance() > usual);
+        Assert.True(spec.Wind(8.0, Math.PI).QuickDistance() > usual);
+        Assert.True(spec.Wind(8.0, 0.0).QuickDistance() < usual);
     }
 
     [Fact]
     public void A_gale_in_the_face_blows_a_bulky_lure_behind_the_angler_and_the_result_says_so()
     {
-        CastRunSpec spec = Wind(At(CastCases.Default(ReelKind.Fixed), 0.20), 25.0, 0.0);
-        CastResult result = CastRunner.Run(spec with { Cast = spec.Cast with { Flight = spec.Cast.Flight with { LureCdAM2 = 0.02 } } });
+        CastCase spec = CastCases.Default(ReelKind.Fixed).At(0.20).Wind(25.0, 0.0);
+        CastResult result = spec.With(spec.Setup.Lure.Flight with { KnownCdAM2 = 0.02 }).Run();
         Assert.True(result.DistanceM < 0.0);
         Assert.True(result.Remarks.HasFlag(CastRemarks.LandsBehind));
     }
@@ -200,7 +202,7 @@ public sealed class CastTests
     [Fact]
     public void A_release_before_the_swing_drops_the_lure_where_it_hangs()
     {
-        CastResult result = CastRunner.Run(At(CastCases.Default(ReelKind.Fixed), 0.0));
+        CastResult result = CastCases.Default(ReelKind.Fixed).At(0.0).Run();
         Assert.InRange(result.DistanceM, -2.5, 0.0);
         Assert.True(result.Remarks.HasFlag(CastRemarks.LandsBehind));
     }
@@ -208,20 +210,20 @@ public sealed class CastTests
     [Fact]
     public void A_rod_lighter_than_its_lure_still_casts()
     {
-        CastRunSpec spec = CastCases.Default(ReelKind.Fixed);
-        CastResult result = CastRunner.Run(spec with
+        CastCase spec = CastCases.Default(ReelKind.Fixed);
+        CastResult result = (spec with
         {
-            Run = spec.Run with { Rod = spec.Run.Rod with { MassKg = 0.012 }, Angler = spec.Run.Angler with { HandHeightM = 2.5 } },
-        });
+            Setup = spec.Setup with { Rod = spec.Setup.Rod with { MassKg = 0.012 }, Angler = spec.Setup.Angler with { HandHeightM = 2.5 } },
+        }).Run();
         Assert.InRange(result.DistanceM, 10.0, 100.0);
     }
 
     [Fact]
     public void Without_any_brake_the_spool_throws_more_loops_than_with_one()
     {
-        CastRunSpec spec = At(CastCases.Default(), 0.256);
-        CastResult none = CastRunner.Run(spec with { Cast = spec.Cast with { Spool = spec.Cast.Spool with { MagneticNms = 0.0, FrictionNm = 0.0, ThumbNm = 0.0 } } });
-        CastResult some = CastRunner.Run(spec with { Cast = spec.Cast with { Spool = spec.Cast.Spool with { MagneticNms = 2e-6 } } });
+        CastCase spec = CastCases.Default().At(0.256);
+        CastResult none = spec.With(spec.Setup.Reel.Spool with { MagneticNms = 0.0, FrictionNm = 0.0, ThumbNm = 0.0 }).Run();
+        CastResult some = spec.With(spec.Setup.Reel.Spool with { MagneticNms = 2e-6 }).Run();
         Assert.True(none.LoopsThrown > some.LoopsThrown);
         Assert.True(none.Remarks.HasFlag(CastRemarks.Backlash));
         Assert.True(some.SpoolPeakRpm > 5000.0);
@@ -230,36 +232,33 @@ public sealed class CastTests
     [Fact]
     public void The_least_brake_keeps_the_loops_down()
     {
-        CastRunSpec spec = CastCases.Default();
-        LeastBrake least = CastBrakes.Least(spec);
-        CastResult free = CastRunner.Run(spec with { Cast = spec.Cast with { Spool = spec.Cast.Spool with { MagneticNms = 0.0 } } });
-        CastResult held = CastRunner.Run(At(spec, free.ReleaseTimeS) with
-        {
-            Cast = At(spec, free.ReleaseTimeS).Cast with { Spool = spec.Cast.Spool with { MagneticNms = least.MagneticNms } },
-        });
+        CastCase spec = CastCases.Default();
+        LeastBrake least = CastBrakes.Least(spec.Setup, spec.Task).Demand();
+        CastResult free = spec.With(spec.Setup.Reel.Spool with { MagneticNms = 0.0 }).Run();
+        CastResult held = spec.At(free.ReleaseTimeS).With(spec.Setup.Reel.Spool with { MagneticNms = least.MagneticNms }).Run();
         Assert.InRange(held.LoopsThrown, 0.0, 5.0);
         Assert.Equal(free.LoopsThrown, least.UnbrakedLoops);
         Assert.True(least.DistanceM <= least.UnbrakedDistanceM);
-        Assert.ThrowsAny<ArgumentException>(() => CastBrakes.Least(CastCases.Default(ReelKind.Fixed)));
+        Assert.ThrowsAny<ArgumentException>(() => CastBrakes.Least(CastCases.Default(ReelKind.Fixed).Setup, new CastTask()));
     }
 
     [Fact]
     public void The_matched_effort_casts_as_far_as_measured()
     {
-        CastRunSpec spec = CastCases.Default(ReelKind.Fixed);
-        double effort = CastMatch.Effort(spec, 31.0);
-        CastResult result = CastRunner.Run(spec with { Cast = spec.Cast with { Hands = spec.Cast.Hands with { Effort = effort } } });
+        CastCase spec = CastCases.Default(ReelKind.Fixed);
+        double effort = CastMatch.Effort(spec.Setup, spec.Task, 31.0).Demand();
+        CastResult result = spec.With(spec.Setup.Hands with { Effort = effort }).Run();
         Assert.Equal(31.0, result.DistanceM, 0.2);
-        Assert.Throws<ModelException>(() => CastMatch.Effort(spec, 500.0));
+        Assert.Throws<ModelException>(() => CastMatch.Effort(spec.Setup, spec.Task, 500.0).Demand());
     }
 
     [Fact]
     public void A_long_rod_starts_less_far_back_so_that_the_lure_hangs_clear_of_the_water()
     {
-        CastRunSpec spec = CastCases.Default(ReelKind.Fixed);
+        CastCase spec = CastCases.Default(ReelKind.Fixed);
         Assert.False(Fixed.Remarks.HasFlag(CastRemarks.StartRaised));
-        Assert.Equal(spec.Cast.Hands.StartRad, Fixed.StartAngleRad);
-        CastResult longer = CastRunner.Run(spec with { Run = spec.Run with { Rod = spec.Run.Rod with { LengthM = 3.2 } } });
+        Assert.Equal(spec.Setup.Hands.StartRad, Fixed.StartAngleRad);
+        CastResult longer = spec.With(spec.Setup.Rod with { LengthM = 3.2 }).Run();
         Assert.True(longer.Remarks.HasFlag(CastRemarks.StartRaised));
         Assert.InRange(longer.StartAngleRad, -1.95, -1.5);
         Assert.InRange(longer.Series.LureZM[0], 0.1, 0.3);
@@ -268,18 +267,18 @@ public sealed class CastTests
     [Fact]
     public void Bad_casts_are_refused()
     {
-        CastRunSpec spec = CastCases.Default();
-        void Refused(CastRunSpec bad) => Assert.ThrowsAny<ArgumentException>(() => CastRunner.Run(bad));
-        Refused(spec with { Cast = spec.Cast with { OverhangM = double.NaN } });
-        Refused(spec with { Cast = spec.Cast with { OverhangM = 3.0, Hands = HandsSpec.Practised with { RaiseM = 0.0 } } });
-        Refused(spec with { Cast = spec.Cast with { Hands = HandsSpec.Practised with { Effort = 0.0 } } });
-        Refused(spec with { Cast = spec.Cast with { Spool = spec.Cast.Spool with { MagneticNms = -1e-6 } } });
-        Refused(spec with { Run = spec.Run with { Lure = spec.Run.Lure with { MassKg = -0.01 } } });
+        CastCase spec = CastCases.Default();
+        void Refused(CastCase bad) => Assert.ThrowsAny<ArgumentException>(() => bad.Run());
+        Refused(spec with { Task = spec.Task with { OverhangM = double.NaN } });
+        Refused(spec.With(HandsSpec.Practised with { RaiseM = 0.0 }) with { Task = spec.Task with { OverhangM = 3.0 } });
+        Refused(spec.With(HandsSpec.Practised with { Effort = 0.0 }));
+        Refused(spec.With(spec.Setup.Reel.Spool with { MagneticNms = -1e-6 }));
+        Refused(spec with { Setup = spec.Setup with { Lure = spec.Setup.Lure with { MassKg = -0.01 } } });
     }
 
-    private static double RunThrough(CastSetup setup, int step)
+    private static double RunThrough(CastParts setup, int step)
     {
-        CastSolverSpec solver = setup.Spec.Cast.Numerics;
+        CastSolverSpec solver = setup.Task.Solver;
         AirStep cast = setup.Start(double.PositiveInfinity);
         for (int i = 0; i < step; i++)
         {
@@ -301,12 +300,4 @@ public sealed class CastTests
 
         return x + ((cast.Line.X[0] - x) * z / (z - cast.Line.Z[0]));
     }
-
-    private static CastRunSpec At(CastRunSpec spec, double time) =>
-        spec with { Cast = spec.Cast with { Release = new ReleaseSpec(ReleaseMode.AtTime, time) } };
-
-    private static CastRunSpec With(CastRunSpec spec, CastSolverSpec solver) => spec with { Cast = spec.Cast with { Solver = solver } };
-
-    private static CastRunSpec Wind(CastRunSpec spec, double speed, double from) =>
-        spec with { Run = spec.Run with { Air = spec.Run.Air with { WindSpeedMS = speed, WindFromRad = from } } };
 }

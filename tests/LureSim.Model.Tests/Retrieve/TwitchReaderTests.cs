@@ -85,7 +85,7 @@ public sealed class TwitchReaderTests
         Assert.Equal(0, twitches.Sum(t => t.BackCrossings));
     }
 
-    private static RetrieveSeries Series(
+    private static Series Series(
         double end, Func<double, double> headingDeg, Func<double, double>? tension = null, Func<double, double>? x = null, Func<double, double>? y = null,
         Func<double, double>? nose = null)
     {

@@ -1,3 +1,4 @@
+using LureSim.Model;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Retrieve;

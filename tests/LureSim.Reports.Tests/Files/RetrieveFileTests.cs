@@ -44,7 +44,7 @@ public sealed class RetrieveFileTests
     [Fact]
     public void Series_reads_back_to_nine_digits_under_the_same_names()
     {
-        RetrieveSeries series = MadeUpRetrieve.Result(1.0).Series;
+        Series series = MadeUpRetrieve.Result(1.0).Series;
         string[] lines = Text(s => SeriesCsv.Write(s, series)).TrimEnd('\n').Split('\n');
         Assert.Equal(string.Join(',', series.Channels.Select(c => c.Name)), lines[0]);
         Assert.Equal(series.Count + 1, lines.Length);
@@ -63,7 +63,7 @@ public sealed class RetrieveFileTests
     [Fact]
     public void Files_do_not_depend_on_the_culture()
     {
-        RetrieveSeries series = MadeUpRetrieve.Result(0.5).Series;
+        Series series = MadeUpRetrieve.Result(0.5).Series;
         string csv = Text(s => SeriesCsv.Write(s, series)), json = Text(Write);
         System.Globalization.CultureInfo before = System.Globalization.CultureInfo.CurrentCulture;
         try

@@ -1,4 +1,3 @@
-using LureSim.Model;
 using LureSim.Model.Retrieve;
 using LureSim.Studies.Across;
 using LureSim.Studies.Cadence;
@@ -14,20 +13,20 @@ internal static class MadeUpCadence
 
     /// <summary>Towed below the window, still above it.</summary>
     public static CadenceResult Window(double from, double to, SustainedTorque? torque = null) =>
-        CadenceStudy.Run(Spec, new CadencePlan(), torque ?? Guess, s => Answer(s, s.Retrieve.CadencePerS < from ? WalkPattern.Tracking
-            : s.Retrieve.CadencePerS < to ? WalkPattern.Alternating : WalkPattern.Still));
+        CadenceStudy.Run(Made.Setup, Made.Task, new CadencePlan(), torque ?? Guess, (_, s) => Answer(s, s.CadencePerS < from ? WalkPattern.Tracking
+            : s.CadencePerS < to ? WalkPattern.Alternating : WalkPattern.Still));
 
     /// <summary>Two windows; in the upper one only four of six starts walk.</summary>
-    public static CadenceResult TwoWindows() => CadenceStudy.Run(Spec, new CadencePlan(LockShare: 0.6), Guess, s =>
-        Answer(s, s.Retrieve.CadencePerS is > 0.8 and < 1.5 || (s.Retrieve.CadencePerS is > 2.5 and < 3.2 && s.Retrieve.StartHeadingRad < 0.9)
+    public static CadenceResult TwoWindows() => CadenceStudy.Run(Made.Setup, Made.Task, new CadencePlan(LockShare: 0.6), Guess, (_, s) =>
+        Answer(s, s.CadencePerS is > 0.8 and < 1.5 || (s.CadencePerS is > 2.5 and < 3.2 && s.StartHeadingRad < 0.9)
             ? WalkPattern.Alternating : WalkPattern.OneSided));
 
     /// <summary>Half of the starts walk at any rhythm.</summary>
-    public static CadenceResult Luck() => CadenceStudy.Run(Spec, new CadencePlan(), Guess, s =>
-        Answer(s, s.Retrieve.StartHeadingRad < 0 ? WalkPattern.Alternating : WalkPattern.Irregular));
+    public static CadenceResult Luck() => CadenceStudy.Run(Made.Setup, Made.Task, new CadencePlan(), Guess, (_, s) =>
+        Answer(s, s.StartHeadingRad < 0 ? WalkPattern.Alternating : WalkPattern.Irregular));
 
-    public static CadenceResult HalfFailed() => CadenceStudy.Run(Spec, new CadencePlan(), Guess, s =>
-        s.Retrieve.CadencePerS > 2 ? StationaryOutcome.Failed("the line went stiff") : Answer(s, WalkPattern.Skipping));
+    public static CadenceResult HalfFailed() => CadenceStudy.Run(Made.Setup, Made.Task, new CadencePlan(), Guess, (_, s) =>
+        s.CadencePerS > 2 ? StationaryOutcome.Failed("the line went stiff") : Answer(s, WalkPattern.Skipping));
 
     /// <summary>Three windows over a key of numbers (or words), the third set-up failed; twice over when a second key varies.</summary>
     public static AcrossResult Across(bool numbers, bool twoKeys)
@@ -54,10 +53,10 @@ internal static class MadeUpCadence
         var plan = new MapPlan(6, 4, 2);
         MapGrid grid = MapStudy.Run(
             plan,
-            (x, y) => x > 0.8 && y > 0.8 ? null : Spec with { Retrieve = Spec.Retrieve with { CadencePerS = 1 + (2 * x), StrokeM = 0.1 + (0.2 * y) } },
-            s =>
+            (x, y) => x > 0.8 && y > 0.8 ? null : (Made.Setup, Made.Task with { CadencePerS = 1 + (2 * x), StrokeM = 0.1 + (0.2 * y) }),
+            (_, s) =>
             {
-                double ratio = s.Retrieve.CadencePerS / (10 * s.Retrieve.StrokeM);
+                double ratio = s.CadencePerS / (10 * s.StrokeM);
                 return Answer(s, ratio < 0.7 ? WalkPattern.OneSided : ratio > 1.6 ? WalkPattern.Still : WalkPattern.Alternating);
             });
         double[] Axis(int count, double from, double to) => [.. Enumerable.Range(0, count).Select(i => from + (i * (to - from) / (count - 1)))];
@@ -65,11 +64,11 @@ internal static class MadeUpCadence
             Axis(grid.Patterns.GetLength(0), 1, 3), Axis(grid.Patterns.GetLength(1), 10, 30), grid, plan);
     }
 
-    private static RunSpec Spec => MadeUpRetrieve.Result(1).Spec;
+    private static RetrieveResult Made => MadeUpRetrieve.Result(1);
 
-    private static StationaryOutcome Answer(RunSpec s, WalkPattern pattern)
+    private static StationaryOutcome Answer(RetrieveTask s, WalkPattern pattern)
     {
-        double f = s.Retrieve.CadencePerS, luck = 0.002 * s.Retrieve.StartHeadingRad;
+        double f = s.CadencePerS, luck = 0.002 * s.StartHeadingRad;
         return new(MadeUpRetrieve.Summary(pattern) with
         {
             GlideWidthM = (0.08 / f) + luck,

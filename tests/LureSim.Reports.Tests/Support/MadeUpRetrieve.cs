@@ -1,4 +1,5 @@
 using LureSim.Model;
+using LureSim.Model.Assembly;
 using LureSim.Model.Hands;
 using LureSim.Model.Lines;
 using LureSim.Model.Lures;
@@ -45,7 +46,7 @@ internal static class MadeUpRetrieve
         Snapshot[] snapshots = duration < 7
             ? []
             : [Shot("pull", 6.07, 12.1, 0.03, 0.3), Shot("slack", 6.20, 12.0, 0.22, 0.1), Shot("turn", 6.35, 11.95, 0.30, 0.0)];
-        return new RetrieveResult(Spec(), Outline(), new RetrieveSeries(channels), twitches, snapshots,
+        return new RetrieveResult(Made(), new RetrieveTask(), Outline(), new Series(channels), twitches, snapshots,
             Summary(pattern), new SolverCounters(30000, 3, 62000, 0, 0.41), null, 12);
     }
 
@@ -84,13 +85,12 @@ internal static class MadeUpRetrieve
         EndDistanceM = 7.8,
     };
 
-    private static RunSpec Spec()
+    private static Setup Made()
     {
         var line = new LineSpec(LineMaterial.Braid, 3.3e-4, 7.3e-5, 970, 5000, 1e-3, 0, SurfaceFilm.Dry, 220);
         var lure = new LureSpec(LureShape.Cigar, Hull, 0.0205, 0.0205, 0.018, 0.051, 0, [], []);
-        return new RunSpec("Large walker on straight braid", new WaterSpec(), new AirSpec(), new AnglerSpec(),
-            new RodSpec(2.13, 0.3, 15, 0.06), new ReelSpec(ReelKind.Revolving, 7.1, 0.034, 30), line, null, lure,
-            new RetrieveSpec(), new SolverSpec());
+        return new Setup("Large walker on straight braid", new WaterSpec(), new AirSpec(), new AnglerSpec(), new HandsSpec(),
+            new RodSpec(2.13, 0.3, 15, 0.06), new ReelSpec(ReelKind.Revolving, 7.1, 0.034, 30), line, null, lure);
     }
 
     private static WalkHull Outline()

@@ -1,6 +1,9 @@
+using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
 using LureSim.Model.Hands;
+using LureSim.Model.Lines;
 using LureSim.Model.Media;
+using LureSim.Model.Reels;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Rods;
 using LureSim.Scenarios.Keys;
@@ -54,13 +57,16 @@ public class SchemaTests
     [Fact]
     public void Defaults_are_those_of_the_model()
     {
-        var spec = Texts.Read(Texts.Least).Spec!;
+        Scenario read = Texts.Read(Texts.Least).Scenario!;
+        Setup spec = read.Setup;
         Assert.Equal(new AnglerSpec(), spec.Angler);
         Assert.Equal(new WaterSpec(), spec.Water);
         Assert.Equal(new AirSpec(), spec.Air);
-        Assert.Equal(new RetrieveSpec(), spec.Retrieve);
-        Assert.Equal(new SolverSpec(), spec.Solver);
-        Assert.Equal(CastDefaults.Cast(spec) with { Solver = new() }, Texts.Read(Texts.Least).Cast!.Cast);
+        Assert.Equal(new RetrieveTask(), read.Retrieve);
+        Assert.Equal(new CastTask(), read.Cast);
+        Assert.Equal(new HandsSpec(), spec.Hands);
+        Assert.Equal(new ReelSpec().With(spec.Line), spec.Reel);
+        Assert.Equal(LineFlightSpec.Usual(spec.Line.Material), spec.Line.Flight);
         RodSpec rod = spec.Rod;
         Assert.Equal(new RodSpec(rod.LengthM, rod.GripM, rod.ThirdLoadN, rod.MassKg), rod);
         var lure = spec.Lure;
@@ -74,12 +80,12 @@ public class SchemaTests
         string text = Texts.Least.Replace("material = \"braid\"\nlabel = \"50 lb\"", "material = \"braid\"\nnumber = \"no. 4\"", StringComparison.Ordinal)
             + "\nhooks = [{ size = \"no. 2\", x = \"20 mm\" }]\n[leader]\nmaterial = \"braid\"\nlength = \"15 in\"\nnumber = \"no. 4\"\n";
         var source = ScenarioSource.FromText(text);
-        string plain = SpecText.Of(source.Resolve().Cast!);
+        string plain = SpecText.Of(source.Resolve().Scenario!);
         foreach (KeySpec key in ScenarioSchema.Keys.Where(k => k.Kind != QuantityKind.List && k.Path != "lure.tie"))
         {
             ScenarioResult changed = source.Resolve([$"{key.Path}={Other(key)}"]);
             Assert.True(changed.IsValid, $"{key.Path}={Other(key)}: {string.Join('\n', changed.Errors)}");
-            Assert.True(plain != SpecText.Of(changed.Cast!), key.Path);
+            Assert.True(plain != SpecText.Of(changed.Scenario!), key.Path);
         }
     }
 
@@ -97,7 +103,8 @@ public class SchemaTests
                     : key == SpoolKeys.LineOnSpool ? ["reel.spool_diameter=80 mm", "reel.spool_width=60 mm"] : ["angler.hand_height=4 m"];
                 ScenarioResult result = source.Resolve([.. room, $"{key.Path}={Quantity.Format(end, key.Kind)}"]);
                 Assert.True(result.IsValid, $"{key.Path}: {string.Join('\n', result.Errors)}");
-                CastSpecCheck.Demand(result.Cast!);
+                result.Setup!.Check();
+                result.Cast!.Check();
             }
         }
     }

@@ -43,7 +43,7 @@ public class AxisReaderTests
         ScenarioSource source = ScenarioSource.FromText(Texts.Least);
         foreach (AxisValue value in Good("rod.length=6 ft 6 in:7 ft 6 in:13").Values)
         {
-            Assert.Equal(value.Si, source.Resolve(value.Overrides).Spec!.Rod.LengthM);
+            Assert.Equal(value.Si, source.Resolve(value.Overrides).Setup!.Rod.LengthM);
         }
 
         AxisValue linked = Good("line.material+line.film=nylon+wetted").Values[0];

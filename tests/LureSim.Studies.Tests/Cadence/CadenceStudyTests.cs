@@ -1,4 +1,6 @@
 using LureSim.Model;
+using LureSim.Model.Assembly;
+using LureSim.Model.Hands;
 using LureSim.Model.Retrieve;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Runs;
@@ -10,8 +12,8 @@ public sealed class CadenceStudyTests
 {
     private static readonly SustainedTorque Torque = new(1.0, 0.5, 4.0);
 
-    private static CadenceResult Run(Func<RunSpec, StationaryOutcome> lab, CadencePlan? plan = null) =>
-        CadenceStudy.Run(MadeUp.Spec(), plan ?? new CadencePlan(), Torque, lab);
+    private static CadenceResult Run(Func<Setup, RetrieveTask, StationaryOutcome> lab, CadencePlan? plan = null) =>
+        CadenceStudy.Run(MadeUp.Setup(), new RetrieveTask(), plan ?? new CadencePlan(), Torque, lab);
 
     [Fact]
     public void Edges_of_several_windows_are_found_to_half_the_bracket()
@@ -64,8 +66,8 @@ public sealed class CadenceStudyTests
     [Fact]
     public void Changes_between_patterns_that_do_not_walk_are_bisected_too()
     {
-        CadenceResult result = Run(s => MadeUp.Outcome(
-            s.Retrieve.CadencePerS < 0.9 ? WalkPattern.OneSided : s.Retrieve.CadencePerS < 1.1 ? WalkPattern.Tracking : WalkPattern.Alternating));
+        CadenceResult result = Run((_, t) => MadeUp.Outcome(
+            t.CadencePerS < 0.9 ? WalkPattern.OneSided : t.CadencePerS < 1.1 ? WalkPattern.Tracking : WalkPattern.Alternating));
         var bands = result.Bands();
         Assert.Equal([WalkPattern.OneSided, WalkPattern.Tracking, WalkPattern.Alternating], bands.Select(b => b.Pattern));
         Assert.Equal(0.9, bands[0].ToPerS, 0.0501);
@@ -104,14 +106,14 @@ public sealed class CadenceStudyTests
 
     [Fact]
     public void A_wrist_too_weak_for_the_slowest_rhythm_sustains_none() =>
-        Assert.True(double.IsNaN(CadenceStudy.Run(MadeUp.Spec(), new CadencePlan(), new(0.1, 0.1, 0.1), MadeUp.Walking((0, 9))).Wrist.Likely.ToPerS));
+        Assert.True(double.IsNaN(CadenceStudy.Run(MadeUp.Setup(), new RetrieveTask(), new CadencePlan(), new(0.1, 0.1, 0.1), MadeUp.Walking((0, 9))).Wrist.Likely.ToPerS));
 
     [Fact]
     public void Luck_is_not_a_rule()
     {
         // Above 2 /s only starts with the nose to the left walk.
-        CadenceResult result = Run(s => MadeUp.Outcome(
-            s.Retrieve.CadencePerS < 2 || s.Retrieve.StartHeadingRad > 0 ? WalkPattern.Alternating : WalkPattern.OneSided));
+        CadenceResult result = Run((_, t) => MadeUp.Outcome(
+            t.CadencePerS < 2 || t.StartHeadingRad > 0 ? WalkPattern.Alternating : WalkPattern.OneSided));
         CadenceWindow window = Assert.Single(result.Windows);
         Assert.Equal(2.0, window.ToPerS, 0.0101);
         Assert.Equal(WalkPattern.OneSided, window.Above);
@@ -135,11 +137,11 @@ public sealed class CadenceStudyTests
     [Fact]
     public void Failed_runs_are_counted_and_told()
     {
-        CadenceResult result = Run(s => s.Retrieve.CadencePerS > 2 ? StationaryOutcome.Failed("too stiff") : MadeUp.Outcome(WalkPattern.Alternating));
+        CadenceResult result = Run((_, t) => t.CadencePerS > 2 ? StationaryOutcome.Failed("too stiff") : MadeUp.Outcome(WalkPattern.Alternating));
         Assert.Contains("too stiff", result.Failures, StringComparison.Ordinal);
         Assert.Equal(2.0, Assert.Single(result.Windows).ToPerS, 0.0101);
         Assert.Null(result.Windows[0].Above);
-        Assert.Throws<ModelException>(() => Run(_ => StationaryOutcome.Failed("none")));
+        Assert.Throws<ModelException>(() => Run((_, _) => StationaryOutcome.Failed("none")));
     }
 
     [Fact]
@@ -151,20 +153,22 @@ public sealed class CadenceStudyTests
         using var stop = new CancellationTokenSource();
         stop.Cancel();
         Assert.ThrowsAny<OperationCanceledException>(
-            () => CadenceStudy.Run(MadeUp.Spec(), new CadencePlan(), Torque, MadeUp.Walking((1, 2)), null, stop.Token));
+            () => CadenceStudy.Run(MadeUp.Setup(), new RetrieveTask(), new CadencePlan(), Torque, MadeUp.Walking((1, 2)), null, stop.Token));
     }
 
     [Fact]
     public void Many_set_ups_in_common_batches_give_what_each_gives_alone()
     {
-        RunSpec[] specs = [MadeUp.Spec(1.0), MadeUp.Spec(2.0), MadeUp.Spec(3.0)];
         // The edge depends on the hand height, which stands for the set-up.
-        specs = [.. specs.Select((s, i) => s with { Angler = s.Angler with { HandHeightM = 1 + (0.5 * i) } })];
-        static StationaryOutcome Lab(RunSpec s) => MadeUp.Outcome(s.Retrieve.CadencePerS > s.Angler.HandHeightM ? WalkPattern.Alternating : WalkPattern.Tracking);
+        (Setup, RetrieveTask)[] specs =
+        [
+            .. Enumerable.Range(0, 3).Select(i => (MadeUp.Setup() with { Angler = new AnglerSpec(HandHeightM: 1 + (0.5 * i)) }, new RetrieveTask(CadencePerS: 1.0 + i))),
+        ];
+        static StationaryOutcome Lab(Setup s, RetrieveTask t) => MadeUp.Outcome(t.CadencePerS > s.Angler.HandHeightM ? WalkPattern.Alternating : WalkPattern.Tracking);
         RhythmSearch[] together = CadenceStudy.Search(specs, new CadencePlan(), Lab);
         for (int i = 0; i < specs.Length; i++)
         {
-            CadenceResult one = CadenceStudy.Run(specs[i], new CadencePlan(), Torque, Lab), other = together[i].Finish(Torque);
+            CadenceResult one = CadenceStudy.Run(specs[i].Item1, specs[i].Item2, new CadencePlan(), Torque, Lab), other = together[i].Finish(Torque);
             Assert.Equal(one.Windows, other.Windows);
             Assert.Equal(one.Points.Select(p => p.PerS), other.Points.Select(p => p.PerS));
             Assert.Equal(1 + (0.5 * i), one.Windows[0].FromPerS, 0.0101);

@@ -23,7 +23,7 @@ public sealed class RealCadenceTests
         Assert.Equal(one.Best, four.Best);
 
         static CadenceResult Run(int threads) =>
-            CadenceStudy.Run(MadeUp.Spec(), Short with { Threads = threads }, new(3, 2, 5));
+            CadenceStudy.Run(MadeUp.Setup(), new RetrieveTask(), Short with { Threads = threads }, new(3, 2, 5));
     }
 
     [Fact]
@@ -32,7 +32,7 @@ public sealed class RealCadenceTests
         foreach (double f in new[] { 0.6, 0.97, 1.0, 2.0, 4.0 })
         {
             var plan = new StationaryPlan(3.0, 7);
-            RetrieveResult result = RetrieveRun.Execute(StationaryRun.Make(MadeUp.Spec(), f, new(0.5, 0.1), plan));
+            RetrieveResult result = RetrieveRun.Run(MadeUp.Setup(), StationaryRun.Make(new RetrieveTask(), f, new(0.5, 0.1), plan)).Demand();
             Assert.True(result.Summary.TwitchesCounted >= 7, $"{f} /s: {result.Summary.TwitchesCounted}");
             Assert.True(result.Twitches[result.WarmUpTwitches].StartS >= 3.0 - 1e-9);
             Assert.Equal(15.0 + 0.14, result.Series["line_out_m"][^1], 12);

@@ -1,3 +1,4 @@
+using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
 using LureSim.Studies.Cast;
 using LureSim.Studies.Tests.Support;
@@ -27,7 +28,7 @@ public sealed class CastAcrossTests
     [Fact]
     public void The_same_luck_gives_a_narrower_band_of_the_gain_than_of_the_distances()
     {
-        CastRunSpec spec = MadeUp.Cast();
+        Setup spec = MadeUp.Caster();
         double[] efforts = [0.6, 0.8, 1.0, 1.2, 1.4, 1.6];
         CastVariant[] variants = [Variant("short", 0.3), Variant("long", 0.6)];
         IReadOnlyList<CastCase> one = CastAcrossStudy.Run(variants, efforts.Length, 1, null, default), many = CastAcrossStudy.Run(variants, efforts.Length, 2, null, default);
@@ -42,17 +43,16 @@ public sealed class CastAcrossTests
 
         CastVariant Variant(string label, double overhang)
         {
-            CastRunSpec here = spec with { Cast = spec.Cast with { OverhangM = overhang } };
-            return new(label, overhang, here, draw => here with { Cast = here.Cast with { Hands = here.Cast.Hands with { Effort = efforts[draw] } } });
+            var task = new CastTask(overhang);
+            return new(label, overhang, spec, task, draw => (spec with { Hands = spec.Hands with { Effort = efforts[draw] } }, task));
         }
     }
 
     [Fact]
     public void A_set_up_that_cannot_be_cast_keeps_its_reason()
     {
-        CastRunSpec spec = MadeUp.Cast();
-        CastRunSpec low = spec with { Cast = spec.Cast with { OverhangM = 3.0 }, Run = spec.Run with { Angler = spec.Run.Angler with { HandHeightM = 0.3 } } };
-        CastCase c = Assert.Single(CastAcrossStudy.Run([new("wet", 1.0, low, _ => null)], 1, 1, null, default));
+        Setup spec = MadeUp.Caster(), low = spec with { Angler = spec.Angler with { HandHeightM = 0.3 } };
+        CastCase c = Assert.Single(CastAcrossStudy.Run([new("wet", 1.0, low, new CastTask(3.0), _ => null)], 1, 1, null, default));
         Assert.Null(c.Cast);
         Assert.Contains("hangs in the water", c.Failure, StringComparison.Ordinal);
         Assert.True(double.IsNaN(c.DrawsM[0]));

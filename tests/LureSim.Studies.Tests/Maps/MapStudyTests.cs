@@ -1,4 +1,4 @@
-using LureSim.Model;
+using LureSim.Model.Assembly;
 using LureSim.Model.Retrieve;
 using LureSim.Studies.Maps;
 using LureSim.Studies.Runs;
@@ -8,14 +8,12 @@ namespace LureSim.Studies.Tests.Maps;
 
 public sealed class MapStudyTests
 {
-    private static RunSpec Make(double x, double y)
-    {
-        RunSpec spec = MadeUp.Spec(1 + (2 * x));
-        return spec with { Retrieve = spec.Retrieve with { StrokeM = 0.1 + (0.2 * y) } };
-    }
+    private static (Setup Setup, RetrieveTask Task)? Make(double x, double y) => (MadeUp.Setup(), Task(x, y));
 
-    private static StationaryOutcome Lab(RunSpec s) => MadeUp.Outcome(
-        s.Retrieve.CadencePerS * s.Retrieve.StrokeM < 0.4 ? WalkPattern.Alternating : WalkPattern.OneSided, s.Retrieve.StrokeM);
+    private static RetrieveTask Task(double x, double y) => new(CadencePerS: 1 + (2 * x), StrokeM: 0.1 + (0.2 * y));
+
+    private static StationaryOutcome Lab(Setup s, RetrieveTask t) => MadeUp.Outcome(
+        t.CadencePerS * t.StrokeM < 0.4 ? WalkPattern.Alternating : WalkPattern.OneSided, t.StrokeM);
 
     [Fact]
     public void Patterns_lie_on_their_side_of_a_known_boundary_and_glide_is_kept_where_it_walks()
@@ -27,10 +25,10 @@ public sealed class MapStudyTests
         {
             for (int j = 0; j < height; j++)
             {
-                RunSpec spec = Make(i / (width - 1.0), j / (height - 1.0));
-                bool walks = Lab(spec).Pattern == WalkPattern.Alternating;
+                RetrieveTask task = Task(i / (width - 1.0), j / (height - 1.0));
+                bool walks = Lab(MadeUp.Setup(), task).Pattern == WalkPattern.Alternating;
                 Assert.Equal(walks, map.Patterns[i, j] == WalkPattern.Alternating);
-                Assert.Equal(walks ? spec.Retrieve.StrokeM : double.NaN, map.GlideM[i, j], 1e-12);
+                Assert.Equal(walks ? task.StrokeM : double.NaN, map.GlideM[i, j], 1e-12);
             }
         }
     }

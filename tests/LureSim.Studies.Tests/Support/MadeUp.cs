@@ -1,5 +1,4 @@
-using LureSim.Model;
-using LureSim.Model.Cast;
+using LureSim.Model.Assembly;
 using LureSim.Model.Hands;
 using LureSim.Model.Lines;
 using LureSim.Model.Lures;
@@ -14,20 +13,20 @@ namespace LureSim.Studies.Tests.Support;
 /// <summary>Set-ups and outcomes without physics.</summary>
 internal static class MadeUp
 {
-    public static RunSpec Spec(double cadence = 2.0)
+    public static Setup Setup()
     {
         var line = new LineSpec(LineMaterial.Braid, 3.3e-4, 7.3e-5, 970, 5000, 1e-3, 0, SurfaceFilm.Dry, 220);
         var lure = new LureSpec(LureShape.Cigar, 0.11, 0.0205, 0.0205, 0.018, 0.051, 0, [], []);
-        return new RunSpec("Made up", new WaterSpec(), new AirSpec(), new AnglerSpec(), new RodSpec(2.13, 0.3, 15, 0.06),
-            new ReelSpec(ReelKind.Revolving, 7.1, 0.034, 30), line, null, lure, new RetrieveSpec(CadencePerS: cadence), new SolverSpec());
+        return new Setup("Made up", new WaterSpec(), new AirSpec(), new AnglerSpec(), new HandsSpec(), new RodSpec(2.13, 0.3, 15, 0.06),
+            new ReelSpec(ReelKind.Revolving, 7.1, 0.034, 30), line, null, lure);
     }
 
     /// <summary>The same set-up with a fixed spool and a light rod, cast by practised hands.</summary>
-    public static CastRunSpec Cast()
+    public static Setup Caster() => Setup() with
     {
-        RunSpec run = Spec() with { Rod = new RodSpec(2.13, 0.45, 3.0, 0.075), Reel = new ReelSpec(ReelKind.Fixed, 6.2, 0.045, 30) };
-        return new CastRunSpec(run, CastDefaults.Cast(run));
-    }
+        Rod = new RodSpec(2.13, 0.45, 3.0, 0.075),
+        Reel = new ReelSpec(ReelKind.Fixed, 6.2, 0.045, 30).With(Setup().Line),
+    };
 
     public static StationaryOutcome Outcome(WalkPattern pattern, double glide = 0.05, double torque = 1.0, double regularity = 0.98) =>
         new(Summary with { Pattern = pattern, GlideWidthM = glide, WristTorqueRmsNm = torque, Regularity = regularity });
@@ -68,9 +67,9 @@ internal static class MadeUp
     };
 
     /// <summary>Alternating inside the given windows, tracking outside.</summary>
-    public static Func<RunSpec, StationaryOutcome> Walking(params (double From, double To)[] windows) => spec =>
+    public static Func<Setup, RetrieveTask, StationaryOutcome> Walking(params (double From, double To)[] windows) => (_, task) =>
     {
-        double f = spec.Retrieve.CadencePerS;
+        double f = task.CadencePerS;
         return Outcome(windows.Any(w => f >= w.From && f <= w.To) ? WalkPattern.Alternating : WalkPattern.Tracking, 0.1 / f, 0.4 * f);
     };
 }

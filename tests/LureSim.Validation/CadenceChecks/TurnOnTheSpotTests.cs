@@ -1,4 +1,4 @@
-using LureSim.Model;
+using LureSim.Model.Assembly;
 using LureSim.Model.Lures;
 using LureSim.Model.Media;
 using LureSim.Model.Retrieve;
@@ -16,7 +16,7 @@ public sealed class TurnOnTheSpotTests
     {
         foreach (string file in Shipped.Files)
         {
-            RunSpec spec = Shipped.Read(file);
+            Setup spec = Shipped.Read(file).Setup;
             WalkHull h = WalkHullBuilder.Build(spec.Lure, WaterModel.Evaluate(spec.Water));
             double behind = (h.M33 - (h.M23 * h.TieArmM)) / ((h.M22 * h.TieArmM) - h.M23);
             Assert.InRange(behind / h.LengthM, 0.05, 0.16);

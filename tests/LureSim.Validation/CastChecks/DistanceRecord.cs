@@ -17,7 +17,7 @@ public static class DistanceRecord
     {
         double head = Math.PI / 4.0 * 0.0185 * 0.0185, free = double.PositiveInfinity;
         var bare = Nylon with { LinearDensityKgM = 1e-12, NormalDragFactor = 0.0 };
-        FixedSpoolSpec none = new(0.0, 0.0, 1.0), spool = CastDefaults.FixedSpool(Nylon), least = new(1.0, 0.0, 1.0);
+        FixedSpoolSpec none = new(0.0, 0.0, 1.0), spool = new(), least = new(1.0, 0.0, 1.0);
         return new Check("P4", "Launch speed that a 7.5 g sport plug needs for the 74.56 m of a world champion (2022)",
             "distance: fischundfang.de; plug (drop, head 18.5 mm) and line (0.18 mm) from casting-sport rules; bounds without line: derived. "
             + "A model that needs much more than about 45 m/s or much less than 27 m/s is wrong",

@@ -1,4 +1,3 @@
-using LureSim.Model;
 using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
 using LureSim.Model.Hands;
@@ -6,7 +5,6 @@ using LureSim.Model.Lines;
 using LureSim.Model.Lures;
 using LureSim.Model.Media;
 using LureSim.Model.Reels;
-using LureSim.Model.Retrieve;
 using LureSim.Model.Rods;
 
 namespace LureSim.Validation.CastChecks;
@@ -45,7 +43,7 @@ public static class WholeCasts
     [PublishedCheck]
     public static Check PractisedAdult()
     {
-        CastResult result = CastRunner.Run(Case(4.5, 0.0177, ReelKind.Fixed));
+        CastResult result = CastRunner.Run(Case(4.5, 0.0177, ReelKind.Fixed), new CastTask()).Demand();
         return new Check("P5", "Practised adult, 5/8 oz lure, 7 ft rod: launch speed and hand torque against what people can do",
             "speed: inverse bounds of a 74.56 m cast with a 7.5 g plug, 27 to about 45 m/s for champions (derived, see P4); beginners and practised "
             + "casters stay below. Torque: shoulder flexion of men 46.9 N m turning, 89.9 N m static (abstract seen); wrist 12.2 N m (Delp, Grierson, Buchanan 1996)",
@@ -59,34 +57,33 @@ public static class WholeCasts
     // Highest hand and butt speed before the launch; the search's own steps, so that the butt is seen at every step.
     private static double Gain(double power, double kg)
     {
-        CastRunSpec spec = Case(power, kg, ReelKind.Fixed);
-        CastResult result = CastRunner.Run(spec);
-        AirStep cast = new CastSetup(spec).Start(double.PositiveInfinity);
+        Setup setup = Case(power, kg, ReelKind.Fixed);
+        var task = new CastTask();
+        CastResult result = CastRunner.Run(setup, task).Demand();
+        AirStep cast = new CastParts(setup, task).Start(double.PositiveInfinity);
         double hand = 0.0, butt = 0.0;
         while (cast.TimeS < result.ReleaseTimeS)
         {
-            cast.Step(spec.Cast.Numerics.SwingStepS);
+            cast.Step(task.Solver.SwingStepS);
             hand = Math.Max(hand, cast.Rod.V[0]);
             butt = Math.Max(butt, cast.Rod.V[1]);
         }
 
-        return result.LaunchSpeedMS / (hand + (butt * (spec.Run.Rod.FreeLengthM + spec.Cast.OverhangM)));
+        return result.LaunchSpeedMS / (hand + (butt * (setup.Rod.FreeLengthM + task.OverhangM)));
     }
 
     private static double Residual(ReelKind kind, double h)
     {
-        CastRunSpec spec = Case(4.5, 0.018, kind);
-        CastSpec cast = spec.Cast with { Release = new ReleaseSpec(ReleaseMode.AtTime, 0.26), Solver = new CastSolverSpec(h, 2.0 * h) };
-        return CastRunner.Run(spec with { Cast = cast }).Energy.Residual;
+        var task = new CastTask { Release = new ReleaseSpec(ReleaseMode.AtTime, 0.26), Solver = new CastSolverSpec(h, 2.0 * h) };
+        return CastRunner.Run(Case(4.5, 0.018, kind), task).Demand().Energy.Residual;
     }
 
-    private static CastRunSpec Case(double power, double kg, ReelKind kind)
+    private static Setup Case(double power, double kg, ReelKind kind)
     {
         var line = new LineSpec(LineMaterial.Braid, 0.235e-3, 3.33e-5, 970.0, 50e9 * 3.44e-8, 0.002, 0.0, SurfaceFilm.Wetted, 200.0);
         var lure = new LureSpec(LureShape.Cigar, 0.1, 0.022, 0.022, kg, 0.05, 0.0, [], []);
-        var run = new RunSpec(
-            "cast", new WaterSpec(), new AirSpec(), new AnglerSpec(), new RodSpec(2.1336, 0.3, power, 0.054), new ReelSpec(kind, 7.1, 0.034, 50.0),
-            line, null, lure, new RetrieveSpec(), new SolverSpec());
-        return new CastRunSpec(run, CastDefaults.Cast(run));
+        return new Setup(
+            "cast", new WaterSpec(), new AirSpec(), new AnglerSpec(), new HandsSpec(), new RodSpec(2.1336, 0.3, power, 0.054),
+            new ReelSpec(kind, 7.1, 0.034, 50.0).With(line), line, null, lure);
     }
 }

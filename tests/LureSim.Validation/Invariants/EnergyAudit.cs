@@ -32,7 +32,7 @@ internal sealed class EnergyAudit
     {
         this.bench = bench;
         (mesh, medium, hull, modes) = (bench.Mesh, bench.Parts.Medium, bench.Parts.Hull, bench.Rod.Modes);
-        knotted = bench.Parts.Spec.Leader?.Knot == TieKnot.Fixed;
+        knotted = bench.Parts.Setup.Leader?.Knot == TieKnot.Fixed;
         acrossSquared = new double[mesh.Segments];
         heldAtStart = Held();
         tipBefore = bench.Tip;

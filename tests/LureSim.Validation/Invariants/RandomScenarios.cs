@@ -24,7 +24,7 @@ internal sealed record RandomScenario(string File, string[] Overrides)
             && (IsRange(k) || k.Kind is QuantityKind.Choice)),
     ];
 
-    private static readonly ScenarioSource[] Sources = [.. Shipped.Files.Select(ScenarioSource.Load)];
+    private static readonly ScenarioSource[] Sources = [.. Shipped.Files.Select(f => ScenarioSource.Load(f))];
 
     private static readonly Gen<string> AnyFile = Gen.Int[0, Shipped.Files.Length - 1].Select(i => Shipped.Files[i]);
 

@@ -1,4 +1,4 @@
-using LureSim.Model;
+using LureSim.Model.Retrieve;
 using LureSim.Scenarios;
 
 namespace LureSim.Validation.Invariants;
@@ -14,8 +14,11 @@ internal static class Shipped
     /// <summary>A shipped file by its name.</summary>
     public static string Named(string name) => Files.Single(f => Path.GetFileName(f) == name);
 
-    public static RunSpec Read(string file, params string[] overrides) =>
-        ScenarioSource.Read(file, overrides).Spec ?? throw new InvalidOperationException($"{file} is not valid");
+    public static Scenario Read(string file, params string[] overrides) =>
+        ScenarioSource.Read(file, overrides).Scenario ?? throw new InvalidOperationException($"{file} is not valid");
+
+    /// <summary>Its retrieve, to the end or as far as it goes.</summary>
+    public static RetrieveResult Run(this Scenario scenario) => RetrieveRun.Run(scenario.Setup, scenario.Retrieve!).DemandAny();
 
     private static string Folder()
     {

@@ -1,6 +1,5 @@
-using LureSim.Model;
-using LureSim.Model.Retrieve;
 using LureSim.Numerics;
+using LureSim.Scenarios;
 
 namespace LureSim.Validation.Invariants;
 
@@ -37,9 +36,9 @@ public static class StepIndependence
     /// <summary>Means per twitch after warm-up; the angler backs away, so advance is travel toward a tip that leaves at the same rate.</summary>
     private static Means Walk(int segments, string step)
     {
-        RunSpec spec = Shipped.Read(Shipped.Default, "solver.step=" + step);
+        Scenario spec = Shipped.Read(Shipped.Default, "solver.step=" + step);
         var bench = new WalkBench(spec, 0.0, segments);
-        double period = 1.0 / spec.Retrieve.CadencePerS, impulse = 0.0, next = WarmUp;
+        double period = 1.0 / spec.Retrieve!.CadencePerS, impulse = 0.0, next = WarmUp;
         var places = new List<Vec3>();
         bench.Run(End, dt =>
         {

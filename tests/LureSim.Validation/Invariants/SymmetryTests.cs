@@ -2,6 +2,7 @@ using LureSim.Model;
 using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
 using LureSim.Numerics;
+using LureSim.Scenarios;
 
 namespace LureSim.Validation.Invariants;
 
@@ -11,7 +12,7 @@ public sealed class SymmetryTests
     // Five twitches at two a second. Rounding, 1e-15 at the start, is magnified by each snap (up to a decade a twitch).
     private const double FiveTwitches = 2.5, Close = 1e-9;
 
-    private static readonly RunSpec Plain = Shipped.Read(Shipped.Default, "retrieve.duration=2.5 s", "air.wind=4 m/s", "air.wind_from=from left");
+    private static readonly Scenario Plain = Shipped.Read(Shipped.Default, "retrieve.duration=2.5 s", "air.wind=4 m/s", "air.wind_from=from left");
 
     /// <summary>Everything mirrored: start, rod and wind.</summary>
     [Theory]
@@ -19,30 +20,33 @@ public sealed class SymmetryTests
     [InlineData(-0.8, 0.3)]
     public void A_mirrored_set_up_walks_a_mirrored_path(double heading, double sideways)
     {
-        RunSpec left = Plain with { Retrieve = Plain.Retrieve with { StartHeadingRad = heading, StartSidewaysM = sideways } };
-        RunSpec right = left with
+        Scenario left = Plain with { Retrieve = Plain.Retrieve! with { StartHeadingRad = heading, StartSidewaysM = sideways } };
+        Scenario right = left with
         {
-            Angler = left.Angler with { RodBearingRad = -left.Angler.RodBearingRad },
-            Air = left.Air with { WindFromRad = -left.Air.WindFromRad },
-            Retrieve = left.Retrieve with { StartHeadingRad = -heading, StartSidewaysM = -sideways },
+            Setup = left.Setup with
+            {
+                Angler = left.Setup.Angler with { RodBearingRad = -left.Setup.Angler.RodBearingRad },
+                Air = left.Setup.Air with { WindFromRad = -left.Setup.Air.WindFromRad },
+            },
+            Retrieve = left.Retrieve! with { StartHeadingRad = -heading, StartSidewaysM = -sideways },
         };
-        Mirrored(RetrieveRun.Execute(left), RetrieveRun.Execute(right));
+        Mirrored(left.Run(), right.Run());
     }
 
     /// <summary>A rod that points along the line has no side of its own: only the start heading is mirrored.</summary>
     [Fact]
     public void Start_headings_left_and_right_walk_mirrored_paths()
     {
-        RunSpec left = Shipped.Read(Shipped.Default, "retrieve.duration=2.5 s", "angler.rod_bearing=0 deg");
+        Scenario left = Shipped.Read(Shipped.Default, "retrieve.duration=2.5 s", "angler.rod_bearing=0 deg");
         Mirrored(
-            RetrieveRun.Execute(left with { Retrieve = left.Retrieve with { StartHeadingRad = 0.4 } }),
-            RetrieveRun.Execute(left with { Retrieve = left.Retrieve with { StartHeadingRad = -0.4 } }));
+            (left with { Retrieve = left.Retrieve! with { StartHeadingRad = 0.4 } }).Run(),
+            (left with { Retrieve = left.Retrieve! with { StartHeadingRad = -0.4 } }).Run());
     }
 
     [Fact]
     public void A_mirror_test_can_fail()
     {
-        RetrieveResult walk = RetrieveRun.Execute(Plain);
+        RetrieveResult walk = Plain.Run();
         Assert.ThrowsAny<Xunit.Sdk.XunitException>(() => Mirrored(walk, walk));
     }
 
@@ -76,10 +80,10 @@ public sealed class SymmetryTests
     [Fact]
     public void The_bench_steps_as_the_product_does()
     {
-        RunSpec spec = Plain with { Retrieve = Plain.Retrieve with { HoldDistance = true } };
+        Scenario spec = Plain with { Retrieve = Plain.Retrieve! with { HoldDistance = true } };
         var bench = new WalkBench(spec);
         bench.Run(FiveTwitches, _ => { });
-        RetrieveSeries series = RetrieveRun.Execute(spec).Series;
+        Series series = spec.Run().Series;
         Assert.Equal(series["lure_x_m"][^1], bench.Step.HullNow.X, Close);
         Assert.Equal(series["lure_y_m"][^1], bench.Step.HullNow.Y, Close);
     }
@@ -87,7 +91,7 @@ public sealed class SymmetryTests
     [Fact]
     public void Two_runs_give_the_same_bits()
     {
-        RetrieveResult first = RetrieveRun.Execute(Plain), second = RetrieveRun.Execute(Plain with { });
+        RetrieveResult first = Plain.Run(), second = (Plain with { }).Run();
         foreach ((Channel a, Channel b) in first.Series.Channels.Zip(second.Series.Channels))
         {
             Assert.Equal(a.Values.Select(BitConverter.DoubleToInt64Bits), b.Values.Select(BitConverter.DoubleToInt64Bits));
@@ -100,9 +104,9 @@ public sealed class SymmetryTests
     [Fact]
     public void Runs_side_by_side_give_the_same_bits()
     {
-        double alone = RetrieveRun.Execute(Plain).Series["heading_deg"][^1];
+        double alone = Plain.Run().Series["heading_deg"][^1];
         var ends = new double[8];
-        Parallel.For(0, ends.Length, i => ends[i] = RetrieveRun.Execute(Plain).Series["heading_deg"][^1]);
+        Parallel.For(0, ends.Length, i => ends[i] = Plain.Run().Series["heading_deg"][^1]);
         Assert.All(ends, e => Assert.Equal(BitConverter.DoubleToInt64Bits(alone), BitConverter.DoubleToInt64Bits(e)));
     }
 

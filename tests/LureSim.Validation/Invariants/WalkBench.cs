@@ -10,6 +10,7 @@ using LureSim.Model.Retrieve;
 using LureSim.Model.Rods;
 using LureSim.Numerics;
 using LureSim.Numerics.Tension;
+using LureSim.Scenarios;
 
 namespace LureSim.Validation.Invariants;
 
@@ -19,22 +20,23 @@ namespace LureSim.Validation.Invariants;
 /// </summary>
 internal sealed class WalkBench
 {
-    private readonly RunSpec spec;
+    private readonly RetrieveTask task;
     private readonly RetrieveParts parts;
     private readonly HandleTakeUp takeUp;
     private readonly double cos, sin;
     private double away;
 
     /// <summary>Lays the retrieve out.</summary>
-    /// <param name="spec">Specification.</param>
+    /// <param name="scenario">Set-up and retrieve.</param>
     /// <param name="bearing">Compass bearing of the whole set-up, rad.</param>
     /// <param name="segments">Segments of the line, past the product's limit of 0.25 m if need be; null for the product's own mesh.</param>
-    public WalkBench(RunSpec spec, double bearing = 0.0, int? segments = null)
+    public WalkBench(Scenario scenario, double bearing = 0.0, int? segments = null)
     {
-        this.spec = spec;
-        parts = new RetrieveParts(spec);
+        Setup spec = scenario.Setup;
+        task = scenario.Retrieve!;
+        parts = new RetrieveParts(spec, task);
         Mesh = segments is int n ? new LineMesh(spec.Line, spec.Leader, parts.Mesh.LengthM, n) : parts.Mesh;
-        takeUp = new HandleTakeUp(spec.Retrieve, parts.Twitch, parts.SlackM);
+        takeUp = task.NewTakeUp(parts.Twitch, parts.SlackM);
         (cos, sin) = (Math.Cos(bearing), Math.Sin(bearing));
         Rod = new ModalRod(RodModes.Compute(spec.Rod));
         Step = new CoupledStep(Mesh, parts.Medium, Rod, parts.WalkingHull, spec.Leader?.Knot == TieKnot.Fixed);
@@ -63,7 +65,7 @@ internal sealed class WalkBench
     /// <summary>Steps to the end; <paramref name="record"/> gets the length of each step. False when the step rule cannot be kept.</summary>
     public bool Run(double end, Action<double> record)
     {
-        double dt = spec.Solver.StepS, before = 0.0;
+        double dt = task.Solver.StepS, before = 0.0;
         while (Time < end - 1e-9)
         {
             double speed = takeUp.Speed(Time, dt, Slack());
@@ -73,7 +75,7 @@ internal sealed class WalkBench
             if (!Step.IsFinite() || Step.StepRatio(dt) > RetrieveRun.StepRatioLimit)
             {
                 dt *= 0.5;
-                if (dt < spec.Solver.StepS / 2000.0)
+                if (dt < task.Solver.StepS / 2000.0)
                 {
                     return false;
                 }

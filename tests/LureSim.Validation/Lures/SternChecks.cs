@@ -1,7 +1,7 @@
-using LureSim.Model;
+using LureSim.Model.Assembly;
 using LureSim.Model.Lures;
 using LureSim.Model.Media;
-using LureSim.Model.Retrieve;
+using LureSim.Scenarios;
 using LureSim.Validation.Invariants;
 
 namespace LureSim.Validation.Lures;
@@ -44,7 +44,7 @@ public static class SternChecks
         var rows = new List<Row>();
         foreach (string file in new[] { "large-walker.toml", "small-walker.toml" })
         {
-            RunSpec spec = Shipped.Read(Shipped.Named(file));
+            Setup spec = Shipped.Read(Shipped.Named(file)).Setup;
             LureSpec lure = spec.Lure with { SternShedding = 1.0 };
             FloatingLure f = FloatingLure.Float(lure, Samples.Water);
             WettedForm form = WettedForm.Of(f);
@@ -67,14 +67,14 @@ public static class SternChecks
         var rows = new List<Row>();
         foreach (string file in new[] { "large-walker.toml", "small-walker.toml" })
         {
-            RunSpec spec = Shipped.Read(
+            Scenario spec = Shipped.Read(
                 Shipped.Named(file), "retrieve.stroke=0 cm", "retrieve.take_up_speed=0.5 m/s", "retrieve.hold_distance=true", "retrieve.duration=50 s",
                 "retrieve.warm_up=33 s", "solver.nodes=20", "solver.step=1 ms");
-            double neutral = Samples.Root(chi => Margin(spec, chi), 0.05, 1.2);
-            rows.Add(new($"{file}: margin at the neutral share {neutral:F3}", "L", 0.0, Margin(spec, neutral), 1e-9, Tol.Absolute));
+            double neutral = Samples.Root(chi => Margin(spec.Setup, chi), 0.05, 1.2);
+            rows.Add(new($"{file}: margin at the neutral share {neutral:F3}", "L", 0.0, Margin(spec.Setup, neutral), 1e-9, Tol.Absolute));
             foreach (double off in new[] { -0.2, -0.08, 0.08, 0.2, 0.75 - neutral, 1.25 - neutral })
             {
-                double sheer = RetrieveRun.Execute(spec with { Lure = spec.Lure with { SternShedding = neutral + off } }).Summary.SheerDeg;
+                double sheer = (spec with { Setup = spec.Setup with { Lure = spec.Setup.Lure with { SternShedding = neutral + off } } }).Run().Summary.SheerDeg;
                 rows.Add(new(
                     $"{file}: {Math.Abs(off):F2} {(off > 0.0 ? "above: comes straight" : "below: sheers")} (run: {sheer:F1} deg)", "yes = 1", 1.0,
                     (sheer < 0.5) == (off > 0.0) ? 1.0 : 0.0, 0.0, Tol.Absolute));
@@ -88,7 +88,7 @@ public static class SternChecks
     }
 
     /// <summary>Tie arm less Nv/Yv over the length: positive where a straight pull is stable. Hooks drag in proportion to drift at speed.</summary>
-    private static double Margin(RunSpec spec, double chi)
+    private static double Margin(Setup spec, double chi)
     {
         WalkHull h = WalkHullBuilder.Build(spec.Lure with { SternShedding = chi }, Model.Media.WaterModel.Evaluate(spec.Water));
         double yv = h.HookDragKgM.Sum() + h.ShedAhead.AtKgM;

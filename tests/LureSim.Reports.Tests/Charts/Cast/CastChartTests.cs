@@ -1,11 +1,10 @@
-using LureSim.Model;
+using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
 using LureSim.Model.Hands;
 using LureSim.Model.Lines;
 using LureSim.Model.Lures;
 using LureSim.Model.Media;
 using LureSim.Model.Reels;
-using LureSim.Model.Retrieve;
 using LureSim.Model.Rods;
 using LureSim.Reports.Cast;
 using LureSim.Reports.Kit.Drawing;
@@ -26,7 +25,7 @@ public sealed class CastChartTests
     [InlineData(ReelKind.Revolving)]
     public void Every_picture_of_a_cast_is_drawn(ReelKind reel)
     {
-        IReadOnlyList<Chart> charts = CastCharts.All(CastRunner.Run(Spec(reel)));
+        IReadOnlyList<Chart> charts = CastCharts.All(Cast(reel));
         Assert.Equal(["cast_swing", "cast_path", "cast_speeds", "cast_release", "cast_energy"], charts.Select(c => c.Name));
         Assert.All(charts, c => Pictures.Render(c with { Name = $"{c.Name}_{reel}" }));
     }
@@ -55,19 +54,19 @@ public sealed class CastChartTests
 
     private static CastAcross Across()
     {
-        CastResult one = CastRunner.Run(Spec(ReelKind.Fixed)), two = CastRunner.Run(Spec(ReelKind.Fixed, 0.6));
+        CastResult one = Cast(ReelKind.Fixed), two = Cast(ReelKind.Fixed, 0.6);
         return new(
             "Made up", "rod length, ft", true, "the same load",
             [new("short", 1, one, null, [20.0, 30.0, 40.0]), new("mid", 2, two, null, [22.0, 33.0, 41.0]), new("long", 3, null, "too long", [double.NaN, double.NaN, double.NaN])]);
     }
 
-    private static CastRunSpec Spec(ReelKind reel, double overhang = 0.45)
+    private static CastResult Cast(ReelKind reel, double overhang = 0.45)
     {
         var line = new LineSpec(LineMaterial.Braid, 3.3e-4, 7.3e-5, 970, 5000, 1e-3, 0, SurfaceFilm.Dry, 220);
         var lure = new LureSpec(LureShape.Cigar, 0.11, 0.0205, 0.0205, 0.018, 0.051, 0, [], []);
-        var run = new RunSpec(
-            "Made up", new WaterSpec(), new AirSpec(), new AnglerSpec(), new RodSpec(2.13, 0.45, 3.0, 0.075), new ReelSpec(reel, 7.1, 0.034, 30), line, null, lure,
-            new RetrieveSpec(), new SolverSpec());
-        return new(run, CastDefaults.Cast(run) with { OverhangM = overhang });
+        var setup = new Setup(
+            "Made up", new WaterSpec(), new AirSpec(), new AnglerSpec(), new HandsSpec(), new RodSpec(2.13, 0.45, 3.0, 0.075),
+            new ReelSpec(reel, 7.1, 0.034, 30).With(line), line, null, lure);
+        return CastRunner.Run(setup, new CastTask(overhang)).Demand();
     }
 }

@@ -8,7 +8,7 @@ using LureSim.Model.Rods;
 namespace LureSim.Model.Cast;
 
 /// <summary>Everything of a cast that does not change with time: checked input, the rod's chain, start of the swing.</summary>
-internal sealed class CastSetup
+internal sealed class CastParts
 {
     // Carrier of the line speed on a fixed spool over the lure's mass: small enough to cost 0.2 % of the launch speed.
     private const double PseudoMassShare = 0.002;
@@ -25,20 +25,23 @@ internal sealed class CastSetup
     private readonly double _beta, _hold, _lureKg, _lineKgM;
     private readonly double[] _startAngle;
 
-    public CastSetup(CastRunSpec spec)
+    public CastParts(Setup setup, CastTask task)
     {
-        CastSpecCheck.Demand(spec);
-        Spec = spec;
-        (RunSpec run, CastSpec cast) = spec;
-        _lureKg = FlyingLure.MassKg(run.Lure);
-        _lineKgM = run.Line.LinearDensityKgM * cast.Flight.WetFactor;
-        _air = new LineAir(run.Air, run.Line, cast.Flight.FrictionFactor, FlyingLure.AreaM2(run.Lure, cast.Flight));
-        _chain = RodChain.Build(run.Rod);
-        _beta = 2.0 * cast.RodDampingRatio / RodModes.Compute(_chain, 0.0).AngularFrequency(0);
-        HandHeightM = run.Angler.HandHeightM + cast.Hands.RaiseM;
-        StartRad = cast.Hands.StartRad;
+        ArgumentNullException.ThrowIfNull(setup);
+        ArgumentNullException.ThrowIfNull(task);
+        setup.Check();
+        task.Check();
+        Require.InRange(setup.Hands.StopRad, setup.Hands.StartRad + HandsSpec.LeastSwingRad, double.PositiveInfinity);
+        (Setup, Task) = (setup, task);
+        _lureKg = FlyingLure.MassKg(setup.Lure);
+        _lineKgM = setup.Line.LinearDensityKgM * setup.Line.Flight.WetFactor;
+        _air = new LineAir(setup.Air, setup.Line, setup.Line.Flight.FrictionFactor, FlyingLure.AreaM2(setup.Lure));
+        _chain = RodChain.Build(setup.Rod);
+        _beta = 2.0 * setup.Rod.CastDampingRatio / RodModes.Compute(_chain, 0.0).AngularFrequency(0);
+        HandHeightM = setup.Angler.HandHeightM + setup.Hands.RaiseM;
+        StartRad = setup.Hands.StartRad;
         RodShape start = Hold(StartRad);
-        while (!Clear(start) && StartRad + RaiseRad < Math.Min(0.0, cast.Hands.StopRad - LeastSwingRad))
+        while (!Clear(start) && StartRad + RaiseRad < Math.Min(0.0, setup.Hands.StopRad - LeastSwingRad))
         {
             StartRad += RaiseRad;
             start = Hold(StartRad);
@@ -53,7 +56,9 @@ internal sealed class CastSetup
         _hold = -start.ButtMomentNm;
     }
 
-    public CastRunSpec Spec { get; }
+    public Setup Setup { get; }
+
+    public CastTask Task { get; }
 
     /// <summary>Start angle of the butt: the wanted one, or less far back where the lure would hang in the water, rad.</summary>
     public double StartRad { get; private set; }
@@ -68,26 +73,25 @@ internal sealed class CastSetup
     /// up loose line, so the thumb rests there.</param>
     public AirStep Start(double spacingM)
     {
-        CastSpec cast = Spec.Cast;
         var stepper = new AirStep(
-            Swing(), new AirLine(Spec.Run.Line, _air, new CastLineMass(_lureKg, _lineKgM), _chain.FreeLengthM, Physics.GravityMS2, spacingM), Reel(double.IsFinite(spacingM)));
+            Swing(), new AirLine(Setup.Line, _air, new CastLineMass(_lureKg, _lineKgM), _chain.FreeLengthM, Physics.GravityMS2, spacingM), Reel(double.IsFinite(spacingM)));
         _startAngle.CopyTo(stepper.Rod.Q, 1);
         (double x, double z, _, _) = stepper.Rod.Tip();
-        double stretch = _lureKg * Physics.GravityMS2 * (cast.OverhangM + _chain.FreeLengthM) / Spec.Run.Line.AxialStiffnessN;
+        double stretch = _lureKg * Physics.GravityMS2 * (Task.OverhangM + _chain.FreeLengthM) / Setup.Line.AxialStiffnessN;
         stepper.Line.X[0] = x;
-        stepper.Line.Z[0] = z - cast.OverhangM - stretch;
-        stepper.Line.RestM[0] = cast.OverhangM;
+        stepper.Line.Z[0] = z - Task.OverhangM - stretch;
+        stepper.Line.RestM[0] = Task.OverhangM;
         return stepper;
     }
 
     private RodShape Hold(double angleRad) =>
         RodStatics.Solve(_chain, (0.5 * Math.PI) - angleRad, 0.0, -_lureKg * Physics.GravityMS2, Physics.GravityMS2);
 
-    private bool Clear(RodShape start) => HandHeightM + start.TipYM - Spec.Cast.OverhangM >= ClearM;
+    private bool Clear(RodShape start) => HandHeightM + start.TipYM - Task.OverhangM >= ClearM;
 
     private ChainRod Swing()
     {
-        HandsSpec hands = Spec.Cast.Hands;
+        HandsSpec hands = Setup.Hands;
         double about = hands.InertiaKgM2 + RodInertia();
         var turning = new HandDrive(
             hands.Effort * hands.TorqueNm, hands.SpeedRadS, hands.RampS, new Stop(hands.StopRad, 0.1, about, hands.BrakeShare * hands.Effort * hands.TorqueNm), _hold);
@@ -96,7 +100,7 @@ internal sealed class CastSetup
             new Stop(hands.TravelM, 0.05, hands.PushedMassKg + _chain.MassKg, hands.BrakeShare * hands.Effort * hands.PushN), 0.0);
         return new ChainRod(
             _chain, _beta, turning, pushing, new HandInertia(hands.InertiaKgM2, hands.PushedMassKg),
-            new RodAir(_air.DensityKgM3, Spec.Run.Rod.AirDragCoefficient, _air.Wind(HandHeightM)), Physics.GravityMS2)
+            new RodAir(_air.DensityKgM3, Setup.Rod.AirDragCoefficient, _air.Wind(HandHeightM)), Physics.GravityMS2)
         {
             HandHeightM = HandHeightM,
         };
@@ -104,12 +108,12 @@ internal sealed class CastSetup
 
     private ReelFeed Reel(bool thumb)
     {
-        SpoolSpec spool = thumb ? Spec.Cast.Spool : Spec.Cast.Spool with { ThumbNm = 0.0 };
-        ReelSpec reel = Spec.Run.Reel;
+        ReelSpec reel = Setup.Reel;
+        SpoolSpec spool = thumb ? reel.Spool : reel.Spool with { ThumbNm = 0.0 };
         double radius = 0.5 * reel.SpoolDiameterM;
         return reel.Kind == ReelKind.Revolving
-            ? new FreeSpool(spool, radius, _lineKgM, Spec.Run.Line.DiameterM)
-            : new FixedSpool(Spec.Cast.FixedSpool, _lineKgM, PseudoMassShare * _lureKg, radius);
+            ? new FreeSpool(spool, radius, _lineKgM, Setup.Line.DiameterM)
+            : new FixedSpool(reel.FixedSpool, _lineKgM, PseudoMassShare * _lureKg, radius);
     }
 
     private double RodInertia()

@@ -1,0 +1,9 @@
+namespace LureSim.Model.Assembly;
+
+/// <summary>Solver counters of a run.</summary>
+/// <param name="Steps">Steps taken.</param>
+/// <param name="Halved">Steps redone because the step rule was broken.</param>
+/// <param name="TridiagonalSolves">Tridiagonal passes.</param>
+/// <param name="RoundCapHits">Solves that reached the round limit of the active set.</param>
+/// <param name="LargestStepRatio">Largest dt sqrt(T/mu)/l of an accepted step (limit 0.5).</param>
+public sealed record SolverCounters(int Steps, int Halved, long TridiagonalSolves, int RoundCapHits, double LargestStepRatio);

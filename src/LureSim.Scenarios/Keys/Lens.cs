@@ -1,0 +1,24 @@
+using LureSim.Model.Assembly;
+using LureSim.Model.Cast;
+using LureSim.Model.Retrieve;
+
+namespace LureSim.Scenarios.Keys;
+
+/// <summary>Where the value of a key lies in a scenario.</summary>
+/// <param name="Get">Reads it, SI; NaN where there is none, null where the task that holds it is missing.</param>
+/// <param name="ReadBy">Activities that read it.</param>
+public sealed record Lens(Func<Scenario, double?> Get, Activities ReadBy)
+{
+    /// <summary>A value of the set-up.</summary>
+    /// <param name="get">Reads it.</param>
+    /// <param name="readBy">Activities that read it.</param>
+    public static Lens OfSetup(Func<Setup, double> get, Activities readBy = Activities.All) => new(s => get(s.Setup), readBy);
+
+    /// <summary>A value that only a cast reads.</summary>
+    /// <param name="get">Reads it.</param>
+    public static Lens OfCast(Func<CastTask, double> get) => new(s => s.Cast is CastTask task ? get(task) : null, Activities.Cast);
+
+    /// <summary>A value that only a retrieve reads.</summary>
+    /// <param name="get">Reads it.</param>
+    public static Lens OfRetrieve(Func<RetrieveTask, double> get) => new(s => s.Retrieve is RetrieveTask task ? get(task) : null, Activities.Retrieve);
+}

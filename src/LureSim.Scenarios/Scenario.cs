@@ -1,0 +1,28 @@
+using LureSim.Model.Assembly;
+using LureSim.Model.Cast;
+using LureSim.Model.Retrieve;
+
+namespace LureSim.Scenarios;
+
+/// <summary>What can be done with a set-up.</summary>
+[Flags]
+public enum Activities
+{
+    /// <summary>Nothing.</summary>
+    None = 0,
+
+    /// <summary>Bring a lure home.</summary>
+    Retrieve = 1,
+
+    /// <summary>Cast it.</summary>
+    Cast = 2,
+
+    /// <summary>All.</summary>
+    All = Retrieve | Cast,
+}
+
+/// <summary>A set-up and what a scenario does with it.</summary>
+/// <param name="Setup">Set-up.</param>
+/// <param name="Retrieve">The retrieve; null when it has faults and was not asked for.</param>
+/// <param name="Cast">The cast; null when it has faults and was not asked for.</param>
+public sealed record Scenario(Setup Setup, RetrieveTask? Retrieve, CastTask? Cast);

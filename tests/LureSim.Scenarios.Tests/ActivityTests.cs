@@ -1,0 +1,56 @@
+namespace LureSim.Scenarios.Tests;
+
+/// <summary>A fault stands in the way of those activities that read what is at fault, and of no other.</summary>
+public sealed class ActivityTests
+{
+    [Theory]
+    [InlineData("reel.line_on_spool=900 m")]
+    [InlineData("cast.overhang=9 m")]
+    [InlineData("cast.overhang=3 m")]
+    [InlineData("hands.stop_angle=-2 rad")]
+    [InlineData("rod.cast_damping=often")]
+    public void A_fault_of_the_cast_is_a_note_of_a_retrieve(string fault) => Concerns(fault, Activities.Cast, Activities.Retrieve);
+
+    [Theory]
+    [InlineData("retrieve.distance=1 m")]
+    [InlineData("retrieve.distance=2 m", "retrieve.slack=2 m")]
+    [InlineData("solver.step=1 s")]
+    [InlineData("angler.rod_elevation=-80 deg")]
+    public void A_fault_of_the_retrieve_is_a_note_of_a_cast(params string[] faults) => Concerns(faults[^1], Activities.Retrieve, Activities.Cast, faults[..^1]);
+
+    [Theory]
+    [InlineData("rod.length=9 m")]
+    [InlineData("cast.overhand=1 m")]
+    public void A_fault_of_the_set_up_or_an_unknown_key_is_one_for_both(string fault)
+    {
+        Assert.NotEmpty(Read(Activities.Retrieve, fault).Errors);
+        Assert.NotEmpty(Read(Activities.Cast, fault).Errors);
+    }
+
+    [Fact]
+    public void Two_reads_of_one_file_are_equal_and_another_value_is_not()
+    {
+        string text = Texts.Least + "\nhooks = [{ size = \"no. 2\", x = \"20 mm\" }]\nballast = [{ mass = \"1 g\", x = \"-1 in\" }]\n";
+        Scenario one = Texts.Read(text).Scenario!, two = Texts.Read(text).Scenario!;
+        Assert.NotSame(one.Setup.Lure.Hooks, two.Setup.Lure.Hooks);
+        Assert.Equal(one, two);
+        Assert.True(one.GetHashCode() == two.GetHashCode());
+        Assert.NotEqual(one, Texts.Read(text, "lure.hooks[1].x=21 mm").Scenario);
+    }
+
+    private static void Concerns(string fault, Activities its, Activities other, params string[] with)
+    {
+        ScenarioResult refused = Read(its, [.. with, fault]), taken = Read(other, [.. with, fault]), all = Read(Activities.All, [.. with, fault]);
+        Assert.NotEmpty(refused.Errors);
+        Assert.Null(refused.Scenario);
+        Assert.Equal(refused.Errors, all.Errors);
+        Assert.Empty(taken.Errors);
+        Assert.Equal(refused.Errors, taken.Notes);
+        Assert.Equal(other == Activities.Cast, taken.Retrieve is null);
+        Assert.Equal(other == Activities.Retrieve, taken.Cast is null);
+        taken.Setup!.Check();
+        Assert.Contains("[rod]", taken.Effective().ToToml(), StringComparison.Ordinal);
+    }
+
+    private static ScenarioResult Read(Activities asked, params string[] overrides) => ScenarioSource.FromText(Texts.Least, asked: asked).Resolve(overrides);
+}
