@@ -23,7 +23,7 @@ public sealed class CastFigures : IFigureSource
 
     private static readonly KeySpec[] OfFixedSpools = [CastKeys.PickUp, CastKeys.RestTension, CastKeys.RingFriction];
 
-    private static readonly KeySpec[] OfRevolvingSpools = [.. SpoolKeys.All, CastKeys.Thumb, CastKeys.ThumbDelay];
+    private static readonly KeySpec[] OfRevolvingSpools = [.. SpoolKeys.All, CastKeys.Thumb, CastKeys.ThumbDelay, CastKeys.ThumbFull];
 
     /// <inheritdoc/>
     public string Name => "cast";
@@ -47,7 +47,7 @@ public sealed class CastFigures : IFigureSource
         ArgumentNullException.ThrowIfNull(key);
         ArgumentNullException.ThrowIfNull(scenario);
         KeySpec[] otherReel = scenario.Setup!.Reel.Kind == ReelKind.Fixed ? OfRevolvingSpools : OfFixedSpools;
-        return !OtherTables.Contains(key.Table) && !Unread.Contains(key) && !Remarks.Contains(key) && !otherReel.Contains(key);
+        return (key.ReadBy & Asks) != 0 && !OtherTables.Contains(key.Table) && !Unread.Contains(key) && !Remarks.Contains(key) && !otherReel.Contains(key);
     }
 
     /// <inheritdoc/>
