@@ -94,10 +94,10 @@ internal sealed class CastParts
         HandsSpec hands = Setup.Hands;
         double about = hands.InertiaKgM2 + RodInertia();
         var turning = new HandDrive(
-            hands.Effort * hands.TorqueNm, hands.SpeedRadS, hands.RampS, new Stop(hands.StopRad, 0.1, about, hands.BrakeShare * hands.Effort * hands.TorqueNm), _hold);
+            hands.Effort * hands.TorqueNm, hands.SpeedRadS, hands.RampS, new Stop(hands.StopRad, 0.1, about, hands.BrakeShare * hands.Effort * hands.TorqueNm, hands.SettlingRadS), _hold);
         var pushing = new HandDrive(
             hands.Effort * hands.PushN, hands.PushSpeedMS, hands.RampS,
-            new Stop(hands.TravelM, 0.05, hands.PushedMassKg + _chain.MassKg, hands.BrakeShare * hands.Effort * hands.PushN), 0.0);
+            new Stop(hands.TravelM, 0.05, hands.PushedMassKg + _chain.MassKg, hands.BrakeShare * hands.Effort * hands.PushN, hands.SettlingRadS), 0.0);
         return new ChainRod(
             _chain, _beta, turning, pushing, new HandInertia(hands.InertiaKgM2, hands.PushedMassKg),
             new RodAir(_air.DensityKgM3, Setup.Rod.AirDragCoefficient, _air.Wind(HandHeightM)), Physics.GravityMS2)

@@ -21,9 +21,6 @@ internal readonly record struct DriveLoad(double Load, double Damping, double St
 /// <param name="hold">Load that keeps the start in balance; fades as the drive rises.</param>
 internal sealed class HandDrive(double effort, double topSpeed, double ramp, Stop stop, double hold)
 {
-    // The brake settles like a critically damped arm of this rate, rad/s. Guess; it acts after the release.
-    private const double Settling = 10.0;
-
     /// <summary>The load about a midpoint state.</summary>
     public DriveLoad About(double time, double place, double speed)
     {
@@ -33,7 +30,7 @@ internal sealed class HandDrive(double effort, double topSpeed, double ramp, Sto
         double limit = stop.Limit;
         if (brakeShare > 0.0 && limit > 0.0)
         {
-            double k = stop.Inertia * Settling * Settling, c = 2.0 * stop.Inertia * Settling;
+            double k = stop.Inertia * stop.Settling * stop.Settling, c = 2.0 * stop.Inertia * stop.Settling;
             double wish = ((k * (place - stop.Place)) + (c * speed)) / limit;
             double secant = brakeShare * (Math.Abs(wish) > 1e-6 ? Math.Tanh(wish) / wish : 1.0);
             load += secant * k * stop.Place;
@@ -56,4 +53,5 @@ internal sealed class HandDrive(double effort, double topSpeed, double ramp, Sto
 /// <param name="Window">Width over which drive gives way to brake.</param>
 /// <param name="Inertia">What the brake must settle, kg m2 or kg.</param>
 /// <param name="Limit">Largest braking torque or force, N m or N.</param>
-internal readonly record struct Stop(double Place, double Window, double Inertia, double Limit);
+/// <param name="Settling">Rate of a critically damped arm, like which the brake settles, rad/s.</param>
+internal readonly record struct Stop(double Place, double Window, double Inertia, double Limit, double Settling);

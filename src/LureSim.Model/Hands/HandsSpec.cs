@@ -22,6 +22,7 @@ namespace LureSim.Model.Hands;
 /// <param name="RaiseM">Turning point above the hand height of the angler, m, guess 0.3 (0 to 0.5).</param>
 /// <param name="ReleaseErrorS">One sigma of the release time, s, guess 0.008 (0.004 to 0.015).</param>
 /// <param name="Scatter">One sigma of distance from cast to cast beyond the release, share, guess 0.04 (0.03 to 0.06).</param>
+/// <param name="SettlingRadS">Rate at which the braked hands settle, like a critically damped arm, rad/s, guess 10 (5 to 20); it acts after the release.</param>
 public sealed record HandsSpec(
     [property: Parameter("e", "", 0.05, 3.0)] double Effort = 1.0,
     [property: Parameter("tau_0", "N m", 1.0, 120.0, GuessLow = 25.0, GuessHigh = 60.0)] double TorqueNm = 40.0,
@@ -37,7 +38,8 @@ public sealed record HandsSpec(
     [property: Parameter("brake share", "", 0.05, 2.0, GuessLow = 0.2, GuessHigh = 1.3)] double BrakeShare = 0.5,
     [property: Parameter("raise", "m", 0.0, 1.0, GuessLow = 0.0, GuessHigh = 0.5)] double RaiseM = 0.3,
     [property: Parameter("release error", "s", 0.0, 0.05, GuessLow = 0.004, GuessHigh = 0.015)] double ReleaseErrorS = 0.008,
-    [property: Parameter("scatter", "", 0.0, 0.2, GuessLow = 0.03, GuessHigh = 0.06)] double Scatter = 0.04)
+    [property: Parameter("scatter", "", 0.0, 0.2, GuessLow = 0.03, GuessHigh = 0.06)] double Scatter = 0.04,
+    [property: Parameter("settling", "rad/s", 1.0, 100.0, GuessLow = 5.0, GuessHigh = 20.0)] double SettlingRadS = 10.0)
 {
     /// <summary>Least arc from start to stop, rad.</summary>
     public const double LeastSwingRad = 0.2;

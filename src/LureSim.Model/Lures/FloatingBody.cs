@@ -7,15 +7,10 @@ namespace LureSim.Model.Lures;
 /// <param name="massKg">Total mass, kg.</param>
 /// <param name="centreOfGravity">In body axes, m.</param>
 /// <param name="waterDensityKgM3">rho, kg/m3.</param>
-/// <param name="hooks">Hooks whose steel displaces water, or none.</param>
+/// <param name="lure">Lure whose hooks displace water, or none.</param>
 public sealed class FloatingBody(
-    IHull hull, double massKg, Vec3 centreOfGravity, double waterDensityKgM3, IReadOnlyList<HookSpec>? hooks = null)
+    IHull hull, double massKg, Vec3 centreOfGravity, double waterDensityKgM3, LureSpec? lure = null)
 {
-    /// <summary>Depth over which a hanging hook goes under: dry with its hanger this high, m (guess, 5 to 20 mm).</summary>
-    internal const double HookReachM = 0.010;
-
-    private readonly HookSpec[] _hooks = hooks is null ? [] : [.. hooks];
-
     /// <summary>Hull.</summary>
     public IHull Hull => hull;
 
@@ -36,10 +31,10 @@ public sealed class FloatingBody(
         Immersion bare = Immersion.Of(hull, attitude, strips);
         double volume = bare.VolumeM3;
         Vec3 moment = volume * bare.Centre;
-        foreach (HookSpec hook in _hooks)
+        foreach (HookSpec hook in lure?.Hooks ?? [])
         {
             var at = new Vec3(hook.XM, 0.0, hook.ZM);
-            double wet = hook.SteelVolumeM3 * WetShare(attitude.HeightOf(at));
+            double wet = hook.SteelVolumeM3 * WetShare(attitude.HeightOf(at), lure!.HookReachM);
             volume += wet;
             moment += wet * at;
         }
@@ -49,5 +44,6 @@ public sealed class FloatingBody(
 
     /// <summary>Share of a hook under water, 0 to 1, from the height of its hanger over the water.</summary>
     /// <param name="hangerHeightM">m.</param>
-    internal static double WetShare(double hangerHeightM) => Math.Clamp(1.0 - (hangerHeightM / HookReachM), 0.0, 1.0);
+    /// <param name="reachM">Depth over which it goes under, m.</param>
+    internal static double WetShare(double hangerHeightM, double reachM) => Math.Clamp(1.0 - (hangerHeightM / reachM), 0.0, 1.0);
 }

@@ -58,5 +58,5 @@ internal sealed record FloatingLure(LureSpec Spec, WaterState Water, HullForm Hu
     }
 
     private static FloatingBody BodyOf(LureSpec lure, HullForm hull, LureMass mass, WaterState water) =>
-        new(hull, mass.MassKg, mass.Centre, water.DensityKgM3, lure.Hooks);
+        new(hull, mass.MassKg, mass.Centre, water.DensityKgM3, lure);
 }

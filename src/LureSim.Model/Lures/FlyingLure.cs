@@ -5,6 +5,9 @@ public static class FlyingLure
 {
     // 4/(3 pi): mean of |sin|^3 and of |cos|^3 over a turn in one plane, cross-flow principle.
     private const double TurnMean = 4.0 / (3.0 * Math.PI);
+
+    // Cd of a long round body across the flow, Re 1e3 to 2e5: 0.9 to 1.2 (Hoerner, Fluid-Dynamic Drag, ch. III, from memory). It acts only
+    // as a product with the side factor, whose range holds its doubt.
     private const double CrossFlowCd = 1.1;
 
     /// <summary>

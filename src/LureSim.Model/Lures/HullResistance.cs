@@ -8,16 +8,13 @@ internal static class HullResistance
     /// <summary>Strips of the cross-flow drag.</summary>
     public const int Strips = 21;
 
-    /// <summary>Speed at which the friction coefficient is taken, m/s: middle of a glide (guess, 0.1 to 1).</summary>
-    public const double FrictionSpeedMS = 0.3;
-
     /// <summary>
     /// Along the axis: factor (1/2) rho [Cf (1+k) S + Cd A], S wetted surface, A largest immersed section, Cd the
     /// lure's form drag. Friction on S is a tenth to a half of it; the factor is the bracket for wave drag.
     /// </summary>
     public static double AxialKgM(FloatingLure f, WettedForm form)
     {
-        double re = FrictionSpeedMS * form.LengthM / f.Water.KinematicViscosityM2S;
+        double re = f.Spec.FrictionSpeedMS * form.LengthM / f.Water.KinematicViscosityM2S;
         double friction = SkinFriction.Coefficient(re) * SkinFriction.FormFactor(form.SlendernessAlong) * form.SurfaceM2;
         double shape = f.Spec.FormDragCd * form.SectionM2;
         return f.Spec.AxialDragFactor * 0.5 * f.Water.DensityKgM3 * (friction + shape);
@@ -53,6 +50,6 @@ internal static class HullResistance
     private static double HookKgM(FloatingLure f, HookSpec hook, double areaM2)
     {
         double height = f.State.Attitude.HeightOf(new Numerics.Vec3(hook.XM, 0.0, hook.ZM));
-        return 0.5 * f.Water.DensityKgM3 * areaM2 * FloatingBody.WetShare(height);
+        return 0.5 * f.Water.DensityKgM3 * areaM2 * FloatingBody.WetShare(height, f.Spec.HookReachM);
     }
 }

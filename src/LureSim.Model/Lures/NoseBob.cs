@@ -10,9 +10,6 @@ namespace LureSim.Model.Lures;
 /// <param name="DampingNsM">2 zeta sqrt(k m), N s/m.</param>
 internal sealed record NoseBob(double MassKg, double StiffnessNM, double DampingNsM)
 {
-    /// <summary>zeta, damping ratio of the bob, waves and skin together: guess 0.3 (0.1 to 0.6).</summary>
-    public const double DampingRatio = 0.3;
-
     /// <summary>Reduces a floating lure. Pitch inertia of the mass is taken equal to yaw inertia (slender body).</summary>
     public static NoseBob Of(FloatingLure f, HullAddedMass added, double tieArmM)
     {
@@ -24,6 +21,6 @@ internal sealed record NoseBob(double MassKg, double StiffnessNM, double Damping
         double mass = f.Mass.MassKg + added.HeaveKg;
         double inertia = f.Mass.YawInertiaKgM2 + added.PitchKgM2;
         double effective = ((mass * atG * atG) + (inertia * turn * turn)) / (atTie * atTie);
-        return new NoseBob(effective, 1.0 / atTie, 2.0 * DampingRatio * Math.Sqrt(effective / atTie));
+        return new NoseBob(effective, 1.0 / atTie, 2.0 * f.Spec.NoseDamping * Math.Sqrt(effective / atTie));
     }
 }

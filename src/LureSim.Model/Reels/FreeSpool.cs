@@ -7,9 +7,6 @@ namespace LureSim.Model.Reels;
 /// </summary>
 internal sealed class FreeSpool : ReelFeed
 {
-    // Loose line at which the thumb presses fully: about one loop.
-    private const double ThumbFullM = 0.1;
-
     private readonly SpoolSpec _spec;
     private readonly WoundLine _wound;
     private double _thumb;
@@ -69,7 +66,7 @@ internal sealed class FreeSpool : ReelFeed
         LossJ += h * w * (((_spec.MagneticNms + (_spec.CentrifugalNms2 * w)) * w) + Dry());
         double u = 0.5 * (before + SpeedMS);
         GivenJ += 0.5 * _wound.LineKgM * u * u * u * h;
-        double wish = Math.Clamp(looseM / ThumbFullM, 0.0, 1.0);
+        double wish = Math.Clamp(looseM / _spec.ThumbFullM, 0.0, 1.0);
         _thumb += (wish - _thumb) * (_spec.ThumbDelayS > 0.0 ? 1.0 - Math.Exp(-h / _spec.ThumbDelayS) : 1.0);
     }
 

@@ -3,13 +3,11 @@ using LureSim.Model.Hands;
 namespace LureSim.Model.Reels;
 
 /// <summary>
-/// How fast the reel takes line in. Gathering keeps a wanted slack as people do, slowly: with e the slack, smoothed over
-/// 0.6 s, minus the wanted slack, V = V_i + 0.6 e, V_i' = 0.3 e, held between 0 and 2 m/s. The gains are a guess about
-/// hands (common practice, no source); slower ones take longer to settle and end at the same slack.
+/// How fast the reel takes line in. Gathering keeps a wanted slack as people do, slowly: with e the slack, smoothed over a
+/// lag, minus the wanted slack, V = V_i + gain e, V_i' = gain reset e, held between 0 and the fastest (common practice, no source).
 /// </summary>
 public sealed class HandleTakeUp
 {
-    private const double Smoothing = 0.6, Gain = 0.6, IntegralGain = 0.3, Fastest = 2.0;
     private readonly TakeUpSpec spec;
     private readonly Twitch twitch;
     private double smoothSlack;
@@ -44,10 +42,10 @@ public sealed class HandleTakeUp
                 double u = (timeS % twitch.PeriodS) - twitch.PullS;
                 return u >= 0.0 && u < twitch.ReturnS ? spec.PerTwitchM / twitch.ReturnS : 0.0;
             default:
-                smoothSlack += dt * (slackM - smoothSlack) / Smoothing;
+                smoothSlack += dt * (slackM - smoothSlack) / spec.LagS;
                 double error = smoothSlack - spec.SlackM;
-                integral = Math.Clamp(integral + (dt * IntegralGain * error), 0.0, Fastest);
-                return Math.Clamp(integral + (Gain * error), 0.0, Fastest);
+                integral = Math.Clamp(integral + (dt * (spec.GainPerS * spec.ResetPerS) * error), 0.0, spec.FastestMS);
+                return Math.Clamp(integral + (spec.GainPerS * error), 0.0, spec.FastestMS);
         }
     }
 }

@@ -12,6 +12,7 @@ namespace LureSim.Model.Reels;
 /// <param name="FrictionNm">Bearings, cap and line friction, N m, guess 4e-4 (2e-4 to 1e-3).</param>
 /// <param name="ThumbNm">Friction of the thumb while line is loose, N m, guess 0.003 (0 to 0.01): it takes a tenth of the speed in a tenth of a second.</param>
 /// <param name="ThumbDelayS">Lag of the thumb, s, guess 0.15 (0.1 to 0.2).</param>
+/// <param name="ThumbFullM">Loose line at which the thumb presses fully, m, about one loop, guess 0.1 (0.05 to 0.2).</param>
 public sealed record SpoolSpec(
     [property: Parameter("I_b", "kg m2", 1e-7, 1e-4, GuessLow = 4e-7, GuessHigh = 1.5e-6)] double InertiaKgM2 = 8e-7,
     [property: Parameter("L", "m", 1.0, 1000.0)] double LineM = 75.0,
@@ -21,7 +22,8 @@ public sealed record SpoolSpec(
     [property: Parameter("c_c", "N m s2", 0.0, 1e-6)] double CentrifugalNms2 = 0.0,
     [property: Parameter("M_0", "N m", 0.0, 0.05, GuessLow = 2e-4, GuessHigh = 1e-3)] double FrictionNm = 4e-4,
     [property: Parameter("thumb", "N m", 0.0, 0.5, GuessLow = 0.0, GuessHigh = 0.01)] double ThumbNm = 0.003,
-    [property: Parameter("lag of the thumb", "s", 0.0, 2.0, GuessLow = 0.1, GuessHigh = 0.2)] double ThumbDelayS = 0.15)
+    [property: Parameter("lag of the thumb", "s", 0.0, 2.0, GuessLow = 0.1, GuessHigh = 0.2)] double ThumbDelayS = 0.15,
+    [property: Parameter("thumb full", "m", 0.01, 1.0, GuessLow = 0.05, GuessHigh = 0.2)] double ThumbFullM = 0.1)
 {
     // Low end of the guess of packing; what fits then fits always.
     private const double LoosestPacking = 0.6;

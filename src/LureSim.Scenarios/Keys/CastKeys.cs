@@ -62,6 +62,13 @@ public static class CastKeys
         Lens = Lens.OfSetup(s => s.Reel.Spool.ThumbDelayS, Activities.Cast),
     };
 
+    /// <summary>Thumb pressed fully.</summary>
+    public static readonly KeySpec ThumbFull = new("cast.thumb_full", QuantityKind.Length, "cm", "Loose line at which the thumb presses fully, about one loop.")
+    {
+        Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.ThumbFullM)),
+        Lens = Lens.OfSetup(s => s.Reel.Spool.ThumbFullM, Activities.Cast),
+    };
+
     /// <summary>Pick-up factor.</summary>
     public static readonly KeySpec PickUp = new(
         "cast.pick_up", QuantityKind.Ratio, "", "K in T = c_g (T_0 + K mu v^2) of a fixed spool; without it the line decides: 2 for braid, 1.2 for single strands.")
@@ -129,7 +136,7 @@ public static class CastKeys
     /// <summary>Rows of the table.</summary>
     public static readonly KeySpec[] All =
     [
-        Effort, Overhang, Release, ReleaseLate, Thumb, ThumbDelay, PickUp, RestTension, RingFriction, LineFriction, WetLine,
+        Effort, Overhang, Release, ReleaseLate, Thumb, ThumbDelay, ThumbFull, PickUp, RestTension, RingFriction, LineFriction, WetLine,
         NodeSpacing, SwingStep, FlightStep,
     ];
 }

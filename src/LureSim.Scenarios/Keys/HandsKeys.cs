@@ -112,10 +112,17 @@ public static class HandsKeys
         Lens = Lens.OfSetup(s => s.Hands.Scatter, Activities.Cast),
     };
 
+    /// <summary>Settling after the stop.</summary>
+    public static readonly KeySpec Settling = new("hands.settling", QuantityKind.AngularSpeed, "rad/s", "Rate at which the braked hands settle, like a critically damped arm; it acts after the release.")
+    {
+        Parameter = Parameter.Of<HandsSpec>(nameof(HandsSpec.SettlingRadS)),
+        Lens = Lens.OfSetup(s => s.Hands.SettlingRadS, Activities.Cast),
+    };
+
     /// <summary>Rows of the table.</summary>
     public static readonly KeySpec[] All =
     [
         Torque, Speed, Inertia, Push, PushSpeed, PushedMass, Travel, Ramp, StartAngle, StopAngle, BrakeShare, Raise,
-        ReleaseError, Scatter,
+        ReleaseError, Scatter, Settling,
     ];
 }

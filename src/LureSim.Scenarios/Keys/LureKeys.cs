@@ -144,6 +144,27 @@ public static class LureKeys
         Lens = Lens.OfSetup(s => s.Lure.SternPlace),
     };
 
+    /// <summary>Nose: damping.</summary>
+    public static readonly KeySpec NoseDamping = new("lure.nose_damping", QuantityKind.Ratio, "", "Damping ratio of the bobbing nose, waves and skin together.")
+    {
+        Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.NoseDamping)),
+        Lens = Lens.OfSetup(s => s.Lure.NoseDamping, Activities.Retrieve),
+    };
+
+    /// <summary>Friction: speed.</summary>
+    public static readonly KeySpec FrictionSpeed = new("lure.friction_speed", QuantityKind.Speed, "m/s", "Speed at which the friction of the wetted skin is taken, the middle of a glide.")
+    {
+        Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.FrictionSpeedMS)),
+        Lens = Lens.OfSetup(s => s.Lure.FrictionSpeedMS, Activities.Retrieve),
+    };
+
+    /// <summary>Hooks: depth.</summary>
+    public static readonly KeySpec HookReach = new("lure.hook_reach", QuantityKind.Length, "mm", "Depth over which a hanging hook goes under: dry with its hanger this high over the water.")
+    {
+        Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.HookReachM)),
+        Lens = Lens.OfSetup(s => s.Lure.HookReachM, Activities.Retrieve),
+    };
+
     /// <summary>Hooks: drag.</summary>
     public static readonly KeySpec HookDrag = new("lure.hook_drag", QuantityKind.Ratio, "", "Factor on the drag area that the size of a hook gives.")
     {
@@ -168,7 +189,7 @@ public static class LureKeys
     public static readonly KeySpec[] All =
     [
         Shape, Length, Diameter, Height, Mass, MassWithHooks, Tie, TieX, TieZ, Ballast, Hooks, Stations, AddedMassFactor, CrossFlowCd, AxialDragFactor, FormDrag,
-        SternShedding, SternPlace, HookDrag, HookAlong,
+        SternShedding, SternPlace, NoseDamping, FrictionSpeed, HookReach, HookDrag, HookAlong,
         .. FlightKeys.All,
     ];
 }

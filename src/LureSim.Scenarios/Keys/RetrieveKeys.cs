@@ -65,6 +65,34 @@ public static class RetrieveKeys
         Lens = Lens.OfRetrieve(t => t.TakeUp.PerTwitchM),
     };
 
+    /// <summary>Lag of gathering.</summary>
+    public static readonly KeySpec GatherLag = new("retrieve.gather_lag", QuantityKind.Time, "s", "Time over which the hand that gathers averages the slack.")
+    {
+        Parameter = Parameter.Of<TakeUpSpec>(nameof(TakeUpSpec.LagS)),
+        Lens = Lens.OfRetrieve(t => t.TakeUp.LagS),
+    };
+
+    /// <summary>Gain of gathering.</summary>
+    public static readonly KeySpec GatherGain = new("retrieve.gather_gain", QuantityKind.Frequency, "/s", "Take-up speed per slack too much.")
+    {
+        Parameter = Parameter.Of<TakeUpSpec>(nameof(TakeUpSpec.GainPerS)),
+        Lens = Lens.OfRetrieve(t => t.TakeUp.GainPerS),
+    };
+
+    /// <summary>Reset of gathering.</summary>
+    public static readonly KeySpec GatherReset = new("retrieve.gather_reset", QuantityKind.Frequency, "/s", "Rate at which lasting slack becomes lasting take-up speed.")
+    {
+        Parameter = Parameter.Of<TakeUpSpec>(nameof(TakeUpSpec.ResetPerS)),
+        Lens = Lens.OfRetrieve(t => t.TakeUp.ResetPerS),
+    };
+
+    /// <summary>Limit of gathering.</summary>
+    public static readonly KeySpec GatherFastest = new("retrieve.gather_fastest", QuantityKind.Speed, "m/s", "Fastest take-up of a hand that gathers.")
+    {
+        Parameter = Parameter.Of<TakeUpSpec>(nameof(TakeUpSpec.FastestMS)),
+        Lens = Lens.OfRetrieve(t => t.TakeUp.FastestMS),
+    };
+
     /// <summary>Duration.</summary>
     public static readonly KeySpec Duration = new("retrieve.duration", QuantityKind.Time, "s", "Simulated time.")
     {
@@ -103,6 +131,6 @@ public static class RetrieveKeys
     /// <summary>Rows of the table.</summary>
     public static readonly KeySpec[] All =
     [
-        Distance, Cadence, Stroke, Slack, TakeUp, TakeUpSpeed, TakeUpPerTwitch, Duration, HoldDistance, StartHeading, StartSideways, WarmUp,
+        Distance, Cadence, Stroke, Slack, TakeUp, TakeUpSpeed, TakeUpPerTwitch, GatherLag, GatherGain, GatherReset, GatherFastest, Duration, HoldDistance, StartHeading, StartSideways, WarmUp,
     ];
 }

@@ -27,7 +27,8 @@ internal static class HandsMapper
             BrakeShare: c[HandsKeys.BrakeShare],
             RaiseM: c[HandsKeys.Raise],
             ReleaseErrorS: c.Guessed(HandsKeys.ReleaseError, Usual(usual.ReleaseErrorS, HandsKeys.ReleaseError)),
-            Scatter: c.Guessed(HandsKeys.Scatter, Usual(usual.Scatter, HandsKeys.Scatter)));
+            Scatter: c.Guessed(HandsKeys.Scatter, Usual(usual.Scatter, HandsKeys.Scatter)),
+            SettlingRadS: c[HandsKeys.Settling]);
         if (hands.StopRad < hands.StartRad + HandsSpec.LeastSwingRad)
         {
             c.Fault(HandsKeys.StopAngle, string.Concat(

@@ -39,7 +39,10 @@ internal static class LureMapper
             AxialDragFactor: c[LureKeys.AxialDragFactor],
             FormDragCd: c[LureKeys.FormDrag],
             SternShedding: c[LureKeys.SternShedding],
-            SternPlace: c[LureKeys.SternPlace])
+            SternPlace: c[LureKeys.SternPlace],
+            NoseDamping: c[LureKeys.NoseDamping],
+            FrictionSpeedMS: c[LureKeys.FrictionSpeed],
+            HookReachM: c[LureKeys.HookReach])
         {
             Flight = new(
                 TumblingShare: c.Guessed(FlightKeys.Tumbling, LureFlightSpec.UsualTumbling((LureShape)(int)shape)),

@@ -26,7 +26,8 @@ internal static class ReelMapper
             CentrifugalNms2: c[SpoolKeys.CentrifugalBrake],
             FrictionNm: c[SpoolKeys.SpoolFriction],
             ThumbNm: c[CastKeys.Thumb],
-            ThumbDelayS: c[CastKeys.ThumbDelay]);
+            ThumbDelayS: c[CastKeys.ThumbDelay],
+            ThumbFullM: c[CastKeys.ThumbFull]);
         double radius = 0.5 * reel.SpoolDiameterM, most = spool.MostLineM(line, radius);
         double length = c.Guessed(SpoolKeys.LineOnSpool, spool.UsualLine(line, radius));
         if (reel.Kind == ReelKind.Revolving && length > most)

@@ -27,7 +27,11 @@ internal static class RetrieveMapper
                 Mode: double.IsNaN(takeUp) ? TakeUpMode.Gather : (TakeUpMode)(int)takeUp,
                 SlackM: c[RetrieveKeys.Slack],
                 SpeedMS: c[RetrieveKeys.TakeUpSpeed],
-                PerTwitchM: c[RetrieveKeys.TakeUpPerTwitch]),
+                PerTwitchM: c[RetrieveKeys.TakeUpPerTwitch],
+                LagS: c[RetrieveKeys.GatherLag],
+                GainPerS: c[RetrieveKeys.GatherGain],
+                ResetPerS: c[RetrieveKeys.GatherReset],
+                FastestMS: c[RetrieveKeys.GatherFastest]),
             Solver = new(Nodes: (int)c[SolverKeys.Nodes], StepS: c[SolverKeys.Step], OutputStepS: c[SolverKeys.OutputStep]),
         };
     }

@@ -21,7 +21,7 @@ public sealed class CastSource() : FigureSource<CastResult>("cast", Activities.C
 
     private static readonly KeySpec[] OfFixedSpools = [CastKeys.PickUp, CastKeys.RestTension, CastKeys.RingFriction];
 
-    private static readonly KeySpec[] OfRevolvingSpools = [.. SpoolKeys.All, CastKeys.Thumb, CastKeys.ThumbDelay];
+    private static readonly KeySpec[] OfRevolvingSpools = [.. SpoolKeys.All, CastKeys.Thumb, CastKeys.ThumbDelay, CastKeys.ThumbFull];
 
     /// <inheritdoc/>
     public override bool Reads(KeySpec key, ScenarioResult scenario)
@@ -29,7 +29,7 @@ public sealed class CastSource() : FigureSource<CastResult>("cast", Activities.C
         ArgumentNullException.ThrowIfNull(key);
         ArgumentNullException.ThrowIfNull(scenario);
         KeySpec[] otherReel = scenario.Setup!.Reel.Kind == ReelKind.Fixed ? OfRevolvingSpools : OfFixedSpools;
-        return !OtherTables.Contains(key.Table) && !Unread.Contains(key) && !otherReel.Contains(key);
+        return (key.ReadBy & Asks) != 0 && !OtherTables.Contains(key.Table) && !Unread.Contains(key) && !otherReel.Contains(key);
     }
 
     /// <inheritdoc/>

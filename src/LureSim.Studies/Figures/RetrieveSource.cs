@@ -13,6 +13,9 @@ public sealed class RetrieveSource() : FigureSource<RetrieveSummary>("retrieve",
     private static readonly KeySpec[] Unread =
         [RodKeys.AirDrag, RodKeys.ButtDiameter, ReelKeys.Kind, ReelKeys.Drag, LineKeys.Set.Strength, LeaderKeys.Set.Strength];
 
+    private static readonly KeySpec[] OfGathering =
+        [RetrieveKeys.GatherLag, RetrieveKeys.GatherGain, RetrieveKeys.GatherReset, RetrieveKeys.GatherFastest];
+
     /// <inheritdoc/>
     public override bool Reads(KeySpec key, ScenarioResult scenario) => Enters(key, scenario);
 
@@ -27,6 +30,7 @@ public sealed class RetrieveSource() : FigureSource<RetrieveSummary>("retrieve",
         TakeUpMode mode = retrieve.IsTow ? TakeUpMode.Steady : retrieve.TakeUp.Mode;
         return !key.IsCastOnly && !Unread.Contains(key)
             && (key != RetrieveKeys.TakeUpSpeed || mode == TakeUpMode.Steady)
+            && (!OfGathering.Contains(key) || mode == TakeUpMode.Gather)
             && (key != RetrieveKeys.TakeUpPerTwitch || mode == TakeUpMode.PerTwitch);
     }
 

@@ -8,7 +8,7 @@ namespace LureSim.Model.Tests.Cast;
 public sealed class SwingTests
 {
     private const double Length = 1.7;
-    private static readonly Stop Never = new(1e9, 1.0, 1.0, 1.0);
+    private static readonly Stop Never = new(1e9, 1.0, 1.0, 1.0, 10.0);
 
     [Theory]
     [InlineData(1e-3)]

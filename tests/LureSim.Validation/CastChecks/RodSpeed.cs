@@ -11,7 +11,7 @@ namespace LureSim.Validation.CastChecks;
 public static class RodSpeed
 {
     private const double Length = 1.8;
-    private static readonly Stop Never = new(1e9, 1.0, 1.0, 1.0);
+    private static readonly Stop Never = new(1e9, 1.0, 1.0, 1.0, 10.0);
 
     [PublishedCheck]
     public static Check RigidRod()
