@@ -1,4 +1,4 @@
-using LureSim.Numerics.Ode;
+using LureSim.References.Ode;
 using LureSim.Studies.Cadence;
 
 namespace LureSim.Validation.CadenceChecks;
