@@ -1,5 +1,6 @@
 using LureSim.Model.Reels;
 using LureSim.Model.Rods;
+using LureSim.Numerics.Tension;
 
 namespace LureSim.Model.Lines.Air;
 
@@ -23,8 +24,8 @@ internal sealed class AirLine
     private readonly int _capacity;
     private readonly double _mu, _inside, _gravity, _spacing;
     private readonly double[] _along, _across, _weight, _dragAlong, _dragAcross, _wind;
-    private readonly double[] _tx, _tz, _ux, _uz, _gxx, _gxz, _gzz, _fx, _fz;
-    private readonly UnilateralTensions _pull;
+    private readonly double[] _tx, _tz, _ux, _uz, _gxx, _gxz, _gzz, _fx, _fz, _gap;
+    private readonly UnilateralTridiagonal _pull;
 
     /// <summary>Creates the line with the lure alone at its end.</summary>
     /// <param name="line">Material and size.</param>
@@ -47,14 +48,14 @@ internal sealed class AirLine
         (X, Z, Vx, Vz, Ax, Az, RestM) = (New(), New(), New(), New(), New(), New(), New());
         (_along, _across, _weight, _dragAlong, _dragAcross, _wind) = (New(), New(), New(), New(), New(), New());
         (_tx, _tz, _ux, _uz) = (New(), New(), New(), New());
-        (_gxx, _gxz, _gzz, _fx, _fz) = (New(), New(), New(), New(), New());
-        _pull = new UnilateralTensions(_capacity);
+        (_gxx, _gxz, _gzz, _fx, _fz, _gap) = (New(), New(), New(), New(), New(), New());
+        _pull = new UnilateralTridiagonal(1, _capacity, 0);
     }
 
     public double LureKg { get; }
 
     /// <summary>N + 1, points with the lure.</summary>
-    public int Count { get; private set; } = 1;
+    public int Count => _pull.Count;
 
     public double[] X { get; }
 
@@ -119,12 +120,12 @@ internal sealed class AirLine
             }
 
             double feed = end ? (0.5 * h * reel.SpeedMS) + (q * reel.Accel) : 0.0;
-            _pull.Gap[s] = distance - RestM[s] - feed;
+            _gap[s] = distance - RestM[s] - feed;
             Respond(s, h, _tx[s] + beforeX, _tz[s] + beforeZ);
             (beforeX, beforeZ, px, pz) = (_tx[s], _tz[s], nx, nz);
         }
 
-        LooseM = Math.Max(0.0, -_pull.Gap[last]);
+        LooseM = Math.Max(0.0, -_gap[last]);
         Rows(h, tip, reel);
     }
 
@@ -132,13 +133,13 @@ internal sealed class AirLine
     public (double X, double Z) Pull(double h, TipLink tip, ReelFeed reel)
     {
         int last = Count - 1;
-        _pull.Solve(Count);
+        _pull.Solve();
         if (reel.SpeedMS + (h * (reel.FreeAccel + (reel.InverseMass * _pull.Tension[last]))) < 0.0)
         {
             // The reel comes to rest inside the step: it holds the line like a lock.
             (reel.FreeAccel, reel.InverseMass) = (-reel.SpeedMS / h, 0.0);
             Rows(h, tip, reel);
-            _pull.Solve(Count);
+            _pull.Solve();
         }
 
         double fromX = 0.0, fromZ = 0.0;
@@ -198,7 +199,7 @@ internal sealed class AirLine
         double tx = dx / distance, tz = dz / distance;
         double wx = Vx[last] + (share * (tipVx - Vx[last])), wz = Vz[last] + (share * (tipVz - Vz[last]));
         double along = (wx * tx) + (wz * tz) + feedMS;
-        int p = Count++;
+        int p = Count;
         X[p] = X[last] + (share * dx);
         Z[p] = Z[last] + (share * dz);
         Vx[p] = wx - (along * tx);
@@ -207,8 +208,7 @@ internal sealed class AirLine
         RestM[p] = RestM[last] - rest;
         RestM[last] = rest;
         (_tx[p], _tz[p], _ux[p], _uz[p]) = (tx, tz, tx, tz);
-        _pull.Tension[p] = _pull.Tension[last];
-        _pull.Taut[p] = _pull.Taut[last];
+        _pull.Append();
         Work.FedJ += KineticJ().Line;
     }
 
@@ -228,7 +228,7 @@ internal sealed class AirLine
     /// <summary>Copies the state of another one of the same line.</summary>
     public void CopyFrom(AirLine other)
     {
-        Count = other.Count;
+        _pull.CopyFrom(other._pull);
         foreach ((double[] to, double[] from) in new[]
         {
             (X, other.X), (Z, other.Z), (Vx, other.Vx), (Vz, other.Vz), (Ax, other.Ax), (Az, other.Az),
@@ -238,7 +238,6 @@ internal sealed class AirLine
             Array.Copy(from, to, Count);
         }
 
-        _pull.CopyFrom(other._pull, Count);
         Work = other.Work;
         LooseM = other.LooseM;
     }
@@ -290,9 +289,11 @@ internal sealed class AirLine
             double length = RestM[s] + (end ? _inside : 0.0), k = _line.AxialStiffnessN / length;
 
             // The dashpot rises with the first 1e-4 of strain, or a segment that comes taut would be hit by it.
-            double c = _line.DampingTimeS * k * Math.Clamp(_pull.Gap[s] / (1e-4 * length), 0.0, 1.0);
+            double c = _line.DampingTimeS * k * Math.Clamp(_gap[s] / (1e-4 * length), 0.0, 1.0);
             double b = (0.25 * h * h * k) + (h * c);
-            _pull.SetRow(s, (1.0 / b) + yield, coupling, ((k * (_pull.Gap[s] + (0.25 * h * h * gain))) + (c * rate)) / b);
+            _pull.Diagonal[s] = (1.0 / b) + yield;
+            _pull.OffDiagonal[s] = coupling;
+            _pull.RightSide[s] = ((k * (_gap[s] + (0.25 * h * h * gain))) + (c * rate)) / b;
         }
     }
 
