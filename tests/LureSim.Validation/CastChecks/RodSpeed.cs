@@ -4,6 +4,7 @@ using LureSim.Model.Hands;
 using LureSim.Model.Lines.Air;
 using LureSim.Model.Reels;
 using LureSim.Model.Rods;
+using LureSim.Numerics.Steps;
 
 namespace LureSim.Validation.CastChecks;
 
@@ -116,11 +117,11 @@ public static class RodSpeed
     {
         for (int pass = 0; pass < 2; pass++)
         {
-            rod.Free(h, time);
+            rod.Free(new Midpoint(h), time);
             rod.Pull(0.0, 0.0);
         }
 
-        rod.Advance(h);
+        rod.Advance(new Midpoint(h));
     }
 
     private static RodChain Chain(double stiffness, double massPerLength) =>

@@ -6,7 +6,7 @@ using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Rods;
 using LureSim.Numerics;
-using LureSim.Numerics.Tension;
+using LureSim.Numerics.Steps;
 using LureSim.Validation.LineChecks;
 
 namespace LureSim.Validation.CrossChecks;

@@ -2,7 +2,7 @@ using LureSim.Model.Lines.Chain;
 using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
 using LureSim.Numerics;
-using LureSim.Numerics.Tension;
+using LureSim.Numerics.Steps;
 using LureSim.Validation.LineChecks;
 
 namespace LureSim.Validation.Invariants;

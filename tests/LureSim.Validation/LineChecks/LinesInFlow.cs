@@ -2,7 +2,7 @@ using LureSim.Model.Lines;
 using LureSim.Model.Lines.Chain;
 using LureSim.Model.Media;
 using LureSim.Numerics;
-using LureSim.Numerics.Tension;
+using LureSim.Numerics.Steps;
 
 namespace LureSim.Validation.LineChecks;
 

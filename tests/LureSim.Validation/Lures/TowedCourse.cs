@@ -2,7 +2,7 @@ using System.Numerics;
 using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
 using LureSim.Numerics;
-using LureSim.Numerics.Tension;
+using LureSim.Numerics.Steps;
 using MathNet.Numerics.LinearAlgebra;
 using Polynomials = MathNet.Numerics.Polynomial;
 

@@ -1,5 +1,5 @@
 using LureSim.References.Ode;
-using LureSim.Numerics.Tension;
+using LureSim.Numerics.Steps;
 
 namespace LureSim.Validation.OdeChecks;
 

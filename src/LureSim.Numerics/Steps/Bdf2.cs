@@ -1,4 +1,4 @@
-namespace LureSim.Numerics.Tension;
+namespace LureSim.Numerics.Steps;
 
 /// <summary>
 /// Coefficients of one step of the two-step backward differentiation formula with variable step:
@@ -26,6 +26,9 @@ public readonly record struct Bdf2(double Q, double HistoryNow, double HistoryBe
         double scale = 1.0 / (1.0 + (2.0 * w));
         return new Bdf2(dt * (1.0 + w) * scale, (1.0 + w) * (1.0 + w) * scale, -w * w * scale, dt, w);
     }
+
+    /// <summary>(q^2, q): v = v* + q a, x = x* + q v.</summary>
+    public StepGains Gains => new(Q * Q, Q);
 
     /// <summary>The part of the new value that history fixes.</summary>
     /// <param name="now">y(n).</param>
