@@ -1,5 +1,5 @@
-using LureSim.References.Ode;
 using LureSim.Numerics.Steps;
+using LureSim.References.Ode;
 
 namespace LureSim.Validation.OdeChecks;
 
