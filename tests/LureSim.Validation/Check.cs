@@ -25,14 +25,28 @@ public sealed record Row(string Quantity, string Unit, double Expected, double C
     public bool Passes => Error <= Tolerance;
 }
 
-/// <summary>Error against resolution, coarse to fine.</summary>
+/// <summary>Error against resolution, coarse to fine. It must fall at every level, and over all of them at least with an order.</summary>
 /// <param name="Parameter">"N" or "dt, ms".</param>
 /// <param name="Quantity">What the error is of.</param>
-/// <param name="Levels">(resolution, error).</param>
-public sealed record Ladder(string Parameter, string Quantity, IReadOnlyList<(double Level, double Error)> Levels)
+/// <param name="Levels">(resolution, error), at least two; resolutions all rise (a count) or all fall (a step, a tolerance).</param>
+/// <param name="LeastOrder">Least observed order, positive.</param>
+/// <param name="Why">What order is expected and why the least one is no higher.</param>
+public sealed record Ladder(string Parameter, string Quantity, IReadOnlyList<(double Level, double Error)> Levels, double LeastOrder, string Why)
 {
-    /// <summary>True when the last error is smaller than the first.</summary>
-    public bool Shrinks => Levels[^1].Error < Levels[0].Error;
+    /// <summary>p of error ~ (coarseness)^p: slope of the straight line through log error against log level by least squares. NaN where an error is 0.</summary>
+    public double Order
+    {
+        get
+        {
+            double[] x = [.. Levels.Select(l => Math.Log(l.Level))], y = [.. Levels.Select(l => Math.Log(l.Error))];
+            double meanX = x.Average(), meanY = y.Average();
+            double slope = x.Zip(y, (a, b) => (a - meanX) * (b - meanY)).Sum() / x.Sum(a => (a - meanX) * (a - meanX));
+            return x[^1] > x[0] ? -slope : slope;
+        }
+    }
+
+    /// <summary>True when every error is smaller than the one before and the order is reached; false for NaN too.</summary>
+    public bool Holds => Levels.Count > 1 && Order >= LeastOrder && Levels.Zip(Levels.Skip(1), (a, b) => b.Error < a.Error).All(falls => falls);
 }
 
 /// <summary>One published check.</summary>

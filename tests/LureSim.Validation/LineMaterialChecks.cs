@@ -1,4 +1,5 @@
 using LureSim.Model.Lines;
+using LureSim.References.Lines;
 
 namespace LureSim.Validation;
 

@@ -1,4 +1,5 @@
 using LureSim.Model.Media;
+using LureSim.References.Media;
 
 namespace LureSim.Validation;
 

@@ -36,8 +36,12 @@ public sealed class PublishedChecks
         Assert.NotEmpty(check.Rows);
         string[] broken = check.Rows.Where(r => !r.Passes).Select(Describe).ToArray();
         Assert.True(broken.Length == 0, $"{check.Code} {check.Title}: {string.Join("; ", broken)}");
-        Assert.True(check.Ladder?.Shrinks ?? true, $"{check.Code}: error does not shrink with {check.Ladder?.Parameter}");
+        Assert.True(check.Ladder?.Holds ?? true, $"{check.Code}: {Describe(check.Ladder)}");
     }
+
+    private static string Describe(Ladder? ladder) => ladder is null ? "" : string.Create(
+        CultureInfo.InvariantCulture,
+        $"errors {string.Join(", ", ladder.Levels.Select(l => l.Error.ToString("G3", CultureInfo.InvariantCulture)))} with {ladder.Parameter}: order {ladder.Order:F2}, at least {ladder.LeastOrder} demanded, falling at every level");
 
     private static string Describe(Row r) => string.Create(
         CultureInfo.InvariantCulture,

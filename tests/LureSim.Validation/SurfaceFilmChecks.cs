@@ -3,6 +3,8 @@ using LureSim.Model.Lines;
 using LureSim.Model.Lines.Chain;
 using LureSim.Model.Media;
 using LureSim.Numerics;
+using LureSim.References.Lines;
+using LureSim.References.Media;
 using LureSim.Validation.LineChecks;
 
 namespace LureSim.Validation;

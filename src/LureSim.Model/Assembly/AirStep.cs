@@ -1,6 +1,7 @@
 using LureSim.Model.Lines.Air;
 using LureSim.Model.Reels;
 using LureSim.Model.Rods;
+using LureSim.Numerics.Steps;
 
 namespace LureSim.Model.Assembly;
 
@@ -48,19 +49,20 @@ internal sealed class AirStep(ChainRod? rod, AirLine line, ReelFeed reel)
     /// <exception cref="ModelException">The state is no longer finite.</exception>
     public void Step(double h)
     {
+        var step = new Midpoint(h);
         TipLink tip = _rest ?? Rod.Link;
         (double X, double Z) force = default;
-        Line.Begin(h);
+        Line.Begin(step);
         for (int pass = 0; pass < Passes; pass++)
         {
             if (_rest is null)
             {
-                Rod.Free(h, TimeS);
+                Rod.Free(step, TimeS);
             }
 
             Reel.Free(h);
-            Line.Free(h, tip, Reel);
-            force = Line.Pull(h, tip, Reel);
+            Line.Free(step, tip, Reel);
+            force = Line.Pull(step, tip, Reel);
             if (_rest is null)
             {
                 Rod.Pull(force.X, force.Z);
@@ -69,10 +71,10 @@ internal sealed class AirStep(ChainRod? rod, AirLine line, ReelFeed reel)
 
         double ax = tip.FreeAx + (tip.Gxx * force.X) + (tip.Gxz * force.Z);
         double az = tip.FreeAz + (tip.Gxz * force.X) + (tip.Gzz * force.Z);
-        Line.Advance(h, tip, (ax, az), Reel);
+        Line.Advance(step, tip, (ax, az), Reel);
         if (_rest is null)
         {
-            Rod.Advance(h);
+            Rod.Advance(step);
         }
 
         Reel.Advance(h, Line.TipTensionN, Line.LooseM);

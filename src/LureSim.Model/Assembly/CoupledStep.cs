@@ -3,7 +3,7 @@ using LureSim.Model.Lines.Chain;
 using LureSim.Model.Lures;
 using LureSim.Model.Rods;
 using LureSim.Numerics;
-using LureSim.Numerics.Tension;
+using LureSim.Numerics.Steps;
 
 namespace LureSim.Model.Assembly;
 

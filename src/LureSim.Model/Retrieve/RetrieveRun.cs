@@ -2,7 +2,7 @@ using LureSim.Model.Assembly;
 using LureSim.Model.Hands;
 using LureSim.Model.Lines.Chain;
 using LureSim.Numerics;
-using LureSim.Numerics.Tension;
+using LureSim.Numerics.Steps;
 
 namespace LureSim.Model.Retrieve;
 

@@ -1,4 +1,5 @@
 using LureSim.Model.Hands;
+using LureSim.Numerics.Steps;
 
 namespace LureSim.Model.Rods;
 
@@ -74,21 +75,21 @@ internal sealed class ChainRod
     public DriveLoad Turn, Push;
 
     /// <summary>Assembles and solves everything but the line's pull.</summary>
-    public void Free(double h, double time)
+    public void Free(Midpoint step, double time)
     {
         int n = _size;
         for (int i = 0; i < n; i++)
         {
-            _mid[i] = Q[i] + (0.5 * h * V[i]) + (0.25 * h * h * A[i]);
-            _rate[i] = V[i] + (0.5 * h * A[i]);
+            _mid[i] = step.PlaceOf(Q[i], V[i], A[i]);
+            _rate[i] = step.RateOf(V[i], A[i]);
             (_sin[i], _cos[i]) = Math.SinCos(_mid[i]);
         }
 
-        Turn = _turning.About(time + (0.5 * h), _mid[1], _rate[1]);
-        Push = _pushing.About(time + (0.5 * h), _mid[0], _rate[0]);
+        Turn = _turning.About(time + step.Half, _mid[1], _rate[1]);
+        Push = _pushing.About(time + step.Half, _mid[0], _rate[0]);
         Inertia();
         Loads();
-        Implicit(h);
+        Implicit(step);
         Cholesky();
         Levers();
         Array.Copy(_jx, _yx, n);
@@ -107,13 +108,14 @@ internal sealed class ChainRod
     }
 
     /// <summary>Ends the step and books its work.</summary>
-    public void Advance(double h)
+    public void Advance(Midpoint step)
     {
+        double h = step.Dt;
         for (int i = 0; i < _size; i++)
         {
-            _rate[i] = V[i] + (0.5 * h * A[i]);
-            _mid[i] = Q[i] + (0.5 * h * V[i]) + (0.25 * h * h * A[i]);
-            Q[i] += (h * V[i]) + (0.5 * h * h * A[i]);
+            _rate[i] = step.RateOf(V[i], A[i]);
+            _mid[i] = step.PlaceOf(Q[i], V[i], A[i]);
+            Q[i] += step.Way(V[i], A[i]);
             V[i] += h * A[i];
         }
 
@@ -247,18 +249,18 @@ internal sealed class ChainRod
     }
 
     // Linear terms: to the right-hand side at the explicit midpoint, to the matrix for the rest.
-    private void Implicit(double h)
+    private void Implicit(Midpoint step)
     {
         int n = _size;
-        double q = 0.25 * h * h, c = 0.5 * h;
-        AddDrive(0, Push, q, c, h);
-        AddDrive(1, Turn, q, c, h);
+        StepGains gains = step.Gains;
+        AddDrive(0, Push, step);
+        AddDrive(1, Turn, step);
         for (int j = 0; j < _chain.Links; j++)
         {
             int a = j + 1, b = j + 2;
             double k = _chain.SpringNm[j], d = _beta * k;
-            double moment = (k * (Q[b] - Q[a] + (c * (V[b] - V[a])))) + (d * (V[b] - V[a]));
-            double stiff = (q * k) + (c * d);
+            double moment = (k * (Q[b] - Q[a] + (step.Half * (V[b] - V[a])))) + (d * (V[b] - V[a]));
+            double stiff = gains.Mass(k, d);
             _rhs[a] += moment;
             _rhs[b] -= moment;
             _factor[(a * n) + a] += stiff;
@@ -267,10 +269,10 @@ internal sealed class ChainRod
         }
     }
 
-    private void AddDrive(int i, DriveLoad load, double q, double c, double h)
+    private void AddDrive(int i, DriveLoad load, Midpoint step)
     {
-        _rhs[i] += load.At(Q[i] + (0.5 * h * V[i]), V[i]);
-        _factor[(i * _size) + i] += (q * load.Stiffness) + (c * load.Damping);
+        _rhs[i] += load.At(Q[i] + (step.Half * V[i]), V[i]);
+        _factor[(i * _size) + i] += step.Gains.Mass(load.Stiffness, load.Damping);
     }
 
     private void Levers()

@@ -1,7 +1,7 @@
 using LureSim.Model.Hands;
 using LureSim.Model.Lines.Chain;
 using LureSim.Numerics;
-using LureSim.Numerics.Tension;
+using LureSim.Numerics.Steps;
 
 namespace LureSim.Model.Rods;
 
@@ -17,7 +17,7 @@ public sealed class ModalRod
     private readonly double[] freeQ;
     private readonly double[] freeRate;
     private readonly double[] inverse;
-    private double inverseFor;
+    private StepGains inverseFor;
     private double yield;
     private TipFrame frame;
     private double driveNow;
@@ -75,7 +75,7 @@ public sealed class ModalRod
         // The rigid tip's acceleration as the step itself differentiates its velocity: kinks of the stroke lose nothing.
         double drive = (end.DriveMS - step.History(driveNow, driveBefore)) / q;
         double bend = 0.0, bendRate = 0.0, side = 0.0, sideRate = 0.0;
-        SetInverse(q);
+        SetInverse(step.Gains);
         for (int k = 0; k < count; k++)
         {
             Free(step, k, k, -modes.BaseParticipationKg[k] * drive);
@@ -129,17 +129,17 @@ public sealed class ModalRod
     }
 
     /// <summary>How the modes yield; only a new length of step changes it.</summary>
-    private void SetInverse(double q)
+    private void SetInverse(StepGains gains)
     {
-        if (q == inverseFor)
+        if (gains == inverseFor)
         {
             return;
         }
 
-        (inverseFor, yield) = (q, 0.0);
+        (inverseFor, yield) = (gains, 0.0);
         for (int k = 0; k < count; k++)
         {
-            inverse[k] = 1.0 / (modes.MassKg[k] + (q * modes.DampingNsM[k]) + (q * q * modes.StiffnessNM[k]));
+            inverse[k] = 1.0 / (modes.MassKg[k] + (gains.Rate * modes.DampingNsM[k]) + (gains.Place * modes.StiffnessNM[k]));
             yield += inverse[k];
         }
     }

@@ -15,26 +15,41 @@ public sealed class UnilateralTridiagonal
 
     /// <summary>Storage for <paramref name="count"/> unknowns, padded so that vector loops may write past the end.</summary>
     /// <param name="count">Number of unknowns, at least 1.</param>
-    /// <param name="padding">Extra elements in the public arrays.</param>
+    /// <param name="padding">Extra elements in the public arrays, at least 0.</param>
     public UnilateralTridiagonal(int count, int padding)
+        : this(count, count, padding)
+    {
+    }
+
+    /// <summary>Storage for a system that grows by <see cref="Append"/>.</summary>
+    /// <param name="count">Number of unknowns at the start, at least 1.</param>
+    /// <param name="capacity">Most unknowns, at least <paramref name="count"/>.</param>
+    /// <param name="padding">Extra elements in the public arrays, at least 0.</param>
+    /// <exception cref="ArgumentOutOfRangeException">An argument is below its least value.</exception>
+    public UnilateralTridiagonal(int count, int capacity, int padding)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
+        ArgumentOutOfRangeException.ThrowIfLessThan(capacity, count);
+        ArgumentOutOfRangeException.ThrowIfNegative(padding);
         Count = count;
-        Diagonal = new double[count + padding];
-        OffDiagonal = new double[count + padding];
-        RightSide = new double[count + padding];
-        Tension = new double[count + padding];
-        coupling = new double[count];
-        forward = new double[count];
-        active = new bool[count];
+        Diagonal = new double[capacity + padding];
+        OffDiagonal = new double[capacity + padding];
+        RightSide = new double[capacity + padding];
+        Tension = new double[capacity + padding];
+        coupling = new double[capacity];
+        forward = new double[capacity];
+        active = new bool[capacity];
         Array.Fill(active, true);
     }
 
     /// <summary>Most rounds of one solve.</summary>
     public const int RoundLimit = 12;
 
-    /// <summary>Number of unknowns.</summary>
-    public int Count { get; }
+    /// <summary>Number of unknowns now.</summary>
+    public int Count { get; private set; }
+
+    /// <summary>Most unknowns.</summary>
+    public int Capacity => active.Length;
 
     /// <summary>A(j, j).</summary>
     public double[] Diagonal { get; }
@@ -72,6 +87,36 @@ public sealed class UnilateralTridiagonal
         {
             Tension[j] = Math.Max(0.0, Tension[j]);
         }
+    }
+
+    /// <summary>Adds an unknown at the end; it starts from tension and set of the one before it, as one half of a cut segment does.</summary>
+    /// <exception cref="InvalidOperationException">There is no room: <see cref="Count"/> is <see cref="Capacity"/>.</exception>
+    public void Append()
+    {
+        if (Count == Capacity)
+        {
+            throw new InvalidOperationException($"No room for more than {Capacity} unknowns.");
+        }
+
+        Tension[Count] = Tension[Count - 1];
+        active[Count] = active[Count - 1];
+        Count++;
+    }
+
+    /// <summary>Takes over count, tensions and active set of another system; rows and counters stay, as the next step writes the rows anew.</summary>
+    /// <param name="other">A system of at most this <see cref="Capacity"/>.</param>
+    /// <exception cref="ArgumentException">The other system has more unknowns than there is room for.</exception>
+    public void CopyFrom(UnilateralTridiagonal other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        if (other.Count > Capacity)
+        {
+            throw new ArgumentException($"{other.Count} unknowns do not fit into {Capacity}.", nameof(other));
+        }
+
+        Count = other.Count;
+        Array.Copy(other.Tension, Tension, Count);
+        Array.Copy(other.active, active, Count);
     }
 
     /// <summary>

@@ -1,6 +1,7 @@
 using LureSim.Model.Cast;
 using LureSim.Model.Hands;
 using LureSim.Model.Rods;
+using LureSim.Numerics.Steps;
 
 namespace LureSim.Model.Tests.Cast;
 
@@ -117,11 +118,11 @@ public sealed class SwingTests
     {
         for (int pass = 0; pass < 2; pass++)
         {
-            rod.Free(h, time);
+            rod.Free(new Midpoint(h), time);
             rod.Pull(0.0, 0.0);
         }
 
-        rod.Advance(h);
+        rod.Advance(new Midpoint(h));
     }
 
     private static RodChain Chain(double stiffness, double massPerLength, int links = 8) =>

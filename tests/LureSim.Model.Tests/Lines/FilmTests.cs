@@ -1,5 +1,7 @@
 using LureSim.Model.Lines;
 using LureSim.Model.Media;
+using LureSim.References.Lines;
+using LureSim.References.Media;
 
 namespace LureSim.Model.Tests.Lines;
 

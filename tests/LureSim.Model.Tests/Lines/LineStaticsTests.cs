@@ -1,5 +1,6 @@
 using LureSim.Model.Lines;
 using LureSim.Model.Media;
+using LureSim.References.Lines;
 
 namespace LureSim.Model.Tests.Lines;
 

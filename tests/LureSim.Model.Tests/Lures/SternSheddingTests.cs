@@ -1,7 +1,7 @@
 using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
 using LureSim.Numerics;
-using LureSim.Numerics.Tension;
+using LureSim.Numerics.Steps;
 
 namespace LureSim.Model.Tests.Lures;
 

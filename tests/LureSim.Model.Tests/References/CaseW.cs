@@ -7,7 +7,7 @@ using LureSim.Model.Media;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Rods;
 using LureSim.Numerics;
-using LureSim.Numerics.Tension;
+using LureSim.Numerics.Steps;
 
 namespace LureSim.Model.Tests.References;
 

@@ -1,5 +1,5 @@
 using LureSim.Numerics;
-using LureSim.Numerics.Ode;
+using LureSim.References.Ode;
 
 namespace LureSim.Model.Tests.References;
 

@@ -1,5 +1,5 @@
 using LureSim.Model.Tests.Data;
-using LureSim.Numerics.Ode;
+using LureSim.References.Ode;
 
 namespace LureSim.Model.Tests.References;
 

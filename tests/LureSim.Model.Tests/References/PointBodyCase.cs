@@ -2,6 +2,7 @@ using LureSim.Model.Lines;
 using LureSim.Model.Lines.Chain;
 using LureSim.Model.Media;
 using LureSim.Numerics;
+using LureSim.Numerics.Steps;
 using LureSim.Numerics.Tension;
 
 namespace LureSim.Model.Tests.References;

@@ -1,4 +1,4 @@
-using LureSim.Numerics.Ode;
+using LureSim.References.Ode;
 
 namespace LureSim.Numerics.Tests.Ode;
 

@@ -55,18 +55,75 @@ public sealed class UnilateralTridiagonalTests
         Assert.Equal(before, GC.GetAllocatedBytesForCurrentThread());
     }
 
+    [Fact]
+    public void A_grown_system_solves_like_one_made_in_full_size() => Systems.Sample(
+        s =>
+        {
+            UnilateralTridiagonal whole = Build(s.Off, s.Extra, s.Right);
+            whole.Solve();
+            var grown = new UnilateralTridiagonal(1, whole.Count, 0);
+            Fill(grown, [.. s.Off.Take(1)], s.Extra, s.Right);
+            grown.Solve();
+            for (int n = 2; n <= whole.Count; n++)
+            {
+                grown.Append();
+                Fill(grown, [.. s.Off.Take(n)], s.Extra, s.Right);
+                grown.Solve();
+            }
+
+            for (int j = 0; j < whole.Count; j++)
+            {
+                Assert.Equal(whole.Tension[j], grown.Tension[j], 1e-12);
+            }
+        },
+        iter: 500);
+
+    [Fact]
+    public void An_appended_unknown_starts_as_the_one_before_it_and_room_ends_with_the_capacity()
+    {
+        var solver = new UnilateralTridiagonal(1, 2, 0);
+        Fill(solver, [0], [0.5], [1.0]);
+        solver.Solve();
+        solver.Append();
+        Assert.Equal(2, solver.Count);
+        Assert.Equal(2.0, solver.Tension[1]);
+        Assert.Throws<InvalidOperationException>(solver.Append);
+        Assert.Throws<ArgumentOutOfRangeException>(() => new UnilateralTridiagonal(3, 2, 0));
+    }
+
+    [Fact]
+    public void A_copy_goes_on_from_the_set_it_took_over()
+    {
+        double[] off = [-0.4, -0.4, -0.4, 0], extra = [0.3, 0.3, 0.3, 0.3], right = [1, -1, 0.5, 0.2];
+        UnilateralTridiagonal first = Build(off, extra, right);
+        first.Solve();
+        var copy = new UnilateralTridiagonal(1, 6, 0);
+        copy.CopyFrom(first);
+        Assert.Equal(first.Count, copy.Count);
+        Assert.Equal(first.Tension.Take(4), copy.Tension.Take(4));
+        Fill(copy, off, extra, right);
+        copy.Solve();
+        Assert.Equal(first.Tension.Take(4), copy.Tension.Take(4));
+        Assert.Equal(1, copy.Passes);
+        Assert.Throws<ArgumentException>(() => new UnilateralTridiagonal(1, 3, 0).CopyFrom(first));
+    }
+
     private static UnilateralTridiagonal Build(double[] off, double[] extra, double[] right)
     {
+        var solver = new UnilateralTridiagonal(off.Length, 8);
+        Fill(solver, off, extra, right);
+        return solver;
+    }
+
+    private static void Fill(UnilateralTridiagonal solver, double[] off, double[] extra, double[] right)
+    {
         int n = off.Length;
-        var solver = new UnilateralTridiagonal(n, 8);
         for (int j = 0; j < n; j++)
         {
             solver.OffDiagonal[j] = j < n - 1 ? off[j] : 0.0;
             solver.Diagonal[j] = extra[j] + Math.Abs(solver.OffDiagonal[j]) + (j > 0 ? Math.Abs(off[j - 1]) : 0.0);
             solver.RightSide[j] = right[j];
         }
-
-        return solver;
     }
 
     /// <summary>Tries every set by dense elimination: the one with no negative tension and no overstretched inactive row.</summary>

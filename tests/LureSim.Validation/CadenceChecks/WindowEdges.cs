@@ -1,4 +1,4 @@
-using LureSim.Numerics.Ode;
+using LureSim.References.Ode;
 using LureSim.Studies.Cadence;
 
 namespace LureSim.Validation.CadenceChecks;
@@ -61,7 +61,8 @@ public static class WindowEdges
     }
 
     private static Ladder BracketLadder(string quantity, double exact, Func<double, double> edge) => new(
-        "1/bracket", quantity, [.. new[] { 0.1, 1e-2, 1e-3 }.Select(b => (1.0 / b, Math.Abs(edge(b) - exact)))]);
+        "1/bracket", quantity, [.. new[] { 0.1, 1e-2, 1e-3 }.Select(b => (1.0 / b, Math.Abs(edge(b) - exact)))],
+        0.8, "order 1: the edge lies anywhere in its bracket; bisection goes by halves, so that a tenth may be an eighth");
 
     /// <summary>Edges as the study finds them: a scan, then bisection of every change.</summary>
     private static double[] Edges(double from, double to, int scan, double bracket, Func<double, bool> inside)

@@ -4,6 +4,7 @@ using LureSim.Model.Hands;
 using LureSim.Model.Lines.Air;
 using LureSim.Model.Reels;
 using LureSim.Model.Rods;
+using LureSim.Numerics.Steps;
 
 namespace LureSim.Validation.CastChecks;
 
@@ -28,7 +29,8 @@ public static class RodSpeed
                 new Row("flown in 0.3 s over launch speed times 0.3 s", "-", 1.0, straight, 3e-4, Tol.Absolute),
             ],
             new Ladder("1/dt, 1/s", "launch speed, relative, against dt = 0.0625 ms",
-                [.. new[] { 2e-3, 1e-3, 5e-4 }.Select(h => (1.0 / h, Math.Abs((Sling(omega, overhang, h).Speed / Sling(omega, overhang, 6.25e-5).Speed) - 1.0)))]));
+                [.. new[] { 2e-3, 1e-3, 5e-4 }.Select(h => (1.0 / h, Math.Abs((Sling(omega, overhang, h).Speed / Sling(omega, overhang, 6.25e-5).Speed) - 1.0)))],
+                0.9, "order 1, of the late dashpot; the comparison with a run that has an eighth of the finest error shows 1.1 or more"));
     }
 
     [PublishedCheck]
@@ -116,11 +118,11 @@ public static class RodSpeed
     {
         for (int pass = 0; pass < 2; pass++)
         {
-            rod.Free(h, time);
+            rod.Free(new Midpoint(h), time);
             rod.Pull(0.0, 0.0);
         }
 
-        rod.Advance(h);
+        rod.Advance(new Midpoint(h));
     }
 
     private static RodChain Chain(double stiffness, double massPerLength) =>

@@ -37,7 +37,8 @@ public static class WholeCasts
 
         return new Check("P8", "Energy account of a whole cast: hands = rod, lure, line, spool, air, brakes",
             "conservation of energy", "Booked at midpoints, exact for linear loads; the rest falls with the step (ladder).", rows,
-            new Ladder("1/dt, 1/s", "residual, fixed spool", [.. new[] { 1e-3, 5e-4, 2.5e-4 }.Select(h => (1.0 / h, Math.Abs(Residual(ReelKind.Fixed, h))))]));
+            new Ladder("1/dt, 1/s", "residual, fixed spool", [.. new[] { 1e-3, 5e-4, 2.5e-4 }.Select(h => (1.0 / h, Math.Abs(Residual(ReelKind.Fixed, h))))],
+                0.9, "order 1, of the late dashpot; 0.1 for the next term"));
     }
 
     [PublishedCheck]

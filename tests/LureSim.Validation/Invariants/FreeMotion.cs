@@ -2,7 +2,7 @@ using LureSim.Model.Lines.Chain;
 using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
 using LureSim.Numerics;
-using LureSim.Numerics.Tension;
+using LureSim.Numerics.Steps;
 using LureSim.Validation.LineChecks;
 
 namespace LureSim.Validation.Invariants;
@@ -34,7 +34,8 @@ public static class FreeMotion
                 new("impulse of hull, line and a weight, change", "-", 0.0, line.Linear, 2e-3, Tol.Absolute),
                 new("its moment, change", "-", 0.0, line.Angular, 2e-3, Tol.Absolute),
             ],
-            new("dt, ms", "impulse of the spinning hull, change", [.. new[] { 0.4, 0.2, 0.1, 0.05 }.Select(ms => (ms, Glide(1e-3 * ms, null).Linear))]));
+            new("dt, ms", "impulse of the spinning hull, change", [.. new[] { 0.4, 0.2, 0.1, 0.05 }.Select(ms => (ms, Glide(1e-3 * ms, null).Linear))],
+                1.9, "order 2 of BDF2; 0.1 for the next term"));
     }
 
     private static LineMedium Weightless => BenchMedia.Vacuum with { GravityMS2 = 0.0 };

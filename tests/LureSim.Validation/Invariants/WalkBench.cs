@@ -9,6 +9,7 @@ using LureSim.Model.Reels;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Rods;
 using LureSim.Numerics;
+using LureSim.Numerics.Steps;
 using LureSim.Numerics.Tension;
 using LureSim.Scenarios;
 

@@ -1,6 +1,6 @@
 using LureSim.Model.Lines.Chain;
 using LureSim.Numerics;
-using LureSim.Numerics.Tension;
+using LureSim.Numerics.Steps;
 
 namespace LureSim.Validation.LineChecks;
 

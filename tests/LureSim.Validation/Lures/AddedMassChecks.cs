@@ -57,7 +57,8 @@ public static class AddedMassChecks
         return new Check(
             "A2", "Strip theory against the exact spheroid", "derived from " + Lamb,
             "Six digits of the recomputed table; strips: midpoint rule on 160 strips, error of order N^-2.", rows,
-            new Ladder("N", "strip yaw inertia, relative", [.. counts.Select(n => ((double)n, Math.Abs((StripYaw(hull, n) / exact) - 1.0)))]));
+            new Ladder("N", "strip yaw inertia, relative", [.. counts.Select(n => ((double)n, Math.Abs((StripYaw(hull, n) / exact) - 1.0)))],
+                1.9, "order 2 of the midpoint rule; 0.1 for the next term"));
     }
 
     /// <summary>A3.</summary>

@@ -58,7 +58,8 @@ public static class HydrostaticsChecks
                 new Row("GM across (G on the axis)", "mm", 0.0, 1e3 * f.GmTransverseM, 1e-5, Tol.Absolute),
                 new Row("trim", "rad", 0.0, f.TrimRad, 1e-8, Tol.Absolute),
             ],
-            new Ladder("N", "BM lengthwise, relative", [.. counts.Select(n => ((double)n, Math.Abs((Immersion.Of(hull, default, n).BmLongM / 0.09375) - 1.0)))]));
+            new Ladder("N", "BM lengthwise, relative", [.. counts.Select(n => ((double)n, Math.Abs((Immersion.Of(hull, default, n).BmLongM / 0.09375) - 1.0)))],
+                2.9, "order 3 of Fejer's rule on a beam that ends like a root; 0.1 for the next term"));
     }
 
     /// <summary>H3.</summary>

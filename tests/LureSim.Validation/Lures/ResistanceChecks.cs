@@ -50,7 +50,8 @@ public static class ResistanceChecks
         return new Check(
             "R3", "Wetted surface of a spheroid", "closed form, any mathematics handbook; recomputed",
             "Five decimals; sampled hull: frustum panels, error of order N^-2.", rows,
-            new Ladder("N", "sampled surface, relative", [.. counts.Select(n => ((double)n, Math.Abs((hull.SurfaceM2(n) / exact) - 1.0)))]));
+            new Ladder("N", "sampled surface, relative", [.. counts.Select(n => ((double)n, Math.Abs((hull.SurfaceM2(n) / exact) - 1.0)))],
+                1.9, "order 2 of frustum panels; 0.1 for the next term"));
     }
 
     /// <summary>R4.</summary>

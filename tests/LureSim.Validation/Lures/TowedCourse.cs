@@ -2,7 +2,7 @@ using System.Numerics;
 using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
 using LureSim.Numerics;
-using LureSim.Numerics.Tension;
+using LureSim.Numerics.Steps;
 using MathNet.Numerics.LinearAlgebra;
 using Polynomials = MathNet.Numerics.Polynomial;
 
@@ -42,7 +42,8 @@ public static class TowedCourse
                 .. new[] { 0.5, 20.0 }.SelectMany(l => Pairs($"cross-flow shed at the stern, line {l} L", Shedding.Quartic(l), Shedding.Walk(l))),
             ],
             new("step, 1e-6 L/U", "roots of the finless hull, U/L",
-                [.. new[] { 1000.0, 100.0, 10.0, 1.0 }.Select(s => (s, Distance(Finless.Quartic(2.0), Finless.Walk(2.0, 1e-6 * s))))]));
+                [.. new[] { 1000.0, 100.0, 10.0, 1.0 }.Select(s => (s, Distance(Finless.Quartic(2.0), Finless.Walk(2.0, 1e-6 * s))))],
+                0.95, "order 1 of one-sided differences"));
     }
 
     [PublishedCheck]

@@ -1,4 +1,4 @@
-using LureSim.Numerics.Ode;
+using LureSim.References.Ode;
 using MathNet.Numerics.RootFinding;
 
 namespace LureSim.Validation.OdeChecks;

@@ -1,5 +1,5 @@
-using LureSim.Numerics.Ode;
-using LureSim.Numerics.Tension;
+using LureSim.Numerics.Steps;
+using LureSim.References.Ode;
 
 namespace LureSim.Validation.OdeChecks;
 
@@ -53,7 +53,8 @@ public static class KeplerOrders
         return new Check(
             code, title, "Halving a fixed step must cut the error by 2^p (standard practice)", "0.1, the next term of the error series at these steps",
             [.. errors.Skip(1).Select((e, i) => new Row($"p from {steps[i]} to {steps[i + 1]} steps", "", order, Math.Log2(errors[i] / e), 0.1, Tol.Absolute))],
-            new Ladder("steps", "the end state", [.. steps.Zip(errors, (n, e) => ((double)n, e))]));
+            new Ladder("steps", "the end state", [.. steps.Zip(errors, (n, e) => ((double)n, e))],
+                order - 0.1, "as the rows say"));
     }
 
     // Implicit in y, so solved exactly; the step doubles half-way, as the step rule of the line may demand.

@@ -1,4 +1,4 @@
-using LureSim.Numerics.Ode;
+using LureSim.References.Ode;
 
 namespace LureSim.Validation.OdeChecks;
 
@@ -23,7 +23,8 @@ public static class Orbits
             "Hairer, Norsett, Wanner, Solving Ordinary Differential Equations I, sec. II.0; start and period as in public test files",
             "the orbit passes the earth so close that errors grow about 1e5 times; at a tolerance of 1e-12 closure within 1e-6",
             Problem.Rows(["x", "y", "x'", "y'"], start, Run(1e-12), 1e-6),
-            new Ladder("relative tolerance", "the largest component", [.. new[] { 1e-8, 1e-10, 1e-12 }.Select(t => (t, start.Zip(Run(t), (a, b) => Math.Abs(a - b)).Max()))]));
+            new Ladder("relative tolerance", "the largest component", [.. new[] { 1e-8, 1e-10, 1e-12 }.Select(t => (t, start.Zip(Run(t), (a, b) => Math.Abs(a - b)).Max()))],
+                0.6, "error follows tolerance, order 1; errors grow 1e5 times on this orbit and the loosest run is not yet in that regime"));
     }
 
     /// <summary>O2.</summary>

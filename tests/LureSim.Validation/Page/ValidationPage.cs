@@ -24,7 +24,7 @@ internal static class ValidationPage
         {
             double worst = c.Rows.Max(Share);
             string share = c.Rows.All(r => r.Kind == Tol.Band) ? "band" : worst < 0.005 ? "< 0.01" : worst.ToString("F2", CultureInfo.InvariantCulture);
-            text.Append(CultureInfo.InvariantCulture, $"| {c.Code} | {Cell(c.Title)} | {c.Rows.Count} | {share} | {(c.Rows.All(r => r.Passes) ? "yes" : "NO")} |\n");
+            text.Append(CultureInfo.InvariantCulture, $"| {c.Code} | {Cell(c.Title)} | {c.Rows.Count} | {share} | {(c.Rows.All(r => r.Passes) && (c.Ladder?.Holds ?? true) ? "yes" : "NO")} |\n");
         }
 
         foreach (Check c in ordered)
@@ -57,6 +57,8 @@ internal static class ValidationPage
         {
             text.Append(CultureInfo.InvariantCulture, $"| {Digits(level, 4)} | {Small(error)} |\n");
         }
+
+        text.Append(CultureInfo.InvariantCulture, $"\nOrder {ladder.Order:F1} over these levels, at least {ladder.LeastOrder:0.0#} demanded: {ladder.Why}\n");
     }
 
     private static string Expected(Row r) => r.Kind == Tol.Band

@@ -78,7 +78,8 @@ public static class LargeBends
             "Greenhill 1881: (9/4) j^2 with J_-1/3(j) = 0, recomputed to 9 digits",
             "Discretisation 1/n^2, Richardson's limit of n = 32 and 64; a lean of 1e-9 rad rounds the corner off by 1e-6.",
             [Compare("critical load", exact, ((4.0 * Critical(64)) - Critical(32)) / 3.0) with { Tolerance = 2e-5 }],
-            new Ladder("n", "critical load, relative", [.. new[] { 8, 16, 32 }.Select(n => ((double)n, Math.Abs((Critical(n) / exact) - 1.0)))]));
+            new Ladder("n", "critical load, relative", [.. new[] { 8, 16, 32 }.Select(n => ((double)n, Math.Abs((Critical(n) / exact) - 1.0)))],
+                1.9, "order 2 of a chain of links; 0.1 for the next term"));
     }
 
     private static RodShape Bend(int n, double tipLoad, double weight) => RodStatics.Solve(
@@ -90,7 +91,8 @@ public static class LargeBends
 
     private static Ladder Steps(Func<int, double> value, double exact) => new(
         "n", "tip deflection, relative",
-        [.. new[] { 8, 16, 32, 64 }.Select(n => ((double)n, Math.Abs((value(n) / exact) - 1.0)))]);
+        [.. new[] { 8, 16, 32, 64 }.Select(n => ((double)n, Math.Abs((value(n) / exact) - 1.0)))],
+        1.9, "order 2 of a chain of links; 0.1 for the next term");
 
     private static Row Compare(string quantity, double expected, double computed) =>
         new(quantity, "-", expected, computed, 1e-5, Tol.Relative);

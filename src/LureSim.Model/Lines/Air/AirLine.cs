@@ -1,5 +1,7 @@
 using LureSim.Model.Reels;
 using LureSim.Model.Rods;
+using LureSim.Numerics.Steps;
+using LureSim.Numerics.Tension;
 
 namespace LureSim.Model.Lines.Air;
 
@@ -23,8 +25,8 @@ internal sealed class AirLine
     private readonly int _capacity;
     private readonly double _mu, _inside, _gravity, _spacing;
     private readonly double[] _along, _across, _weight, _dragAlong, _dragAcross, _wind;
-    private readonly double[] _tx, _tz, _ux, _uz, _gxx, _gxz, _gzz, _fx, _fz;
-    private readonly UnilateralTensions _pull;
+    private readonly double[] _tx, _tz, _ux, _uz, _gxx, _gxz, _gzz, _fx, _fz, _gap;
+    private readonly UnilateralTridiagonal _pull;
 
     /// <summary>Creates the line with the lure alone at its end.</summary>
     /// <param name="line">Material and size.</param>
@@ -47,14 +49,14 @@ internal sealed class AirLine
         (X, Z, Vx, Vz, Ax, Az, RestM) = (New(), New(), New(), New(), New(), New(), New());
         (_along, _across, _weight, _dragAlong, _dragAcross, _wind) = (New(), New(), New(), New(), New(), New());
         (_tx, _tz, _ux, _uz) = (New(), New(), New(), New());
-        (_gxx, _gxz, _gzz, _fx, _fz) = (New(), New(), New(), New(), New());
-        _pull = new UnilateralTensions(_capacity);
+        (_gxx, _gxz, _gzz, _fx, _fz, _gap) = (New(), New(), New(), New(), New(), New());
+        _pull = new UnilateralTridiagonal(1, _capacity, 0);
     }
 
     public double LureKg { get; }
 
     /// <summary>N + 1, points with the lure.</summary>
-    public int Count { get; private set; } = 1;
+    public int Count => _pull.Count;
 
     public double[] X { get; }
 
@@ -83,7 +85,7 @@ internal sealed class AirLine
     private bool Straight => double.IsPositiveInfinity(_spacing);
 
     /// <summary>Masses, weights and drag secants of the step, at its predicted midpoint.</summary>
-    public void Begin(double h)
+    public void Begin(Midpoint step)
     {
         for (int p = 0; p < Count; p++)
         {
@@ -95,22 +97,21 @@ internal sealed class AirLine
             _across[p] = body + (_mu * (Straight ? across : along));
             _weight[p] = _gravity * (body + (_mu * (near + (0.5 * RestM[p]))));
             _wind[p] = _air.Wind(Z[p]);
-            Drag(p, h, along, Straight ? 0.0 : across);
+            Drag(p, step, along, Straight ? 0.0 : across);
         }
     }
 
     /// <summary>Everything but the tensions, at the midpoint with the last accelerations.</summary>
-    public void Free(double h, TipLink tip, ReelFeed reel)
+    public void Free(Midpoint step, TipLink tip, ReelFeed reel)
     {
-        double q = 0.25 * h * h;
         int last = Count - 1;
-        double px = X[0] + (0.5 * h * Vx[0]) + (q * Ax[0]), pz = Z[0] + (0.5 * h * Vz[0]) + (q * Az[0]);
+        double px = step.PlaceOf(X[0], Vx[0], Ax[0]), pz = step.PlaceOf(Z[0], Vz[0], Az[0]);
         double beforeX = 0.0, beforeZ = 0.0;
         for (int s = 0; s < Count; s++)
         {
             bool end = s == last;
-            double nx = end ? tip.X : X[s + 1] + (0.5 * h * Vx[s + 1]) + (q * Ax[s + 1]);
-            double nz = end ? tip.Z : Z[s + 1] + (0.5 * h * Vz[s + 1]) + (q * Az[s + 1]);
+            double nx = end ? tip.X : step.PlaceOf(X[s + 1], Vx[s + 1], Ax[s + 1]);
+            double nz = end ? tip.Z : step.PlaceOf(Z[s + 1], Vz[s + 1], Az[s + 1]);
             double dx = nx - px, dz = nz - pz, distance = Math.Sqrt((dx * dx) + (dz * dz));
             if (distance > 1e-9)
             {
@@ -118,27 +119,27 @@ internal sealed class AirLine
                 _tz[s] = dz / distance;
             }
 
-            double feed = end ? (0.5 * h * reel.SpeedMS) + (q * reel.Accel) : 0.0;
-            _pull.Gap[s] = distance - RestM[s] - feed;
-            Respond(s, h, _tx[s] + beforeX, _tz[s] + beforeZ);
+            double feed = end ? step.PlaceOf(0.0, reel.SpeedMS, reel.Accel) : 0.0;
+            _gap[s] = distance - RestM[s] - feed;
+            Respond(s, step.Gains.Rate, _tx[s] + beforeX, _tz[s] + beforeZ);
             (beforeX, beforeZ, px, pz) = (_tx[s], _tz[s], nx, nz);
         }
 
-        LooseM = Math.Max(0.0, -_pull.Gap[last]);
-        Rows(h, tip, reel);
+        LooseM = Math.Max(0.0, -_gap[last]);
+        Rows(step, tip, reel);
     }
 
     /// <summary>Solves the tensions and adds their pull to the accelerations; returns the force on the tip.</summary>
-    public (double X, double Z) Pull(double h, TipLink tip, ReelFeed reel)
+    public (double X, double Z) Pull(Midpoint step, TipLink tip, ReelFeed reel)
     {
         int last = Count - 1;
-        _pull.Solve(Count);
-        if (reel.SpeedMS + (h * (reel.FreeAccel + (reel.InverseMass * _pull.Tension[last]))) < 0.0)
+        _pull.Solve();
+        if (reel.SpeedMS + (step.Dt * (reel.FreeAccel + (reel.InverseMass * _pull.Tension[last]))) < 0.0)
         {
             // The reel comes to rest inside the step: it holds the line like a lock.
-            (reel.FreeAccel, reel.InverseMass) = (-reel.SpeedMS / h, 0.0);
-            Rows(h, tip, reel);
-            _pull.Solve(Count);
+            (reel.FreeAccel, reel.InverseMass) = (-reel.SpeedMS / step.Dt, 0.0);
+            Rows(step, tip, reel);
+            _pull.Solve();
         }
 
         double fromX = 0.0, fromZ = 0.0;
@@ -155,30 +156,30 @@ internal sealed class AirLine
     }
 
     /// <summary>Ends the step and books its work; the reel must not have advanced yet.</summary>
-    public void Advance(double h, TipLink tip, (double X, double Z) tipAccel, ReelFeed reel)
+    public void Advance(Midpoint step, TipLink tip, (double X, double Z) tipAccel, ReelFeed reel)
     {
         int last = Count - 1;
-        double half = 0.5 * h;
-        double vx = Vx[0] + (half * Ax[0]), vz = Vz[0] + (half * Az[0]);
+        double h = step.Dt;
+        double vx = step.RateOf(Vx[0], Ax[0]), vz = step.RateOf(Vz[0], Az[0]);
         for (int p = 0; p < Count; p++)
         {
             bool end = p == last;
-            double nextX = end ? tip.Vx + (half * tipAccel.X) : Vx[p + 1] + (half * Ax[p + 1]);
-            double nextZ = end ? tip.Vz + (half * tipAccel.Z) : Vz[p + 1] + (half * Az[p + 1]);
-            double feed = end ? reel.SpeedMS + (half * reel.Accel) : 0.0;
+            double nextX = end ? step.RateOf(tip.Vx, tipAccel.X) : step.RateOf(Vx[p + 1], Ax[p + 1]);
+            double nextZ = end ? step.RateOf(tip.Vz, tipAccel.Z) : step.RateOf(Vz[p + 1], Az[p + 1]);
+            double feed = end ? step.RateOf(reel.SpeedMS, reel.Accel) : 0.0;
             double rate = (_tx[p] * (nextX - vx)) + (_tz[p] * (nextZ - vz)) - feed;
             Work.StretchJ += h * _pull.Tension[p] * rate;
             Work.RaisedJ += h * _weight[p] * vz;
             BookDrag(p, h, vx, vz);
-            X[p] += (h * Vx[p]) + (half * h * Ax[p]);
-            Z[p] += (h * Vz[p]) + (half * h * Az[p]);
+            X[p] += step.Way(Vx[p], Ax[p]);
+            Z[p] += step.Way(Vz[p], Az[p]);
             Vx[p] += h * Ax[p];
             Vz[p] += h * Az[p];
             (vx, vz) = (nextX, nextZ);
         }
 
-        double fed = h * Math.Max(0.0, reel.SpeedMS + (half * reel.Accel));
-        double enterX = Vx[last] - (half * Ax[last]), enterZ = Vz[last] - (half * Az[last]);
+        double fed = h * Math.Max(0.0, step.RateOf(reel.SpeedMS, reel.Accel));
+        double enterX = Vx[last] - (step.Half * Ax[last]), enterZ = Vz[last] - (step.Half * Az[last]);
         RestM[last] += fed;
         Work.FedJ += 0.5 * _mu * fed * ((enterX * enterX) + (enterZ * enterZ));
     }
@@ -198,7 +199,7 @@ internal sealed class AirLine
         double tx = dx / distance, tz = dz / distance;
         double wx = Vx[last] + (share * (tipVx - Vx[last])), wz = Vz[last] + (share * (tipVz - Vz[last]));
         double along = (wx * tx) + (wz * tz) + feedMS;
-        int p = Count++;
+        int p = Count;
         X[p] = X[last] + (share * dx);
         Z[p] = Z[last] + (share * dz);
         Vx[p] = wx - (along * tx);
@@ -207,8 +208,7 @@ internal sealed class AirLine
         RestM[p] = RestM[last] - rest;
         RestM[last] = rest;
         (_tx[p], _tz[p], _ux[p], _uz[p]) = (tx, tz, tx, tz);
-        _pull.Tension[p] = _pull.Tension[last];
-        _pull.Taut[p] = _pull.Taut[last];
+        _pull.Append();
         Work.FedJ += KineticJ().Line;
     }
 
@@ -228,7 +228,7 @@ internal sealed class AirLine
     /// <summary>Copies the state of another one of the same line.</summary>
     public void CopyFrom(AirLine other)
     {
-        Count = other.Count;
+        _pull.CopyFrom(other._pull);
         foreach ((double[] to, double[] from) in new[]
         {
             (X, other.X), (Z, other.Z), (Vx, other.Vx), (Vz, other.Vz), (Ax, other.Ax), (Az, other.Az),
@@ -238,14 +238,13 @@ internal sealed class AirLine
             Array.Copy(from, to, Count);
         }
 
-        _pull.CopyFrom(other._pull, Count);
         Work = other.Work;
         LooseM = other.LooseM;
     }
 
-    private void Drag(int p, double h, double along, double across)
+    private void Drag(int p, Midpoint step, double along, double across)
     {
-        double vx = Vx[p] + (0.5 * h * Ax[p]) - _wind[p], vz = Vz[p] + (0.5 * h * Az[p]);
+        double vx = step.RateOf(Vx[p], Ax[p]) - _wind[p], vz = step.RateOf(Vz[p], Az[p]);
         double u = Math.Abs((vx * _ux[p]) + (vz * _uz[p])), w = Math.Abs((vz * _ux[p]) - (vx * _uz[p]));
         double body = p == 0 ? _air.Lure(Math.Sqrt((vx * vx) + (vz * vz))) : 0.0;
         _dragAlong[p] = body + (_air.Along(u) * along);
@@ -253,12 +252,12 @@ internal sealed class AirLine
     }
 
     // Inverse of mass and drag slope in the directions of the line, and the acceleration without tensions.
-    private void Respond(int p, double h, double tx, double tz)
+    private void Respond(int p, double gain, double tx, double tz)
     {
         double norm = Math.Sqrt((tx * tx) + (tz * tz));
         (tx, tz) = norm > 1e-9 ? (tx / norm, tz / norm) : (_tx[p], _tz[p]);
         (_ux[p], _uz[p]) = (tx, tz);
-        double a = 1.0 / (_along[p] + (0.5 * h * _dragAlong[p])), c = 1.0 / (_across[p] + (0.5 * h * _dragAcross[p]));
+        double a = 1.0 / (_along[p] + (gain * _dragAlong[p])), c = 1.0 / (_across[p] + (gain * _dragAcross[p]));
         _gxx[p] = (a * tx * tx) + (c * tz * tz);
         _gzz[p] = (a * tz * tz) + (c * tx * tx);
         _gxz[p] = (a - c) * tx * tz;
@@ -270,8 +269,10 @@ internal sealed class AirLine
     }
 
     // Rows of the tension system; the tip and the reel end the last one.
-    private void Rows(double h, TipLink tip, ReelFeed reel)
+    private void Rows(Midpoint step, TipLink tip, ReelFeed reel)
     {
+        StepGains gains = step.LateDamping;
+        double h = gains.Rate;
         int last = Count - 1;
         for (int s = 0; s < Count; s++)
         {
@@ -290,9 +291,11 @@ internal sealed class AirLine
             double length = RestM[s] + (end ? _inside : 0.0), k = _line.AxialStiffnessN / length;
 
             // The dashpot rises with the first 1e-4 of strain, or a segment that comes taut would be hit by it.
-            double c = _line.DampingTimeS * k * Math.Clamp(_pull.Gap[s] / (1e-4 * length), 0.0, 1.0);
-            double b = (0.25 * h * h * k) + (h * c);
-            _pull.SetRow(s, (1.0 / b) + yield, coupling, ((k * (_pull.Gap[s] + (0.25 * h * h * gain))) + (c * rate)) / b);
+            double c = _line.DampingTimeS * k * Math.Clamp(_gap[s] / (1e-4 * length), 0.0, 1.0);
+            double b = gains.Mass(k, c);
+            _pull.Diagonal[s] = (1.0 / b) + yield;
+            _pull.OffDiagonal[s] = coupling;
+            _pull.RightSide[s] = ((k * (_gap[s] + (gains.Place * gain))) + (c * rate)) / b;
         }
     }
 

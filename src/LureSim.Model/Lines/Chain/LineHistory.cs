@@ -1,5 +1,5 @@
 using System.Numerics;
-using LureSim.Numerics.Tension;
+using LureSim.Numerics.Steps;
 using static LureSim.Model.Lines.Chain.Lanes;
 
 namespace LureSim.Model.Lines.Chain;

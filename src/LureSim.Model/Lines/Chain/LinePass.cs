@@ -1,6 +1,7 @@
 using System.Numerics;
 using System.Runtime.CompilerServices;
 using LureSim.Numerics;
+using LureSim.Numerics.Steps;
 using LureSim.Numerics.Tension;
 using static LureSim.Model.Lines.Chain.Lanes;
 
@@ -10,6 +11,7 @@ namespace LureSim.Model.Lines.Chain;
 /// One pass of the tension-implicit step: node masses, drag and film from the guess, one unknown tension per segment,
 /// T at least 0, then positions and velocities at the end of the step. Drag is a secant coefficient inverted node by node,
 /// so that it can only take energy; the film is a vertical secant spring inside the same inverse (Sherman-Morrison).
+/// A row is that of <see cref="StepGains"/> times q, with the history's length in the place of the free one.
 /// Equations: docs/line-solver.md. Loops run over Vector&lt;double&gt;; only the drag table and the tridiagonal sweep are scalar.
 /// </summary>
 public sealed class LinePass
