@@ -114,12 +114,12 @@ public sealed class SwingTests
     {
         const double diameter = 0.011, hands = 0.15;
         ChainRod rod = InAir(diameter, hands, wind);
-        Step(rod, 1e-3, 0.0);
+        Step(rod, 1e-2, 0.0);
         double torque = 0.5 * Rho * Cd * wind * Math.Abs(wind) * diameter * Length * Length * 0.25;
         double inertia = hands + RodModes.Compute(Chain(1e6, 0.03), 0.0).RigidInertiaKgM2;
 
-        // The rod is stiff, not rigid: over a first step of 1 ms its tip takes 1 % more or less.
-        Assert.Equal(torque / inertia, rod.A[1], 0.02 * Math.Abs(torque / inertia));
+        // The rod is stiff, not rigid: its first mode turns 1e4 rad/s, and over a step of 10 ms 4/(w h)^2 of it are left. Strips: 1e-3.
+        Assert.Equal(torque / inertia, rod.A[1], 0.003 * Math.Abs(torque / inertia));
     }
 
     private static double EnergyDrift(int links, double h)
