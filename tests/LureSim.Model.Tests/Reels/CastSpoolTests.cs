@@ -70,6 +70,19 @@ public sealed class CastSpoolTests
         Assert.Equal(tension, -spool.FreeAccel / spool.InverseMass, 1e-12);
     }
 
+    // While it speeds up, the law is taken along its tangent at the predicted midpoint, here 22 m/s: at 20 m/s that is T0 + K mu (22^2 - 2 x 22 x 2).
+    [Fact]
+    public void In_a_step_the_law_is_its_tangent_at_the_midpoint()
+    {
+        FixedSpool spool = Fixed(1e-5);
+        (spool.SpeedMS, spool.Accel) = (20.0, 4000.0);
+        spool.Free(1e-3);
+        Assert.Equal(1.3 * (0.005 + (2.0 * 5e-5 * 396.0)), -spool.FreeAccel / spool.InverseMass, 1e-12);
+
+        // Half a step of the tangent's slope, 2 x 22 c_g K mu, goes with the mass.
+        Assert.Equal(1e-5 + (0.5e-3 * 44.0 * 1.3 * 2.0 * 5e-5), 1.0 / spool.InverseMass, 1e-12);
+    }
+
     // Under a constant pull it runs at sqrt((T/c_g - T0)/(K mu)), whatever the step; 5 ms are longer than the 3 ms in which it settles.
     [Fact]
     public void Under_a_constant_pull_a_fixed_spool_runs_at_the_speed_of_its_law()
