@@ -17,8 +17,11 @@ public enum Activities
     /// <summary>Cast it.</summary>
     Cast = 2,
 
+    /// <summary>Lay it on the water at rest.</summary>
+    Float = 4,
+
     /// <summary>All.</summary>
-    All = Retrieve | Cast,
+    All = Retrieve | Cast | Float,
 }
 
 /// <summary>A set-up and what a scenario does with it.</summary>

@@ -70,6 +70,26 @@ public sealed class LineSizingTests
         Assert.True(Resolve(LineMaterial.Fluorocarbon, lb: 20).Spec.BreakN > 20 * Lb);
     }
 
+    // A braid's label of 30 lb: usual break over label 1.3 to 1.8, as strong wet as dry. Nylon of 20 lb: 1.0 to 1.3, of which 0.80 to 0.90 is left wet.
+    [Theory]
+    [InlineData(LineMaterial.Braid, 30.0, 1.3, 1.8)]
+    [InlineData(LineMaterial.Nylon, 20.0, 0.80, 1.17)]
+    [InlineData(LineMaterial.Fluorocarbon, 20.0, 1.05, 1.5)]
+    public void The_range_of_the_break_is_label_times_break_over_label_times_wet_strength(LineMaterial material, double lb, double low, double high)
+    {
+        SizedValue value = Resolve(material, lb: lb).Values.Single(v => v.Name == nameof(LineSpec.BreakN));
+        Assert.Equal(low * lb * Lb, value.Low, 1e-9);
+        Assert.Equal(high * lb * Lb, value.High, 1e-9);
+    }
+
+    // 1.1 x 0.85 of a nylon label, 1.15 of a fluorocarbon one.
+    [Fact]
+    public void A_strand_breaks_at_its_usual_share_of_the_label()
+    {
+        Assert.Equal(1.1 * 0.85 * 20.0 * Lb, Resolve(LineMaterial.Nylon, lb: 20).Spec.BreakN, 1e-9);
+        Assert.Equal(1.15 * 20.0 * Lb, Resolve(LineMaterial.Fluorocarbon, lb: 20).Spec.BreakN, 1e-9);
+    }
+
     [Fact]
     public void Soaking_softens_nylon_and_nothing_else()
     {

@@ -86,6 +86,17 @@ public sealed class PatternFinderTests
     public void Mean_angle_off_the_line(double angle, WalkPattern pattern) =>
         Assert.Equal(pattern, Named(k => Twitch(k % 2 == 0 ? angle : -angle)));
 
+    // Eleven twitches have ten changes of side: one lost leaves nine of ten, exactly the share that is asked for.
+    [Theory]
+    [InlineData(1, WalkPattern.Alternating)]
+    [InlineData(2, WalkPattern.Irregular)]
+    public void Nine_flips_of_ten_are_enough(int held, WalkPattern pattern)
+    {
+        double[] side = [1, -1, 1, -1, held > 0 ? -1 : 1, held > 0 ? 1 : -1, held > 0 ? -1 : 1, 1, -1, held > 1 ? -1 : 1, held > 1 ? 1 : -1];
+        Assert.Equal((10 - held) / 10.0, PatternFinder.FlipShare([.. side.Select(s => Twitch(70.0 * s))]), 1e-12);
+        Assert.Equal(pattern, Named(k => Twitch(70.0 * side[k]), side.Length));
+    }
+
     // Count twitches have Count - 1 changes; holding a side once costs one flip.
     [Theory]
     [InlineData(0, WalkPattern.Alternating)]

@@ -69,6 +69,38 @@ public sealed class OutputFolderTests : IDisposable
         Assert.Equal(["x.txt", "y.txt"], Names(_root));
     }
 
+    // The staged file is gone when its turn comes, after the old one has been moved aside.
+    [Fact]
+    public void A_file_whose_new_content_is_lost_keeps_its_old_one()
+    {
+        File.WriteAllText(Path.Combine(_root, "x.txt"), "old");
+        File.WriteAllText(Path.Combine(_root, "y.txt"), "old y");
+        using (var folder = new OutputFolder(_root))
+        {
+            folder.Add("x.txt", "new"u8.ToArray());
+            folder.Add("y.txt", "new"u8.ToArray());
+            File.Delete(Assert.Single(Directory.GetFiles(Assert.Single(Directory.GetDirectories(_root)), "y.txt")));
+            Assert.Throws<OutputException>(folder.Commit);
+        }
+
+        Assert.Equal("old", File.ReadAllText(Path.Combine(_root, "x.txt")));
+        Assert.Equal("old y", File.ReadAllText(Path.Combine(_root, "y.txt")));
+        Assert.Equal(["x.txt", "y.txt"], Names(_root));
+    }
+
+    [Fact]
+    public void A_committed_set_of_nothing_leaves_its_new_folder()
+    {
+        string path = Path.Combine(_root, "empty");
+        using (var folder = new OutputFolder(path))
+        {
+            folder.Commit();
+        }
+
+        Assert.True(Directory.Exists(path));
+        Assert.Empty(Names(path));
+    }
+
     [Fact]
     public void A_place_that_cannot_be_written_is_one_clear_line()
     {

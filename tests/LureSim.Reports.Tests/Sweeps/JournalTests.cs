@@ -47,6 +47,22 @@ public sealed class JournalTests : IDisposable
         }
     }
 
+    // A torn line longer than the next one would show behind it if it were only written over.
+    [Fact]
+    public void Going_on_leaves_nothing_of_a_torn_line_however_long_it_was()
+    {
+        folder.Write("a", SweepFolder.Header(), 2);
+        byte[] whole = File.ReadAllBytes(folder.At("a"));
+        folder.Write("b", SweepFolder.Header(), 2, 5);
+        File.WriteAllBytes(folder.At("t"), [.. whole, .. Enumerable.Repeat((byte)'5', 5000)]);
+        using (JournalWriter writer = JournalWriter.Continue(Journal.Read(folder.At("t"))!))
+        {
+            writer.Write(SweepFolder.Line(5));
+        }
+
+        Assert.Equal(File.ReadAllBytes(folder.At("b")), File.ReadAllBytes(folder.At("t")));
+    }
+
     [Fact]
     public void Any_changed_bit_of_a_run_is_found()
     {

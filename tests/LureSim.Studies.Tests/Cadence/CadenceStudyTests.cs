@@ -156,6 +156,37 @@ public sealed class CadenceStudyTests
             () => CadenceStudy.Run(MadeUp.Setup(), new RetrieveTask(), new CadencePlan(), Torque, MadeUp.Walking((1, 2)), null, stop.Token));
     }
 
+    // Glide 0.1/f in a window from 1 to 3: the first two rhythms that look best turn out not to walk when they are sampled themselves.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(4)]
+    public void A_best_rhythm_that_does_not_walk_when_sampled_gives_way_to_the_next(int unmasked)
+    {
+        var search = new RhythmSearch(MadeUp.Setup(), new RetrieveTask(), new CadencePlan());
+        var holes = new List<double>();
+        bool scanned = false;
+        while (search.Wanted.Length > 0)
+        {
+            if (scanned && holes.Count < unmasked && search.Wanted is [double only] && only == search.Finish(Torque).Best?.PerS)
+            {
+                holes.Add(only);
+            }
+
+            search.Add([.. search.Wanted.Select(f => Six(holes.Contains(f) || f is < 1.0 or > 3.0 ? WalkPattern.Tracking : WalkPattern.Alternating, 0.1 / f))]);
+            scanned = true;
+        }
+
+        CadenceResult result = search.Finish(Torque);
+        Assert.Equal(unmasked, holes.Count);
+        Assert.DoesNotContain(result.Best!.PerS, holes);
+        Assert.Equal(result.Best.PerS, result.BestPoint!.PerS);
+        Assert.True(result.BestPoint.Walks);
+
+        static IReadOnlyList<StationaryOutcome> Six(WalkPattern pattern, double glide) => [.. Enumerable.Repeat(MadeUp.Outcome(pattern, glide), 6)];
+    }
+
     [Fact]
     public void Many_set_ups_in_common_batches_give_what_each_gives_alone()
     {

@@ -12,6 +12,14 @@ public sealed class EdgeRefinementTests
     public void Every_wide_gap_wants_its_middle() =>
         Assert.Equal([1.5, 5.0], EdgeRefinement.Next([1.0, 2.0, 4.0, 6.0], i => i == 1 ? double.PositiveInfinity : 0.1));
 
+    // Numbers of the binary system: the gap is the tolerance to the last digit.
+    [Fact]
+    public void A_gap_of_just_the_tolerance_is_narrow_enough()
+    {
+        Assert.Empty(EdgeRefinement.Next([1.0, 1.25], _ => 0.25));
+        Assert.Equal([1.125], EdgeRefinement.Next([1.0, 1.25], _ => 0.2499));
+    }
+
     [Fact]
     public void Bisection_ends_at_the_tolerance_and_brackets_every_edge()
     {

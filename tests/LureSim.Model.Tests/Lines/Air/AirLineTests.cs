@@ -1,0 +1,128 @@
+using LureSim.Model.Assembly;
+using LureSim.Model.Cast;
+using LureSim.Model.Lines;
+using LureSim.Model.Lines.Air;
+using LureSim.Model.Media;
+using LureSim.Model.Reels;
+using LureSim.Model.Rods;
+
+namespace LureSim.Model.Tests.Lines.Air;
+
+/// <summary>Single forces on a line in the air, by hand, over a step too short for anything to move.</summary>
+public sealed class AirLineTests
+{
+    private const double Instant = 1e-9, Diameter = 0.3e-3, Mu = 7e-5, Ea = 3000.0;
+
+    // U(z) = U10 ln(z/z0)/ln(10/z0) with z0 = 0.2 mm: 10, 9.528 and 8.513 m/s at 10, 6 and 2 m. A node at rest on a line straight up and down
+    // is pushed by 1/2 rho d Cd W^2 of its length; the last one feels the air on half its own and a third of the last segment.
+    [Fact]
+    public void Every_node_feels_the_wind_of_its_own_height()
+    {
+        var air = new AirSpec(WindSpeedMS: 10.0, WindFromRad: Math.PI);
+        AirLine line = Vertical(air, spacing: 4.0);
+        Assert.Equal([10.0, 6.0, 2.0], line.Z.Take(3));
+        Look(line);
+        AirState state = AirModel.Evaluate(air);
+        double Push(double wind) => 0.5 * state.DensityKgM3 * Diameter * wind * wind * CylinderDrag.Cd(wind * Diameter / state.KinematicViscosityM2S);
+        double z0 = Math.Log(10.0 / 2e-4), six = 10.0 * Math.Log(6.0 / 2e-4) / z0, two = 10.0 * Math.Log(2.0 / 2e-4) / z0;
+        Assert.Equal(9.528, six, 1e-3);
+        Assert.Equal(8.513, two, 1e-3);
+        Assert.Equal(Push(six) * 4.0 / (Mu * 4.0), line.Ax[1], 1e-5 * line.Ax[1]);
+        Assert.Equal(Push(two) * (2.0 + (2.0 / 3.0)) / (Mu * 4.0), line.Ax[2], 1e-5 * line.Ax[2]);
+        Assert.Equal(0.0, line.Az[1], 1e-9);
+    }
+
+    // The lure at 10 m: 1/2 rho CdA W^2 on lure and half a segment, of which the segment takes its own part.
+    [Fact]
+    public void The_lure_is_blown_by_its_drag_area()
+    {
+        var air = new AirSpec(WindSpeedMS: 10.0, WindFromRad: Math.PI);
+        AirLine line = Vertical(air, spacing: 4.0, cdA: 1e-3);
+        Look(line);
+        AirState state = AirModel.Evaluate(air);
+        double cd = CylinderDrag.Cd(10.0 * Diameter / state.KinematicViscosityM2S);
+        double force = 0.5 * state.DensityKgM3 * 100.0 * (1e-3 + (Diameter * cd * 2.0));
+        Assert.Equal(force / (0.010 + (2.0 * Mu)), line.Ax[0], 1e-5 * line.Ax[0]);
+    }
+
+    // The line between reel and tip stretches too: T = EA s/(out + inside).
+    [Theory]
+    [InlineData(0.0)]
+    [InlineData(1.7)]
+    public void A_held_line_is_as_stiff_as_its_length_from_reel_to_lure(double inside)
+    {
+        const double length = 3.0, stretch = 0.006;
+        AirLine line = Chord(length, stretch, inside, 0.0, 0.0);
+        Look(line);
+        Assert.Equal(Ea * stretch / (length + inside), line.TipTensionN, 1e-6);
+
+        // And it pulls lure and line toward the tip at the left with that force.
+        Assert.Equal(-line.TipTensionN / (0.010 + (Mu * length)), line.Ax[0], 1e-3);
+    }
+
+    // Kelvin-Voigt: stretched 2e-3 of its length, far over the first 1e-4 in which the dashpot rises, and growing at 0.5 m/s: T = k (s + tau v).
+    [Fact]
+    public void A_line_that_is_being_stretched_pulls_by_its_dashpot_too()
+    {
+        const double length = 3.0, stretch = 0.006, tau = 0.002;
+        AirLine line = Chord(length, stretch, 1.0, tau, 0.5);
+        Look(line);
+        Assert.Equal(Ea / 4.0 * (stretch + (tau * 0.5)), line.TipTensionN, 1e-5);
+    }
+
+    // Along the line as it flies: 1/2 rho pi d cf u^2 per length, cf = 0.37 Re^-0.61.
+    [Fact]
+    public void A_line_that_runs_along_itself_is_held_by_the_friction_of_a_drawn_thread()
+    {
+        const double speed = 20.0, length = 3.0;
+        AirLine line = Chord(length, -0.5, 0.0, 0.0, speed, friction: 0.8);
+        Look(line);
+        AirState state = AirModel.Evaluate(new AirSpec());
+        double cf = 0.8 * 0.37 * Math.Pow(speed * Diameter / state.KinematicViscosityM2S, -0.61);
+        double force = 0.5 * state.DensityKgM3 * Math.PI * Diameter * cf * speed * speed * length;
+        Assert.Equal(0.0, line.TipTensionN);
+        Assert.Equal(-force / (0.010 + (Mu * length)), line.Ax[0], 1e-6 * force / 0.010);
+    }
+
+    // Loose line at the tip is the rest length less the distance.
+    [Fact]
+    public void Loose_line_is_what_is_out_less_the_distance()
+    {
+        AirLine line = Chord(3.0, -0.5, 0.0, 0.0, 0.0);
+        Look(line);
+        Assert.Equal(0.5, line.LooseM, 1e-9);
+    }
+
+    // Two steps: a line learns its direction in the first, and is held by the air along it from the second on.
+    private static void Look(AirLine line)
+    {
+        var cast = AirStep.AtRest(new TipLink(), line, Reel());
+        cast.Step(Instant);
+        cast.Step(Instant);
+    }
+
+    private static LineSpec Spec(double tau) => new(LineMaterial.Braid, Diameter, Mu, 970.0, Ea, tau, 0.0, SurfaceFilm.Wetted, 200.0);
+
+    private static FixedSpool Reel() => new(new FixedSpoolSpec(2.0), Mu, 1e-5, 0.02);
+
+    /// <summary>Lure at rest 10 m over a tip at the origin, on a line with nodes; no weight.</summary>
+    private static AirLine Vertical(AirSpec air, double spacing, double cdA = 0.0)
+    {
+        LineSpec spec = Spec(0.0);
+        var line = new AirLine(spec, new LineAir(air, spec, 0.0, cdA), new CastLineMass(0.010, Mu), 0.0, 0.0, spacing);
+        (line.Z[0], line.RestM[0]) = (10.0, 10.0);
+        line.Grow(0.0, 0.0, 0.0, 0.0, 0.0);
+        line.Grow(0.0, 0.0, 0.0, 0.0, 0.0);
+        return line;
+    }
+
+    /// <summary>Lure to the right of a tip at the origin on a straight line of that rest length, stretched or loose, moving outward.</summary>
+    private static AirLine Chord(double length, double stretch, double inside, double tau, double speed, double friction = 0.0)
+    {
+        LineSpec spec = Spec(tau);
+        var line = new AirLine(
+            spec, new LineAir(new AirSpec(), spec, friction, 0.0), new CastLineMass(0.010, Mu), inside, 0.0, double.PositiveInfinity);
+        (line.X[0], line.RestM[0], line.Vx[0]) = (length + stretch, length, speed);
+        return line;
+    }
+}

@@ -1,0 +1,117 @@
+using LureSim.Model.Cast;
+using LureSim.Model.Reels;
+
+namespace LureSim.Model.Tests.Reels;
+
+/// <summary>The two spools of a cast alone: forces at given speeds.</summary>
+public sealed class CastSpoolTests
+{
+    private const double Radius = 0.017, Inertia = 1.5e-6, Friction = 4e-4, Thumb = 0.003, Delay = 0.15;
+
+    // With 0.05 m loose the thumb wants half its torque: half of that half after ln 2 time constants, all of it after many; without
+    // loose line it lets go again. A spool at rest is held by M0 and thumb: u' = -R (M0 + M_t)/I.
+    [Fact]
+    public void The_thumb_presses_by_the_loose_line_after_its_delay()
+    {
+        FreeSpool spool = Free(Thumb);
+        Assert.Equal(Friction, Dry(spool), 1e-12);
+        spool.Advance(Delay * Math.Log(2.0), 0.0, 0.05);
+        Assert.Equal(Friction + (0.25 * Thumb), Dry(spool), 1e-12);
+        spool.Advance(100.0 * Delay, 0.0, 0.05);
+        Assert.Equal(Friction + (0.5 * Thumb), Dry(spool), 1e-12);
+        spool.Advance(100.0 * Delay, 0.0, 0.35);
+        Assert.Equal(Friction + Thumb, Dry(spool), 1e-12);
+        spool.Advance(Delay * Math.Log(2.0), 0.0, 0.0);
+        Assert.Equal(Friction + (0.5 * Thumb), Dry(spool), 1e-12);
+    }
+
+    // I w' = R T - c_m w - c_c w^2 - M0 at w = 1000 rad/s; lost power is that torque times w.
+    [Fact]
+    public void A_turning_spool_is_held_by_brakes_that_grow_with_speed_and_its_square()
+    {
+        const double w = 1000.0, magnetic = 1e-6, centrifugal = 2e-9, h = 1e-9;
+        var spool = new FreeSpool(new SpoolSpec(Inertia, 75.0, 0.022, 0.75, magnetic, centrifugal, Friction, 0.0, Delay), Radius, 0.0, 1e-6)
+        {
+            Locked = false,
+            SpeedMS = w * Radius,
+        };
+        double torque = (magnetic * w) + (centrifugal * w * w) + Friction;
+        spool.Free(h);
+        Assert.Equal(-Radius * torque / Inertia, spool.FreeAccel, 1e-3 * torque / Inertia * Radius);
+        Assert.Equal(Radius * Radius / Inertia, spool.InverseMass, 1e-5 * Radius * Radius / Inertia);
+        spool.Advance(h, 0.0, 0.0);
+        Assert.Equal(h * w * torque, spool.LossJ, 1e-9 * h * w * torque);
+        Assert.Equal(0.5 * Inertia * w * w, spool.KineticJ, 1e-9 * Inertia * w * w);
+        Assert.Equal(2.0 * Math.PI * Radius, spool.LoopM, 1e-9);
+    }
+
+    // At the knot the spool stops, and what it turned with is lost.
+    [Fact]
+    public void A_spool_at_the_end_of_its_line_stops()
+    {
+        FreeSpool spool = Free(0.0);
+        (spool.PaidM, spool.SpeedMS) = (74.9999, 17.0);
+        double kinetic = spool.KineticJ;
+        spool.Advance(1e-3, 0.0, 0.0);
+        Assert.True(spool.Locked);
+        Assert.Equal(0.0, spool.SpeedMS);
+        Assert.InRange(spool.LossJ, kinetic, 1.01 * kinetic);
+    }
+
+    // T = c_g (T0 + K mu u^2): the tension at which the line neither speeds up nor slows down. At rest that is c_g T0.
+    [Theory]
+    [InlineData(0.0, 0.0065)]
+    [InlineData(20.0, 0.0065 + (1.3 * 2.0 * 5e-5 * 400.0))]
+    public void A_fixed_spool_holds_the_line_by_rest_tension_and_pick_up_times_the_rings(double speed, double tension)
+    {
+        FixedSpool spool = Fixed(1e-5);
+        spool.SpeedMS = speed;
+        spool.Free(1e-4);
+        Assert.Equal(tension, -spool.FreeAccel / spool.InverseMass, 1e-12);
+    }
+
+    // While it speeds up, the law is taken along its tangent at the predicted midpoint, here 22 m/s: at 20 m/s that is T0 + K mu (22^2 - 2 x 22 x 2).
+    [Fact]
+    public void In_a_step_the_law_is_its_tangent_at_the_midpoint()
+    {
+        FixedSpool spool = Fixed(1e-5);
+        (spool.SpeedMS, spool.Accel) = (20.0, 4000.0);
+        spool.Free(1e-3);
+        Assert.Equal(1.3 * (0.005 + (2.0 * 5e-5 * 396.0)), -spool.FreeAccel / spool.InverseMass, 1e-12);
+
+        // Half a step of the tangent's slope, 2 x 22 c_g K mu, goes with the mass.
+        Assert.Equal(1e-5 + (0.5e-3 * 44.0 * 1.3 * 2.0 * 5e-5), 1.0 / spool.InverseMass, 1e-12);
+    }
+
+    // Under a constant pull it runs at sqrt((T/c_g - T0)/(K mu)), whatever the step; 5 ms are longer than the 3 ms in which it settles.
+    [Fact]
+    public void Under_a_constant_pull_a_fixed_spool_runs_at_the_speed_of_its_law()
+    {
+        const double tension = 0.08;
+        FixedSpool spool = Fixed(2e-5);
+        for (int i = 0; i < 200; i++)
+        {
+            for (int pass = 0; pass < 2; pass++)
+            {
+                spool.Free(5e-3);
+                spool.Accel = spool.FreeAccel + (spool.InverseMass * tension);
+            }
+
+            spool.Advance(5e-3, tension, 0.0);
+        }
+
+        Assert.Equal(Math.Sqrt(((tension / 1.3) - 0.005) / (2.0 * 5e-5)), spool.SpeedMS, 1e-6);
+    }
+
+    private static double Dry(FreeSpool spool)
+    {
+        spool.Free(1e-3);
+        return -spool.FreeAccel * Inertia / Radius;
+    }
+
+    private static FreeSpool Free(double thumb) => new(
+        new SpoolSpec(Inertia, 75.0, 0.022, 0.75, 0.0, 0.0, Friction, thumb, Delay), Radius, 0.0, 1e-6) { Locked = false };
+
+    private static FixedSpool Fixed(double pseudoMass) =>
+        new(new FixedSpoolSpec(2.0, 0.005, 1.3), 5e-5, pseudoMass, 0.02) { Locked = false };
+}
