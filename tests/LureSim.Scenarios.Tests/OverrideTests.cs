@@ -13,6 +13,25 @@ public class OverrideTests
         Assert.Equal(0.8, Texts.Read(Texts.Least, "lure.added_mass_factor=0.8").Setup!.Lure.AddedMassFactor);
     }
 
+    // Half of 115 mm, on the axis; either coordinate may stand alone.
+    [Theory]
+    [InlineData("lure.tie.z=3 mm", 0.0575, 0.003)]
+    [InlineData("lure.tie.x=50 mm", 0.050, 0.0)]
+    public void A_line_tie_given_by_one_coordinate_keeps_the_other_at_the_nose(string given, double x, double z)
+    {
+        Model.Lures.LureSpec lure = Texts.Read(Texts.Least, given).Spec!.Lure;
+        Assert.Equal(x, lure.TieXM, 1e-12);
+        Assert.Equal(z, lure.TieZM, 1e-12);
+    }
+
+    // The body displaces 28.39 g. With 28 g a gram of steel, which displaces an eighth of it, is too much; a gram of cork and feather of half the
+    // density of water carries a gram more than its own.
+    [Theory]
+    [InlineData("7.85 g/cm3", false)]
+    [InlineData("0.5 g/cm3", true)]
+    public void A_hook_weighs_less_by_the_water_it_displaces(string density, bool floats) => Assert.Equal(
+        floats, Texts.Read(Texts.Least, "lure.mass=28 g", $"lure.hooks=[{{ mass = \"1 g\", drag_area = \"1 cm2\", x = \"0 mm\", density = \"{density}\" }}]").IsValid);
+
     [Fact]
     public void The_last_of_two_overrides_wins() =>
         Assert.Equal(3.0, Texts.Read(Texts.Least, "retrieve.cadence=1 /s", "retrieve.cadence=3 /s").Retrieve!.CadencePerS);

@@ -161,6 +161,18 @@ public sealed class CastTests
         Assert.True(best.DistanceMeanM < best.DistanceM);
     }
 
+    // Let go without error, only the scatter of 4 % is left: the tenth and ninetieth of a hundred lie 1.2816 of it off (normal distribution), 1.23 to
+    // 1.29 on a grid of 41 steps.
+    [Fact]
+    public void Ten_of_a_hundred_casts_lie_beyond_the_band()
+    {
+        CastRunSpec spec = At(Fixed.Spec, Fixed.ReleaseTimeS);
+        CastResult result = CastRunner.Run(spec with { Cast = spec.Cast with { Hands = spec.Cast.Hands with { ReleaseErrorS = 0.0, Scatter = 0.04 } } });
+        Assert.InRange((result.DistanceP90M / result.DistanceM) - 1.0, 1.22 * 0.04, 1.30 * 0.04);
+        Assert.InRange(1.0 - (result.DistanceP10M / result.DistanceM), 1.22 * 0.04, 1.30 * 0.04);
+        Assert.Equal(result.DistanceM, result.DistanceMeanM, 1e-9);
+    }
+
     [Fact]
     public void No_tension_where_line_is_loose()
     {

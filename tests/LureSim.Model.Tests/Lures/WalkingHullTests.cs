@@ -108,6 +108,23 @@ public sealed class WalkingHullTests
         Assert.Equal(power, hull.Power(u, v, r), 1e-14);
     }
 
+    // The stern sheds a0 |u| (v + r x0) at x0, and takes chi u (b0 v + b1 r) off the moment; moving astern that of the nose. Power by the two.
+    [Theory]
+    [InlineData(0.5, -0.04, 2.0, 0.03, -0.0015)]
+    [InlineData(-0.5, 0.035, 1.5, 0.02, 0.001)]
+    public void The_stern_in_use_sheds_at_its_own_place(double u, double x, double at, double behind, double moment)
+    {
+        var hull = new WalkingHull(Hull(M23) with { ShedAhead = new(-0.04, 2.0, 0.03, -0.0015), ShedAstern = new(0.035, 1.5, 0.02, 0.001) });
+        const double v = 0.2, r = 3.0;
+        (double surge, double sway, double coupling, double yaw) = hull.Drag(u, v, r);
+        Assert.Equal(0.0, surge);
+        Assert.Equal(0.5 * at, sway, 1e-15);
+        Assert.Equal(0.5 * at * x, coupling, 1e-15);
+        Assert.Equal(0.5 * at * x * x, yaw, 1e-15);
+        double w = v + (r * x);
+        Assert.Equal((0.5 * at * w * w) - (r * u * ((behind * v) + (moment * r))), hull.Power(u, v, r), 1e-14);
+    }
+
     private static WalkHull Hull(double m23) => new(
         0.1, 0.018, M11, M22, m23, M33, Arm, 0.004, [], [], 0.0, [], [], NoseMass, NoseStiffness, NoseDamping, [], []);
 

@@ -103,6 +103,24 @@ public sealed class CastSpoolTests
         Assert.Equal(Math.Sqrt(((tension / 1.3) - 0.005) / (2.0 * 5e-5)), spool.SpeedMS, 1e-6);
     }
 
+    // From 10 to 20 m/s in a tenth of a second: 1.5 m.
+    [Fact]
+    public void Line_paid_out_is_the_mean_speed_over_the_step()
+    {
+        FixedSpool spool = Fixed(1e-5);
+        (spool.SpeedMS, spool.Accel) = (10.0, 100.0);
+        spool.Advance(0.1, 0.0, 0.0);
+        Assert.Equal((20.0, 1.5), (spool.SpeedMS, spool.PaidM));
+
+        // Held, it gives none; and it never takes any back.
+        spool.Locked = true;
+        spool.Advance(0.1, 0.0, 0.0);
+        Assert.Equal(1.5, spool.PaidM);
+        (spool.Locked, spool.Accel) = (false, -1e4);
+        spool.Advance(0.1, 0.0, 0.0);
+        Assert.Equal((0.0, 2.5), (spool.SpeedMS, spool.PaidM));
+    }
+
     private static double Dry(FreeSpool spool)
     {
         spool.Free(1e-3);
@@ -110,7 +128,10 @@ public sealed class CastSpoolTests
     }
 
     private static FreeSpool Free(double thumb) => new(
-        new SpoolSpec(Inertia, 75.0, 0.022, 0.75, 0.0, 0.0, Friction, thumb, Delay), Radius, 0.0, 1e-6) { Locked = false };
+        new SpoolSpec(Inertia, 75.0, 0.022, 0.75, 0.0, 0.0, Friction, thumb, Delay), Radius, 0.0, 1e-6)
+    {
+        Locked = false,
+    };
 
     private static FixedSpool Fixed(double pseudoMass) =>
         new(new FixedSpoolSpec(2.0, 0.005, 1.3), 5e-5, pseudoMass, 0.02) { Locked = false };

@@ -49,6 +49,10 @@ public sealed class SweepDoubtTests : IDisposable
     {
         var tally = new SweepTally(Table());
         Assert.Equal((21, 1, 0, "run 21: sinks"), (tally.Done, tally.Failed, tally.Refused, tally.FirstReason));
+
+        // 11 and 10 of the 21 runs with a result.
+        Assert.Contains("  walks              11   52 %\n", tally.Text(), StringComparison.Ordinal);
+        Assert.Contains("  still              10   48 %\n", tally.Text(), StringComparison.Ordinal);
         Assert.Contains("walks", tally.Text(), StringComparison.Ordinal);
     }
 

@@ -62,6 +62,16 @@ public sealed class RetrieveTextTests
         Assert.Contains(RetrieveStory.Sentences(drowned), s => s.StartsWith("What limits it: the nose", StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData(0.0099, false)]
+    [InlineData(0.0101, true)]
+    public void A_nose_a_centimetre_under_is_the_limit(double dip, bool limit)
+    {
+        RetrieveResult result = MadeUpRetrieve.Result();
+        Assert.Equal(limit, RetrieveStory.Sentences(result with { Summary = result.Summary with { NoseDipM = dip } })
+            .Any(s => s.StartsWith("What limits it: the nose", StringComparison.Ordinal)));
+    }
+
     // Half a turn from side to side is square to the line on both; beyond it the nose points away from the rod.
     [Theory]
     [InlineData(170, 0.01, false)]

@@ -25,6 +25,7 @@ public class AxisReaderTests
     [InlineData("water.temperature=50 F:68 F:9 F", "10 C|15 C|20 C")]
     [InlineData("lure.added_mass_factor=0.5:0.9:0.2", "0.5|0.7|0.9")]
     [InlineData("lure.added_mass_factor=0.5:0.9:n=3", "0.5|0.7|0.9")]
+    [InlineData("retrieve.cadence=1 /s:2 /s:1 /s", "1 /s|2 /s")]
     [InlineData("solver.nodes=10:40:10", "10|20|30|40")]
     public void Values_in_order(string text, string labels) =>
         Assert.Equal(labels, string.Join('|', Good(text).Values.Select(v => v.Label)));

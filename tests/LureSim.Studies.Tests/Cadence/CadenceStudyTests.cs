@@ -85,6 +85,15 @@ public sealed class CadenceStudyTests
         Assert.True(result.BestPoint!.PerS == 1.15 && result.BestPoint.Walks);
     }
 
+    // Glide 0.1 f is widest at the upper edge of 3 /s: missed by a tenth, 2.70 still walks and 2.75 does not.
+    [Fact]
+    public void The_best_rhythm_keeps_its_distance_from_the_upper_brink_too()
+    {
+        CadenceResult result = Run(s => MadeUp.Outcome(
+            s.Retrieve.CadencePerS is >= 1.0 and <= 3.0 ? WalkPattern.Alternating : WalkPattern.Tracking, 0.1 * s.Retrieve.CadencePerS));
+        Assert.Equal(new BestRhythm(2.7, true), result.Best);
+    }
+
     [Fact]
     public void A_window_too_narrow_for_the_hand_has_its_middle_as_best_without_room()
     {

@@ -53,6 +53,17 @@ public sealed class MatchStudyTests
         Assert.True(MatchStudy.GainM(casts, one.Effort) > 0.0);
     }
 
+    // Gain of a tenth more effort: the difference itself, or what the rest of the range gives, made into a tenth.
+    [Theory]
+    [InlineData(1.0, 1.1, 1.0)]
+    [InlineData(2.9, 3.0, 2.9)]
+    public void The_gain_is_that_of_a_tenth_more_effort(double effort, double more, double factor)
+    {
+        CastRunSpec spec = MadeUp.Cast();
+        double gain = CastMatch.Distance(spec, more) - CastMatch.Distance(spec, effort);
+        Assert.Equal(factor * gain, MatchStudy.GainM([new("a", spec, 25.0)], effort), 1e-6);
+    }
+
     [Fact]
     public void One_cast_has_no_scatter_and_none_is_refused()
     {

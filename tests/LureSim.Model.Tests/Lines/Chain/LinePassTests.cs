@@ -102,6 +102,28 @@ public sealed class LinePassTests
         Assert.Equal(Dt * g * ((wet * displaced) - Mu) / mass, end.VZ[1], 1e-12);
     }
 
+    // A film holds a dry line at a depth d with 2 sigma (d/l_c) sqrt(1 - (d/2 l_c)^2) per length, as a secant spring k of the step; a broken one does
+    // not. l_c = sqrt(sigma/(rho g)). Vertical backward Euler: v = dt (k d - net weight)/(m + dt^2 k), m with the water carried along.
+    [Theory]
+    [InlineData(0.5, 1.0)]
+    [InlineData(1.0, 1.0)]
+    [InlineData(1.9, 1.0)]
+    [InlineData(1.0, 0.0)]
+    [InlineData(-0.5, 1.0)]
+    public void A_film_bears_a_dry_line_by_its_depth(double lengths, double whole)
+    {
+        const double g = 9.8, sigma = 0.072;
+        double capillary = Math.Sqrt(sigma / (Density * g)), depth = lengths * capillary;
+        LineMedium medium = Water with { GravityMS2 = g };
+        (LinePass pass, LineState end) = Step(
+            Line() with { Film = SurfaceFilm.Dry }, 2, 2.0, 1.9, 0.0, Vec3.Zero, depth, p => p.Film[1] = whole, medium);
+        double k = depth > 0.0 ? whole * 2.0 * sigma / capillary * Math.Sqrt(1.0 - (0.25 * lengths * lengths)) : 0.0;
+        double displaced = Density * Mu / 1200.0 * medium.WetShare(-depth);
+        double v = Dt * ((k * depth) + (g * (displaced - Mu))) / (Mu + displaced + (Dt * Dt * k));
+        Assert.Equal(v, end.VZ[1], 1e-12);
+        Assert.Equal(-depth + (Dt * v), end.Z[1], 1e-15);
+    }
+
     private static LineSpec Line() => new(
         LineMaterial.Braid, Diameter, Mu, 1200.0, Ea, Tau, 0.0, SurfaceFilm.Wetted, 1e9, TangentialDragCoefficient: Ct);
 

@@ -1,4 +1,5 @@
 using LureSim.Reports.Cadence;
+using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Tests.Support;
 using LureSim.Studies.Cadence;
@@ -33,6 +34,20 @@ public sealed class CadenceChartTests
         {
             Pictures.Render(trend with { Name = trend.Name + suffix });
         }
+    }
+
+    // The made-up glide is 0.08/f m, 8/f cm; the starts spread it by less than 0.4 cm.
+    [Fact]
+    public void The_trend_shows_the_glide_at_the_best_rhythm_in_centimetres()
+    {
+        AcrossResult across = MadeUpCadence.Across(numbers: true, twoKeys: false);
+        Chart trend = AcrossTrend.Build(across)!;
+
+        // The band behind the line is a kind of line too.
+        OxyPlot.DataPoint first = trend.Model.Series.OfType<OxyPlot.Series.LineSeries>()
+            .First(s => s is not OxyPlot.Series.AreaSeries && s.YAxisKey == Panels.Key(1) && s.Points.Count > 0).Points[0];
+        Assert.Equal(0.2, first.X, 1e-12);
+        Assert.Equal(8.0 / across.Cases[0].Result!.Best!.PerS, first.Y, 0.4);
     }
 
     [Fact]

@@ -30,6 +30,21 @@ public sealed class CastChartTests
         Assert.All(charts, c => Pictures.Render(c with { Name = $"{c.Name}_{reel}" }));
     }
 
+    // 100 J: 20 left in the lure and 25 taken from it by the air, 45 % that fly with it.
+    [Fact]
+    public void The_work_of_the_hands_is_shared_out_in_words()
+    {
+        CastResult cast = CastRunner.Run(Spec(ReelKind.Fixed)) with { Energy = new CastEnergy(100, 30, 2, 3, 20, 25, 4, 5, 0, 6, 5) };
+        Chart chart = EnergyBars.Build(cast);
+        Assert.Contains("100 J from the hands", chart.Model.Subtitle, StringComparison.Ordinal);
+        Assert.Contains("45 % of it flies with the lure", chart.Model.Subtitle, StringComparison.Ordinal);
+
+        // Nine bars; brakes and pick-up of the reel share one, 11 J.
+        Assert.Equal(
+            ["25.0 J, 25 %", "20.0 J, 20 %", "5.0 J, 5 %", "4.0 J, 4 %", "11.0 J, 11 %", "0.0 J, 0 %", "30.0 J, 30 %", "3.0 J, 3 %", "2.0 J, 2 %"],
+            chart.Model.Annotations.OfType<TextAnnotation>().Select(a => a.Text).Where(t => t!.Contains(" J, ", StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void A_comparison_has_a_row_per_set_up_with_both_bands_and_the_verdict()
     {

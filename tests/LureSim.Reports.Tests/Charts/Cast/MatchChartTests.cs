@@ -22,6 +22,19 @@ public sealed class MatchChartTests
         Assert.Equal([(31.0, 30.0), (33.0, 34.0)], chart.Model.Series.OfType<ScatterSeries>().Single().Points.Select(p => (p.X, p.Y)));
     }
 
+    // Ranges of the words of an effort: docs/cast.md.
+    [Theory]
+    [InlineData(0.349, "less than a gentle cast")]
+    [InlineData(0.35, "a gentle or a beginner's cast")]
+    [InlineData(0.699, "a gentle or a beginner's cast")]
+    [InlineData(0.70, "near a practised cast")]
+    [InlineData(1.25, "near a practised cast")]
+    [InlineData(1.26, "an expert's cast by")]
+    [InlineData(1.90, "an expert's cast by")]
+    [InlineData(1.91, "more than an expert's")]
+    public void An_effort_has_its_word(double effort, string word) => Assert.Contains(
+        word, MatchText.Build(Report with { Fit = Report.Fit with { Effort = effort } }, new RunNotes([], []), null).ReplaceLineEndings(" "), StringComparison.Ordinal);
+
     [Fact]
     public void The_text_says_what_the_effort_rests_on()
     {
