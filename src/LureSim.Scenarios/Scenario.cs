@@ -18,10 +18,10 @@ public enum Activities
     Cast = 2,
 
     /// <summary>Lay it on the water at rest.</summary>
-    Float = 4,
+    Rest = 4,
 
     /// <summary>All.</summary>
-    All = Retrieve | Cast | Float,
+    All = Retrieve | Cast | Rest,
 }
 
 /// <summary>A set-up and what a scenario does with it.</summary>

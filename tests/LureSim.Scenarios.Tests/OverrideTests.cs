@@ -19,7 +19,7 @@ public class OverrideTests
     [InlineData("lure.tie.x=50 mm", 0.050, 0.0)]
     public void A_line_tie_given_by_one_coordinate_keeps_the_other_at_the_nose(string given, double x, double z)
     {
-        Model.Lures.LureSpec lure = Texts.Read(Texts.Least, given).Spec!.Lure;
+        Model.Lures.LureSpec lure = Texts.Read(Texts.Least, given).Setup!.Lure;
         Assert.Equal(x, lure.TieXM, 1e-12);
         Assert.Equal(z, lure.TieZM, 1e-12);
     }

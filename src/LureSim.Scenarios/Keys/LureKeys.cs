@@ -162,7 +162,7 @@ public static class LureKeys
     public static readonly KeySpec HookReach = new("lure.hook_reach", QuantityKind.Length, "mm", "Depth over which a hanging hook goes under: dry with its hanger this high over the water.")
     {
         Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.HookReachM)),
-        Lens = Lens.OfSetup(s => s.Lure.HookReachM, Activities.Retrieve),
+        Lens = Lens.OfSetup(s => s.Lure.HookReachM, Activities.Retrieve | Activities.Rest),
     };
 
     /// <summary>Hooks: drag.</summary>

@@ -7,7 +7,7 @@ using LureSim.Studies.Figures;
 namespace LureSim.Studies.Trim;
 
 /// <summary>The figures of <c>trim</c>.</summary>
-public sealed class TrimSource() : FigureSource<TrimResult>("trim", Activities.Float, "attitude", TrimFigures.All)
+public sealed class TrimSource() : FigureSource<TrimResult>("trim", Activities.Rest, "attitude", TrimFigures.All)
 {
     // Drag and added mass move nothing at rest, and what a lure does in the air neither.
     private static readonly KeySpec[] Unread =

@@ -166,8 +166,8 @@ public sealed class CastTests
     [Fact]
     public void Ten_of_a_hundred_casts_lie_beyond_the_band()
     {
-        CastRunSpec spec = At(Fixed.Spec, Fixed.ReleaseTimeS);
-        CastResult result = CastRunner.Run(spec with { Cast = spec.Cast with { Hands = spec.Cast.Hands with { ReleaseErrorS = 0.0, Scatter = 0.04 } } });
+        Setup steady = Fixed.Setup with { Hands = Fixed.Setup.Hands with { ReleaseErrorS = 0.0, Scatter = 0.04 } };
+        CastResult result = new CastCase(steady, Fixed.Task).At(Fixed.ReleaseTimeS).Run();
         Assert.InRange((result.DistanceP90M / result.DistanceM) - 1.0, 1.22 * 0.04, 1.30 * 0.04);
         Assert.InRange(1.0 - (result.DistanceP10M / result.DistanceM), 1.22 * 0.04, 1.30 * 0.04);
         Assert.Equal(result.DistanceM, result.DistanceMeanM, 1e-9);

@@ -1,7 +1,7 @@
 using LureSim.Model.Assembly;
 using LureSim.Model.Hands;
 using LureSim.Model.Retrieve;
-using LureSim.Numerics.Tension;
+using LureSim.Numerics.Steps;
 
 namespace LureSim.Model.Tests.Retrieve;
 
@@ -17,9 +17,9 @@ public sealed class RetrieveRecorderTests
     public void Heading_off_the_line_is_counted_from_the_bearing_of_the_rod_tip(double turned, double degrees)
     {
         const double distance = 15.0, across = 2.0;
-        RetrieveParts probe = RetrieveCases.Parts(new RetrieveSpec(DistanceM: distance));
+        RetrieveParts probe = RetrieveCases.Parts(new RetrieveTask(DistanceM: distance));
         double drop = probe.Swing.TipHeightM - probe.Hull.TieHeightM, bearing = Math.Asin(across / Math.Sqrt((distance * distance) - (drop * drop)));
-        RetrieveSeries s = Started(new RetrieveSpec(DistanceM: distance, StartSidewaysM: across, StartHeadingRad: bearing + turned)).Series;
+        Series s = Started(new RetrieveTask(DistanceM: distance, StartSidewaysM: across, StartHeadingRad: bearing + turned)).Series;
         Assert.Equal(degrees, s["heading_off_line_deg"][0], 0.03);
         Assert.Equal((bearing + turned) * 180.0 / Math.PI, s["heading_deg"][0], 1e-9);
         Assert.Equal(distance, s["straight_m"][0], 1e-9);
@@ -30,7 +30,7 @@ public sealed class RetrieveRecorderTests
     [Fact]
     public void The_load_on_the_nose_is_pull_and_weight()
     {
-        var spec = new RetrieveSpec(DurationS: 0.5);
+        var spec = new RetrieveTask(DurationS: 0.5);
         RetrieveParts parts = RetrieveCases.Parts(spec);
         var recorder = new RetrieveRecorder(parts, 1);
         recorder.RecordStart();
@@ -40,10 +40,10 @@ public sealed class RetrieveRecorderTests
         CoupledStep step = parts.Step;
         recorder.Accumulate(1e-3);
         recorder.Step(1e-3, 0.25, 1e-3);
-        RetrieveSeries s = recorder.Finish(null, new SolverCounters(1, 0, 1, 0, 0.0)).Series;
-        double half = 0.5 * parts.Mesh.Rest[parts.Mesh.Segments - 1], mu = parts.Spec.Line.LinearDensityKgM;
+        Series s = recorder.Finish(null, new SolverCounters(1, 0, 1, 0, 0.0)).Series;
+        double half = 0.5 * parts.Mesh.Rest[parts.Mesh.Segments - 1], mu = parts.Setup.Line.LinearDensityKgM;
         double wet = parts.Medium.WetShare(parts.Hull.TieHeightM);
-        double weight = half * mu * Physics.GravityMS2 * (1.0 - (wet * parts.Medium.Water.DensityKgM3 / parts.Spec.Line.DensityKgM3));
+        double weight = half * mu * Physics.GravityMS2 * (1.0 - (wet * parts.Medium.Water.DensityKgM3 / parts.Setup.Line.DensityKgM3));
 
         // The step takes the tie where it guesses it, a micrometre from where it was.
         Assert.Equal(-weight, step.TieWeight, 1e-8);
@@ -54,7 +54,7 @@ public sealed class RetrieveRecorderTests
         Assert.Equal(parts.Hull.TieHeightM + step.HullNow.Zeta, s["nose_height_m"][1], 1e-15);
     }
 
-    private static RetrieveResult Started(RetrieveSpec spec)
+    private static RetrieveResult Started(RetrieveTask spec)
     {
         var recorder = new RetrieveRecorder(RetrieveCases.Parts(spec), 1);
         recorder.RecordStart();

@@ -89,8 +89,8 @@ public sealed class CadenceStudyTests
     [Fact]
     public void The_best_rhythm_keeps_its_distance_from_the_upper_brink_too()
     {
-        CadenceResult result = Run(s => MadeUp.Outcome(
-            s.Retrieve.CadencePerS is >= 1.0 and <= 3.0 ? WalkPattern.Alternating : WalkPattern.Tracking, 0.1 * s.Retrieve.CadencePerS));
+        CadenceResult result = Run((_, t) => MadeUp.Outcome(
+            t.CadencePerS is >= 1.0 and <= 3.0 ? WalkPattern.Alternating : WalkPattern.Tracking, 0.1 * t.CadencePerS));
         Assert.Equal(new BestRhythm(2.7, true), result.Best);
     }
 

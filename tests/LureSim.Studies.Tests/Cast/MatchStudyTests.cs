@@ -59,9 +59,9 @@ public sealed class MatchStudyTests
     [InlineData(2.9, 3.0, 2.9)]
     public void The_gain_is_that_of_a_tenth_more_effort(double effort, double more, double factor)
     {
-        CastRunSpec spec = MadeUp.Cast();
-        double gain = CastMatch.Distance(spec, more) - CastMatch.Distance(spec, effort);
-        Assert.Equal(factor * gain, MatchStudy.GainM([new("a", spec, 25.0)], effort), 1e-6);
+        Setup setup = MadeUp.Caster();
+        double gain = CastMatch.Distance(setup, Cast, more).Demand() - CastMatch.Distance(setup, Cast, effort).Demand();
+        Assert.Equal(factor * gain, MatchStudy.GainM([new("a", setup, Cast, 25.0)], effort), 1e-6);
     }
 
     [Fact]

@@ -13,7 +13,7 @@ public sealed class StationaryRunTests
     [InlineData(4.0, 27.0)]
     public void A_run_lasts_for_its_warm_up_and_its_twitches(double cadence, double duration)
     {
-        RetrieveSpec r = StationaryRun.Make(MadeUp.Spec(), cadence, new(0.4, -0.1), new StationaryPlan()).Retrieve;
+        RetrieveTask r = StationaryRun.Make(new RetrieveTask(), cadence, new(0.4, -0.1), new StationaryPlan());
         Assert.Equal(duration, r.DurationS, 1e-12);
         Assert.Equal((cadence, 18.0, true, 0.4, -0.1), (r.CadencePerS, r.WarmUpS, r.HoldDistance, r.StartHeadingRad, r.StartSidewaysM));
     }

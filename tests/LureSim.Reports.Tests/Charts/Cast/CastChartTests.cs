@@ -34,7 +34,7 @@ public sealed class CastChartTests
     [Fact]
     public void The_work_of_the_hands_is_shared_out_in_words()
     {
-        CastResult cast = CastRunner.Run(Spec(ReelKind.Fixed)) with { Energy = new CastEnergy(100, 30, 2, 3, 20, 25, 4, 5, 0, 6, 5) };
+        CastResult cast = Cast(ReelKind.Fixed) with { Energy = new CastEnergy(100, 30, 2, 3, 20, 25, 4, 5, 0, 6, 5) };
         Chart chart = EnergyBars.Build(cast);
         Assert.Contains("100 J from the hands", chart.Model.Subtitle, StringComparison.Ordinal);
         Assert.Contains("45 % of it flies with the lure", chart.Model.Subtitle, StringComparison.Ordinal);
