@@ -38,7 +38,9 @@ public sealed class RandomLureTests
     {
         double height = Math.Min(length, diameter * flatness);
         var hull = new NamedHull(shape, length, diameter, height);
-        double mass = 1000.0 * density * hull.VolumeM3();
+
+        // No lure is lighter than half a gram.
+        double mass = Math.Max(5e-4, 1000.0 * density * hull.VolumeM3());
         return new LureSpec(
             shape, length, diameter, height, mass, 0.46 * length, 0.0, [new BallastSpec(ballastShare * mass, x * length, z * height)], []);
     }
