@@ -75,25 +75,27 @@ public sealed record Parameter(
         }
     }
 
-    private static SpecMember[] MembersOf(Type type) => Members.GetOrAdd(type, static t => t.Assembly == typeof(Parameter).Assembly
-        ? [.. t.GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.CanWrite).Select(SpecMember.Of)]
-        : []);
+    private static SpecMember[] MembersOf(Type type) => Members.GetOrAdd(type, static t => t.Assembly == typeof(Parameter).Assembly ? SpecMember.AllOf(t) : []);
 
-    private sealed record SpecMember(PropertyInfo Property, Parameter? Parameter, bool MayBeNull)
+    // Every start of the program comes through here: what reflection is slow at is asked once per type, or only when it is needed.
+    private sealed record SpecMember(PropertyInfo Property, Parameter? Parameter)
     {
-        public static SpecMember Of(PropertyInfo property)
+        public bool MayBeNull => Nullable.GetUnderlyingType(Property.PropertyType) is not null
+            || (!Property.PropertyType.IsValueType && new NullabilityInfoContext().Create(Property).ReadState != NullabilityState.NotNull);
+
+        public static SpecMember[] AllOf(Type type)
         {
-            NullabilityInfo nullability = new NullabilityInfoContext().Create(property);
-            Parameter? parameter = property.GetCustomAttribute<ParameterAttribute>() is ParameterAttribute a
-                ? new(property.Name, a.Symbol, a.Unit, a.Low, a.High, DefaultOf(property), a.GuessLow, a.GuessHigh)
-                : null;
-            return new(property, parameter, nullability.ReadState != NullabilityState.NotNull);
+            ParameterInfo[] given = [.. type.GetConstructors().SelectMany(c => c.GetParameters())];
+            return [.. type.GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.CanWrite).Select(p => Of(p, given))];
         }
 
-        private static double DefaultOf(PropertyInfo property)
+        private static SpecMember Of(PropertyInfo property, ParameterInfo[] given)
         {
-            ParameterInfo? parameter = property.DeclaringType!.GetConstructors().SelectMany(c => c.GetParameters()).FirstOrDefault(p => p.Name == property.Name);
-            return parameter?.DefaultValue is IConvertible value and not DBNull ? value.ToDouble(null) : double.NaN;
+            var a = (ParameterAttribute?)Attribute.GetCustomAttribute(property, typeof(ParameterAttribute), inherit: false);
+            return new(property, a is null ? null : new(property.Name, a.Symbol, a.Unit, a.Low, a.High, DefaultOf(property.Name, given), a.GuessLow, a.GuessHigh));
         }
+
+        private static double DefaultOf(string name, ParameterInfo[] given) =>
+            Array.Find(given, p => p.Name == name)?.DefaultValue is IConvertible value and not DBNull ? value.ToDouble(null) : double.NaN;
     }
 }
