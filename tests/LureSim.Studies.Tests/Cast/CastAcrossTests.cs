@@ -85,10 +85,9 @@ public sealed class CastAcrossTests
     public void Without_another_cast_the_model_is_run_and_more_overhang_casts_farther()
     {
         Setup spec = MadeUp.Caster();
-        CastVariant[] variants = [.. new[] { 0.3, 0.6 }.Select(o => new CastVariant($"{o}", o, spec, new CastTask(o), _ => (spec, new CastTask(o))))];
-        IReadOnlyList<CastCase> cases = CastAcrossStudy.Run(variants, 1, 0, null, default);
+        CastVariant[] variants = [.. new[] { 0.3, 0.6 }.Select(o => new CastVariant($"{o}", o, spec, new CastTask(o), _ => null))];
+        IReadOnlyList<CastCase> cases = CastAcrossStudy.Run(variants, 0, 0, null, default);
         Assert.Equal(CastRunner.Run(spec, new CastTask(0.6)).Demand().DistanceMeanM, cases[1].Cast!.DistanceMeanM);
-        Assert.Equal([cases[1].Cast!.DistanceMeanM], cases[1].DrawsM);
         Assert.True(CastStep.Between(cases[0], cases[1])!.GainM > 0.0);
     }
 
