@@ -14,10 +14,12 @@ public static class CastBrakes
     /// <param name="task">Cast.</param>
     /// <param name="loops">Loops that the line still takes up by itself, guess 5 (about half a metre).</param>
     /// <param name="context">Stop.</param>
+    /// <param name="run">Runs one cast; null = the cast.</param>
     /// <returns>The brake; a failure when even the strongest one throws loops.</returns>
     /// <exception cref="ArgumentException">A value is out of range, or the reel's spool is fixed.</exception>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
-    public static Outcome<LeastBrake> Least(Setup setup, CastTask task, double loops = 5.0, RunContext context = default)
+    public static Outcome<LeastBrake> Least(
+        Setup setup, CastTask task, double loops = 5.0, RunContext context = default, Func<Setup, CastTask, Outcome<CastResult>>? run = null)
     {
         ArgumentNullException.ThrowIfNull(setup);
         ArgumentNullException.ThrowIfNull(task);
@@ -27,7 +29,8 @@ public static class CastBrakes
             throw new ArgumentException("a fixed spool has no brake", nameof(setup));
         }
 
-        return Outcome.Of(() => Search((brake, how) => CastRunner.Run(With(setup, brake), how, context).Demand(), task, loops));
+        run ??= (s, t) => CastRunner.Run(s, t, context);
+        return Outcome.Of(() => Search((brake, how) => run(With(setup, brake), how).Demand(), task, loops));
     }
 
     private static LeastBrake Search(Func<double, CastTask, CastResult> cast, CastTask task, double loops)

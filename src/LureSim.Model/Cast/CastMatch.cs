@@ -23,13 +23,15 @@ public static class CastMatch
     /// <param name="distanceM">Measured distance, m, positive.</param>
     /// <param name="mean">True for a mean of many casts with their release errors, false for one cast let go as the task says.</param>
     /// <param name="context">Stop.</param>
+    /// <param name="run">Runs one cast; null = the cast.</param>
     /// <returns>The effort; a failure when no effort in range goes that far, or the least one goes farther.</returns>
     /// <exception cref="ArgumentException">The distance is not positive, or a value is out of range.</exception>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
-    public static Outcome<double> Effort(Setup setup, CastTask task, double distanceM, bool mean = false, RunContext context = default)
+    public static Outcome<double> Effort(
+        Setup setup, CastTask task, double distanceM, bool mean = false, RunContext context = default, Func<Setup, CastTask, Outcome<CastResult>>? run = null)
     {
         Require.Positive(distanceM);
-        return Outcome.Of(() => Search(effort => Distance(setup, task, effort, mean, context).Demand(), distanceM));
+        return Outcome.Of(() => Search(effort => Distance(setup, task, effort, mean, context, run).Demand(), distanceM));
     }
 
     /// <summary>Distance with another effort, m.</summary>
@@ -38,14 +40,17 @@ public static class CastMatch
     /// <param name="effort">e, 0.05 to 3.</param>
     /// <param name="mean">True for the mean of many casts with their release errors.</param>
     /// <param name="context">Stop.</param>
+    /// <param name="run">Runs one cast; null = the cast.</param>
     /// <exception cref="ArgumentException">A value is out of range.</exception>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
-    public static Outcome<double> Distance(Setup setup, CastTask task, double effort, bool mean = false, RunContext context = default)
+    public static Outcome<double> Distance(
+        Setup setup, CastTask task, double effort, bool mean = false, RunContext context = default, Func<Setup, CastTask, Outcome<CastResult>>? run = null)
     {
         ArgumentNullException.ThrowIfNull(setup);
+        run ??= (s, t) => CastRunner.Run(s, t, context);
         return Outcome.Of(() =>
         {
-            CastResult cast = CastRunner.Run(setup with { Hands = setup.Hands with { Effort = effort } }, task, context).Demand();
+            CastResult cast = run(setup with { Hands = setup.Hands with { Effort = effort } }, task).Demand();
             return mean ? cast.DistanceMeanM : cast.DistanceM;
         });
     }

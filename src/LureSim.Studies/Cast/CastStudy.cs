@@ -18,12 +18,14 @@ public static class CastStudy
     /// <param name="setup">Set-up.</param>
     /// <param name="task">Cast.</param>
     /// <param name="context">Stop.</param>
+    /// <param name="run">Runs one cast; null = the cast.</param>
     /// <exception cref="ArgumentException">A value is out of range, or the lure hangs in the water at the start.</exception>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
-    public static Outcome<CastReport> Run(Setup setup, CastTask task, RunContext context = default)
+    public static Outcome<CastReport> Run(
+        Setup setup, CastTask task, RunContext context = default, Func<Setup, CastTask, Outcome<CastResult>>? run = null)
     {
         ArgumentNullException.ThrowIfNull(setup);
-        Outcome<CastResult> cast = CastRunner.Run(setup, task, context);
+        Outcome<CastResult> cast = run is null ? CastRunner.Run(setup, task, context) : run(setup, task);
         if (!cast.IsWhole)
         {
             return new(null, cast.Failure);
@@ -34,7 +36,7 @@ public static class CastStudy
             return new(new CastReport(cast.Result));
         }
 
-        Outcome<LeastBrake> brake = CastBrakes.Least(setup, task, context: context);
+        Outcome<LeastBrake> brake = CastBrakes.Least(setup, task, context: context, run: run);
         return new(new CastReport(cast.Result, brake.Result, brake.Failure?.Reason));
     }
 }

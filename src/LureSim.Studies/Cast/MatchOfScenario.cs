@@ -57,7 +57,7 @@ public sealed class MatchOfScenario(ScenarioSource source, IReadOnlyList<string>
             if (job < 0)
             {
                 fit = MatchStudy.Fit(measured, 1, Done, stop);
-                gain = MatchStudy.GainM(measured, fit.Effort, stop);
+                gain = MatchStudy.GainM(measured, fit.Effort, stop: stop);
             }
             else
             {

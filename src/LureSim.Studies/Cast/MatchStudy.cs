@@ -46,10 +46,12 @@ public static class MatchStudy
     /// <param name="threads">Most threads; 0 = all cores. The result does not depend on it.</param>
     /// <param name="done">Called after each run of twice as many as there are casts; may be null.</param>
     /// <param name="stop">Stops the runs.</param>
+    /// <param name="run">Runs one cast; null = the cast.</param>
     /// <exception cref="ArgumentException">There is no cast, or a value is out of range.</exception>
     /// <exception cref="AggregateException">Holds a <see cref="ModelException"/>: a distance is out of reach.</exception>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
-    public static MatchFit Fit(IReadOnlyList<MeasuredCast> casts, int threads, Action? done, CancellationToken stop)
+    public static MatchFit Fit(
+        IReadOnlyList<MeasuredCast> casts, int threads, Action? done, CancellationToken stop, Func<Setup, CastTask, Outcome<CastResult>>? run = null)
     {
         ArgumentNullException.ThrowIfNull(casts);
         if (casts.Count == 0)
@@ -59,9 +61,9 @@ public static class MatchStudy
 
         bool many = casts.Count > 1;
         var context = new RunContext(null, stop);
-        double[] efforts = ParallelRuns.Execute(casts, c => CastMatch.Effort(c.Setup, c.Task, c.DistanceM, many, context).Demand(), threads, done, stop);
+        double[] efforts = ParallelRuns.Execute(casts, c => CastMatch.Effort(c.Setup, c.Task, c.DistanceM, many, context, run).Demand(), threads, done, stop);
         double mean = efforts.Average();
-        double[] computed = ParallelRuns.Execute(casts, c => CastMatch.Distance(c.Setup, c.Task, mean, many, context).Demand(), threads, done, stop);
+        double[] computed = ParallelRuns.Execute(casts, c => CastMatch.Distance(c.Setup, c.Task, mean, many, context, run).Demand(), threads, done, stop);
         MatchRow[] rows = [.. casts.Select((c, i) => new MatchRow(c.Label, c.DistanceM, efforts[i], computed[i]))];
         return new(mean, Deviation(efforts, mean), Deviation([.. rows.Select(r => r.ResidualShare)], rows.Average(r => r.ResidualShare)), rows);
     }
@@ -70,14 +72,16 @@ public static class MatchStudy
     /// tells little about effort.</summary>
     /// <param name="casts">Casts, at least one.</param>
     /// <param name="effort">Effort, 0.05 to 2.7.</param>
+    /// <param name="run">Runs one cast; null = the cast.</param>
     /// <param name="stop">Stops the runs.</param>
     /// <exception cref="ArgumentException">A value is out of range.</exception>
-    public static double GainM(IReadOnlyList<MeasuredCast> casts, double effort, CancellationToken stop = default)
+    public static double GainM(
+        IReadOnlyList<MeasuredCast> casts, double effort, Func<Setup, CastTask, Outcome<CastResult>>? run = null, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(casts);
         double more = Math.Min(1.1 * effort, CastMatch.MostEffort);
         bool many = casts.Count > 1;
-        double Distance(MeasuredCast c, double e) => CastMatch.Distance(c.Setup, c.Task, e, many, new(null, stop)).Demand();
+        double Distance(MeasuredCast c, double e) => CastMatch.Distance(c.Setup, c.Task, e, many, new(null, stop), run).Demand();
         return casts.Average(c => Distance(c, more) - Distance(c, effort)) * 0.1 * effort / (more - effort);
     }
 

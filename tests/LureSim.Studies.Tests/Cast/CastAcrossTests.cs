@@ -1,3 +1,4 @@
+using LureSim.Model;
 using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
 using LureSim.Studies.Cast;
@@ -25,27 +26,69 @@ public sealed class CastAcrossTests
         Assert.Equal(2.0 * z * z, NoticeRule.Casts(1.0, 1.0), 0.4);
     }
 
+    // Distances c e of set-ups c with the same efforts e = 0.6, 0.7 .. 1.6 in each: bands 0.7 c to 1.5 c, gains 0.7 to 1.5 times the difference of c.
     [Fact]
     public void The_same_luck_gives_a_narrower_band_of_the_gain_than_of_the_distances()
     {
-        Setup spec = MadeUp.Caster();
-        double[] efforts = [0.6, 0.8, 1.0, 1.2, 1.4, 1.6];
-        CastVariant[] variants = [Variant("short", 0.3), Variant("long", 0.6)];
-        IReadOnlyList<CastCase> one = CastAcrossStudy.Run(variants, efforts.Length, 1, null, default), many = CastAcrossStudy.Run(variants, efforts.Length, 2, null, default);
+        CastVariant[] variants = [Variant("short", 20.0), Variant("long", 22.0)];
+        IReadOnlyList<CastCase> one = Run(variants, 11, 2.1, 1), many = Run(variants, 11, 2.1, 2);
         Assert.Equal(one[1].DrawsM, many[1].DrawsM);
+        Assert.Equal(["short", "long"], one.Select(c => c.Label));
+        Band(14.0, 30.0, one[0].GuessesM);
+        Band(15.4, 33.0, one[1].GuessesM);
+        Assert.Equal(2.1, one[0].SigmaM, 1e-12);
         CastStep step = CastStep.Between(one[0], one[1])!;
-        double[] gains = [.. one[0].DrawsM.Zip(one[1].DrawsM, (a, b) => b - a).Order()];
-        Assert.Equal(0.5 * (gains[2] + gains[3]), step.GainM, 1e-12);
-        CastStep plain = CastStep.Between(one[0] with { DrawsM = [] }, one[1] with { DrawsM = [] })!;
-        Assert.Equal(one[1].Cast!.DistanceMeanM - one[0].Cast!.DistanceMeanM, plain.GainM, 1e-12);
-        Assert.True(step.GainM > 0.0);
-        Assert.True(step.GainsM.High - step.GainsM.Low < 0.5 * (one[0].GuessesM.High - one[0].GuessesM.Low));
+        Band(1.4, 3.0, step.GainsM);
+        Assert.Equal(2.2, step.GainM, 1e-12);
 
-        CastVariant Variant(string label, double overhang)
-        {
-            var task = new CastTask(overhang);
-            return new(label, overhang, spec, task, draw => (spec with { Hands = spec.Hands with { Effort = efforts[draw] } }, task));
-        }
+        // A gain as large as the scatter is noticed: 2 e > 2.1 from e = 1.1 on, six draws of eleven.
+        Assert.True(step.Notices);
+        Assert.Equal(6.0 / 11.0, step.SameShare, 1e-12);
+
+        // Without draws the set-ups as they are: e = 1, 2 m against a scatter of 2.1 m.
+        CastStep plain = CastStep.Between(one[0] with { DrawsM = [] }, one[1] with { DrawsM = [] })!;
+        Assert.Equal(2.0, plain.GainM, 1e-12);
+        Assert.False(plain.Notices);
+        Assert.True(double.IsNaN(plain.SameShare));
+    }
+
+    [Fact]
+    public void Numbers_are_compared_with_the_one_before_and_words_with_the_first()
+    {
+        IReadOnlyList<CastCase> cases = Run([Variant("a", 20.0), Variant("b", 26.0), Variant("c", 23.0)], 11, 1.0, 2);
+        var numbers = new CastAcross("", "", true, null, cases);
+        CastAcross words = numbers with { IsNumeric = false };
+        Assert.Null(numbers.Step(0));
+        Assert.Equal([6.6, -3.3], new[] { 1, 2 }.Select(i => Math.Round(numbers.Step(i)!.GainM, 9)));
+        Assert.Equal([6.6, 3.3], new[] { 1, 2 }.Select(i => Math.Round(words.Step(i)!.GainM, 9)));
+    }
+
+    [Fact]
+    public void A_failed_cast_or_draw_leaves_a_gap_and_the_others_stand()
+    {
+        var shares = new System.Collections.Concurrent.ConcurrentBag<double>();
+        CastVariant good = Variant("good", 20.0), bad = Variant("bad", 30.0), holes = Variant("holes", 20.0);
+        CastVariant[] variants = [good, bad, holes with { Drawn = draw => draw == 1 ? null : holes.Drawn(draw) }];
+        IReadOnlyList<CastCase> cases = CastAcrossStudy.Run(
+            variants, 3, 1, shares.Add, default, (s, t) => t.OverhangM == 30.0 ? new(null, new("too long", 0.0)) : Cast(1.0)(s, t));
+        Assert.Equal("too long", cases[1].Failure);
+        Assert.All(cases[1].DrawsM, d => Assert.True(double.IsNaN(d)));
+        Assert.Null(CastStep.Between(cases[0], cases[1]));
+        Assert.Equal([12.0, double.NaN, 16.0], cases[2].DrawsM.Select(d => Math.Round(d, 9)));
+
+        // The draw that is missing in one of the two is left out of their gains.
+        Assert.Equal(0.0, CastStep.Between(cases[0], cases[2])!.GainsM.High, 1e-12);
+        Assert.Equal([.. Enumerable.Range(1, 12).Select(i => i / 12.0)], shares.Order());
+    }
+
+    [Fact]
+    public void Without_another_cast_the_model_is_run_and_more_overhang_casts_farther()
+    {
+        Setup spec = MadeUp.Caster();
+        CastVariant[] variants = [.. new[] { 0.3, 0.6 }.Select(o => new CastVariant($"{o}", o, spec, new CastTask(o), _ => null))];
+        IReadOnlyList<CastCase> cases = CastAcrossStudy.Run(variants, 0, 0, null, default);
+        Assert.Equal(CastRunner.Run(spec, new CastTask(0.6)).Demand().DistanceMeanM, cases[1].Cast!.DistanceMeanM);
+        Assert.True(CastStep.Between(cases[0], cases[1])!.GainM > 0.0);
     }
 
     [Fact]
@@ -57,5 +100,25 @@ public sealed class CastAcrossTests
         Assert.Contains("hangs in the water", c.Failure, StringComparison.Ordinal);
         Assert.True(double.IsNaN(c.DrawsM[0]));
         Assert.Null(CastStep.Between(c, c));
+    }
+
+    private static IReadOnlyList<CastCase> Run(IReadOnlyList<CastVariant> variants, int draws, double sigma, int threads) =>
+        CastAcrossStudy.Run(variants, draws, threads, null, default, Cast(sigma));
+
+    // The overhang carries the metres that an effort of 1 casts.
+    private static Func<Setup, CastTask, Outcome<CastResult>> Cast(double sigma) =>
+        (s, t) => new(MadeUpCast.Result(s, t, 99.0, t.OverhangM * s.Hands.Effort, sigma));
+
+    private static CastVariant Variant(string label, double metres)
+    {
+        Setup spec = MadeUp.Setup() with { Hands = MadeUp.Setup().Hands with { Effort = 1.0 } };
+        var task = new CastTask(metres);
+        return new(label, metres, spec, task, draw => (spec with { Hands = spec.Hands with { Effort = 0.6 + (0.1 * draw) } }, task));
+    }
+
+    private static void Band(double low, double high, Spread actual)
+    {
+        Assert.Equal(low, actual.Low, 1e-9);
+        Assert.Equal(high, actual.High, 1e-9);
     }
 }

@@ -9,7 +9,13 @@ namespace LureSim.Studies.Tests.Cast;
 /// <summary>A distance that the model itself made must give back the effort that made it.</summary>
 public sealed class MatchStudyTests
 {
+    // Of the search for an effort: CastMatch stops at 5e-4 of it.
+    private const double SearchError = 5e-4;
+
     private static readonly CastTask Cast = new();
+
+    // One cast goes 30 e, many go 25 e.
+    private static readonly Func<Setup, CastTask, Outcome<CastResult>> Linear = MadeUpCast.OfEffort(e => 30.0 * e);
 
     [Theory]
     [InlineData(0.4)]
@@ -33,43 +39,57 @@ public sealed class MatchStudyTests
         Assert.True(efforts[0] < efforts[1] && efforts[1] < efforts[2], string.Join(' ', efforts));
     }
 
+    // Means of 25 e: 20, 25 and 30 m need 0.8, 1.0 and 1.2; all three are computed as 25 m and missed by -5, 0 and 5 m.
     [Fact]
     public void Several_casts_give_mean_error_and_scatter()
     {
-        Setup spec = MadeUp.Caster();
-        double far = CastMatch.Distance(spec, Cast, 0.8, mean: true).Demand();
-        MeasuredCast[] casts = [.. new[] { 0.95, 1.0, 1.05 }.Select(share => new MeasuredCast($"{share}", spec, Cast, share * far))];
-        MatchFit one = MatchStudy.Fit(casts, 1, null, default), many = MatchStudy.Fit(casts, 2, null, default);
+        MeasuredCast[] casts = [.. new[] { 20.0, 25.0, 30.0 }.Select(d => new MeasuredCast($"{d}", MadeUp.Setup(), Cast, d))];
+        int done = 0;
+        MatchFit one = MatchStudy.Fit(casts, 1, () => done++, default, Linear), many = MatchStudy.Fit(casts, 2, null, default, Linear);
+        Assert.Equal(6, done);
         Assert.Equal(one.Effort, many.Effort);
+        Assert.Equal([0.8, 1.0, 1.2], one.Rows.Select(r => Math.Round(r.Effort, 3)));
         Assert.Equal(one.Rows.Average(r => r.Effort), one.Effort, 1e-12);
-
-        // All three are computed alike, so their ratios to it scatter as the made-up shares do: 0.05 far/computed.
-        Assert.Equal(0.05 * far / one.Rows[0].ComputedM, one.ScatterShare, 1e-12);
+        Assert.Equal(1.0, one.Effort, SearchError);
+        Assert.Equal(0.2, one.EffortScatter, SearchError);
         Assert.Equal(one.EffortScatter / Math.Sqrt(3.0), one.EffortError, 1e-12);
-        Assert.InRange(one.Effort, 0.72, 0.92);
-
-        // Casts with release errors fall short of the best one, so the same distance as a mean needs more effort.
-        Assert.True(CastMatch.Effort(spec, Cast, far, mean: true).Demand() > CastMatch.Effort(spec, Cast, far).Demand());
-        Assert.True(MatchStudy.GainM(casts, one.Effort) > 0.0);
-    }
-
-    // Gain of a tenth more effort: the difference itself, or what the rest of the range gives, made into a tenth.
-    [Theory]
-    [InlineData(1.0, 1.1, 1.0)]
-    [InlineData(2.9, 3.0, 2.9)]
-    public void The_gain_is_that_of_a_tenth_more_effort(double effort, double more, double factor)
-    {
-        Setup setup = MadeUp.Caster();
-        double gain = CastMatch.Distance(setup, Cast, more).Demand() - CastMatch.Distance(setup, Cast, effort).Demand();
-        Assert.Equal(factor * gain, MatchStudy.GainM([new("a", setup, Cast, 25.0)], effort), 1e-6);
+        Assert.Equal(5.0 / one.Rows[0].ComputedM, one.ScatterShare, 1e-12);
+        Assert.Equal([-0.2, 0.0, 0.2], one.Rows.Select(r => Math.Round(r.ResidualShare, 3) + 0.0));
+        Assert.Equal(2.5, MatchStudy.GainM(casts, 1.0, Linear), 1e-9);
     }
 
     [Fact]
-    public void One_cast_has_no_scatter_and_none_is_refused()
+    public void Several_casts_of_the_model_need_more_effort_than_one()
     {
         Setup spec = MadeUp.Caster();
-        Assert.True(double.IsNaN(MatchStudy.Fit([new("a", spec, Cast, 25.0)], 1, null, default).ScatterShare));
-        Assert.Throws<ArgumentException>(() => MatchStudy.Fit([], 1, null, default));
-        Assert.IsType<ModelException>(Assert.Throws<AggregateException>(() => MatchStudy.Fit([new("a", spec, Cast, 400.0)], 1, null, default)).InnerException);
+        double far = CastMatch.Distance(spec, Cast, 0.8, mean: true).Demand();
+        MeasuredCast[] casts = [.. new[] { 0.95, 1.05 }.Select(share => new MeasuredCast($"{share}", spec, Cast, share * far))];
+        MatchFit fit = MatchStudy.Fit(casts, 0, null, default);
+        Assert.InRange(fit.Effort, 0.72, 0.92);
+
+        // Casts with release errors fall short of the best one, so the same distance as a mean needs more effort.
+        Assert.True(fit.Rows[1].Effort > CastMatch.Effort(spec, Cast, 1.05 * far).Demand());
+        Assert.True(MatchStudy.GainM(casts, fit.Effort) > 0.0);
+    }
+
+    // Gain of a tenth more effort where distance is 10 e^2: the difference itself, 12.1 - 10, or what the rest of the range gives, 90 - 84.1,
+    // made into a tenth of 2.9.
+    [Theory]
+    [InlineData(1.0, 2.1)]
+    [InlineData(2.9, 2.9 * 5.9)]
+    public void The_gain_is_that_of_a_tenth_more_effort(double effort, double gain) => Assert.Equal(
+        gain, MatchStudy.GainM([new("a", MadeUp.Setup(), Cast, 25.0)], effort, MadeUpCast.OfEffort(e => 10.0 * e * e)), 1e-9);
+
+    [Fact]
+    public void One_cast_is_the_best_one_and_has_no_scatter_and_none_is_refused()
+    {
+        MeasuredCast one = new("a", MadeUp.Setup(), Cast, 27.0);
+        MatchFit fit = MatchStudy.Fit([one], 1, null, default, Linear);
+        Assert.Equal(0.9, fit.Effort, SearchError);
+        Assert.True(double.IsNaN(fit.ScatterShare));
+        Assert.True(double.IsNaN(fit.EffortError));
+        Assert.Throws<ArgumentException>(() => MatchStudy.Fit([], 1, null, default, Linear));
+        Exception? far = Assert.Throws<AggregateException>(() => MatchStudy.Fit([one with { DistanceM = 400.0 }], 1, null, default, Linear)).InnerException;
+        Assert.Contains("it reaches 1.5 m with effort 0.05 and 90.0 m with effort 3", Assert.IsType<ModelException>(far).Message, StringComparison.Ordinal);
     }
 }

@@ -56,6 +56,9 @@ public class PanelHeader : Annotation
     /// <summary>Legend, right of the words; both shrink together when they would not fit side by side.</summary>
     public IReadOnlyList<HeaderEntry> Entries { get; }
 
+    /// <summary>The words as drawn; before the first drawing as given.</summary>
+    public string Shown => XAxis is { } xAxis && YAxis is { } yAxis ? Words(xAxis, yAxis) : _words;
+
     /// <summary>Height of the strip, px.</summary>
     public static double Height => 14 + (ChartStyle.HeaderSize * 1.4);
 

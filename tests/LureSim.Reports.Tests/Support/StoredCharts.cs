@@ -1,0 +1,107 @@
+using LureSim.Model.Reels;
+using LureSim.Reports.Cadence;
+using LureSim.Reports.Cast;
+using LureSim.Reports.Doubt;
+using LureSim.Reports.Kit.Charts;
+using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Retrieve;
+using LureSim.Reports.Trim;
+using LureSim.Studies.Cast;
+using LureSim.Studies.Doubt;
+
+namespace LureSim.Reports.Tests.Support;
+
+/// <summary>Every chart of the product once or more, from made-up data.</summary>
+internal static class StoredCharts
+{
+    private static readonly double[] X = [0.6, 1.0, 1.4, 1.8, 2.2, 2.6, 3.0];
+
+    private static readonly StudyClass[] Classes = [new("alternating", ChartStyle.Green), new("tracking", ChartStyle.Sky)];
+
+    /// <summary>Name of the stored form, the class that builds the chart, and how.</summary>
+    public static IReadOnlyList<(string Name, Type Builder, Func<Chart> Build)> All { get; } =
+    [
+        ("path_top", typeof(TopView), () => TopView.Build(MadeUpRetrieve.Result())),
+        ("path_top_tow", typeof(TopView), () => TopView.Build(Tow())),
+        ("pull_slack_turn", typeof(PullSlackTurn), () => PullSlackTurn.Build(MadeUpRetrieve.Result())),
+        ("side_view", typeof(SideView), () => SideView.Build(MadeUpRetrieve.Result())),
+        ("loads", typeof(Loads), () => Loads.Build(MadeUpRetrieve.Result())),
+        ("cast_swing", typeof(SwingStrobe), () => SwingStrobe.Build(MadeUpCast.Result(ReelKind.Revolving))),
+        ("cast_path", typeof(FlightPath), () => FlightPath.Build(MadeUpCast.Result(ReelKind.Revolving))),
+        ("cast_speeds", typeof(CastSpeeds), () => CastSpeeds.Build(MadeUpCast.Result(ReelKind.Revolving))),
+        ("cast_speeds_fixed", typeof(CastSpeeds), () => CastSpeeds.Build(MadeUpCast.Result(ReelKind.Fixed))),
+        ("cast_release", typeof(ReleaseChart), () => ReleaseChart.Build(MadeUpCast.Result(ReelKind.Revolving))),
+        ("cast_energy", typeof(EnergyBars), () => EnergyBars.Build(MadeUpCast.Result(ReelKind.Revolving))),
+        ("cast_across", typeof(CastAcrossChart), () => CastAcrossChart.Build(MadeUpCast.Across())),
+        ("cast_across_words", typeof(CastAcrossChart), () => CastAcrossChart.Build(MadeUpCast.Across() with { IsNumeric = false })),
+        ("cast_match", typeof(MatchChart), () => MatchChart.Build(Match())),
+        ("trim_side", typeof(TrimView), () => TrimView.Build("Made up", MadeUpTrim.Result())),
+        ("trim_righting", typeof(TrimRighting), () => TrimRighting.Build("Made up", MadeUpTrim.Result())),
+        ("cadence", typeof(CadenceChart), () => CadenceChart.Build(MadeUpCadence.TwoWindows())),
+        ("cadence_failed", typeof(CadenceChart), () => CadenceChart.Build(MadeUpCadence.HalfFailed())),
+        ("across_windows", typeof(AcrossWindows), () => AcrossWindows.Build(MadeUpCadence.Across(numbers: true, twoKeys: false))),
+        ("across_windows_two_keys", typeof(AcrossWindows), () => AcrossWindows.Build(MadeUpCadence.Across(numbers: false, twoKeys: true))),
+        ("across_glide", typeof(AcrossGlide), () => AcrossGlide.Build(MadeUpCadence.Across(numbers: true, twoKeys: false))),
+        ("across_trend", typeof(AcrossTrend), () => AcrossTrend.Build(MadeUpCadence.Across(numbers: true, twoKeys: false))!),
+        ("across_trend_two_keys", typeof(AcrossTrend), () => AcrossTrend.Build(MadeUpCadence.Across(numbers: true, twoKeys: true))!),
+        ("cadence_map", typeof(CadenceMap), () => CadenceMap.Build(MadeUpCadence.Map(), "what it says")),
+        ("doubt_glide_width", typeof(DoubtChart), Doubt),
+        ("study_lines", typeof(StudyLines), Lines),
+        ("study_bars", typeof(StudyLines), Bars),
+        ("study_map", typeof(StudyMap), () => StudyMap.Classes(
+            "study_map", "Rhythm and stroke", "Alternating below the edge", "Rhythm, twitches per second", "Stroke, cm",
+            Grid((x, y) => x * y < 12 ? -1 : x * y > 40 ? 1 : 0), Classes, Grid((x, y) => x + y), [10, 15], "glide, cm")),
+        ("study_shade", typeof(StudyMap), () => StudyMap.Shade(
+            "study_shade", "Ballast and rhythm", "Darker is wider", "Rhythm, twitches per second", "Ballast from the middle, mm",
+            Grid((x, y) => x < 0.9 && y > 20 ? double.NaN : x + y), "Glide per twitch, cm")),
+    ];
+
+    private static Model.Retrieve.RetrieveResult Tow()
+    {
+        Model.Retrieve.RetrieveResult twitched = MadeUpRetrieve.Result(pattern: Model.Retrieve.WalkPattern.Tracking);
+        return twitched with { Task = twitched.Task with { StrokeM = 0.0 }, Twitches = [] };
+    }
+
+    private static MatchReport Match() => new(
+        "Made up", new(0.8, 0.1, 0.04, [new("a", 30.0, 0.78, 31.0), new("b", 34.0, 0.82, 33.0)]), 0.7, [new("lure.tumbling (0.2 to 1)", 0.6, double.NaN)]);
+
+    private static Chart Doubt() => DoubtChart.Build(
+        new DoubtReport(
+            99, 2, [KeyValuePair.Create("alternating", 0.75)], [new("glide_width_m", 0.01, 0.02, 0.034, 97)], ["lure.form_drag", "rod.damping", "line.modulus"],
+            [[new(0.4, 0.4, -0.01, 0.008)], [new(-0.8, 0.8, 0.03, -0.02)], [new(0.05, 0.05, 0.001, 0.002)]]),
+        new("glide_width_m", "glide per twitch", "cm", 100.0),
+        ["lure.form_drag (0.1 to 0.35)", "rod.damping (0.05 to 0.2)", "line.modulus (30 to 70 GPa)"]);
+
+    private static Chart Lines() => StudyLines.Build(
+        "study_lines", "Which rhythms walk", "Walks from 0.9 to 2.4 twitches a second", "Rhythm, twitches per second",
+        [
+            new("Glide", "Glide per twitch, cm", [new("braid", X, Of(x => 10 * x), Of(x => 9 * x), Of(x => 12 * x)), new("nylon", X, Of(x => 8 * x))]),
+            new("Wrist", "Torque, N m", [new("torque", X, Of(x => 0.4 * x * x))]),
+        ],
+        [new("alternating", 0.9, 2.4), new("tracking", 2.4, 3.0)], Classes);
+
+    private static Chart Bars()
+    {
+        double[] y = Of(x => 10 + x);
+        y[2] = double.NaN;
+        return StudyLines.Build("study_bars", "Distance against rod length", "Bars: 10 to 90 % of casts", "Rod length, ft",
+            [new("Distance", "m", [new("cast", X, y, Of(x => 9.8 + x), Of(x => 10.3 + x))], FromZero: false, Doubt: DoubtStyle.Bars)]);
+    }
+
+    private static double[] Of(Func<double, double> f) => Array.ConvertAll(X, x => f(x));
+
+    private static StudyGrid Grid(Func<double, double, double> f)
+    {
+        double[] x = [.. Enumerable.Range(0, 9).Select(i => 0.6 + (0.3 * i))], y = [.. Enumerable.Range(0, 7).Select(i => 5.0 + (3 * i))];
+        var values = new double[x.Length, y.Length];
+        for (int i = 0; i < x.Length; i++)
+        {
+            for (int j = 0; j < y.Length; j++)
+            {
+                values[i, j] = f(x[i], y[j]);
+            }
+        }
+
+        return new StudyGrid(x, y, values);
+    }
+}
