@@ -4,6 +4,12 @@ using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using LureSim.Benchmarks;
 
+if (args is ["stop"])
+{
+    StopDelays.Print();
+    return 0;
+}
+
 // In process: one short job per benchmark, about a minute in all, and no project generated beside the solution.
 IConfig config = DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance));
 BenchmarkRunner.Run<RetrieveBenchmarks>(config);

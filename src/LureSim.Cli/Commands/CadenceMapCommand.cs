@@ -1,4 +1,5 @@
 using LureSim.Cli.Running;
+using LureSim.Model;
 using LureSim.Model.Assembly;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Cadence;
@@ -60,6 +61,6 @@ internal static class CadenceMapCommand
         axis.Unit,
         true);
 
-    private static double[] Numbers(Axis axis, int count) =>
+    private static ValueList<double> Numbers(Axis axis, int count) =>
         [.. Enumerable.Range(0, count).Select(i => axis.InUnit(axis.LowSi + (i / (count - 1.0) * (axis.HighSi - axis.LowSi))))];
 }

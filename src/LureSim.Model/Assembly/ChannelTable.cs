@@ -31,5 +31,5 @@ public sealed class ChannelTable
 
     /// <summary>All channels.</summary>
     public Series ToSeries() =>
-        new([.. columns.Select(c => new Channel(c.Name, c.Unit, c.Meaning, [.. c.Values]))]);
+        new([.. columns.Select(c => new Channel(c.Name, c.Unit, c.Meaning, ValueList.Own(c.Values.ToArray())))]);
 }

@@ -66,11 +66,13 @@ internal sealed class CastRecorder(RodChain chain, double everyS)
     }
 
     public CastSeries Series() => new(
-        [.. _columns[0]], [.. _columns[1]], [.. _columns[2]], [.. _columns[3]], [.. _columns[4]], [.. _columns[5]], [.. _columns[6]],
-        [.. _columns[7]], [.. _columns[8]], [.. _columns[9]], [.. _columns[10]], [.. _columns[11]], [.. _columns[12]], _poses, _flight);
+        Column(0), Column(1), Column(2), Column(3), Column(4), Column(5), Column(6), Column(7), Column(8), Column(9), Column(10), Column(11),
+        Column(12), [.. _poses], [.. _flight]);
 
     /// <summary>Keeps the last moment, whatever the intervals say.</summary>
     public void End(AirStep cast) => _flight.Add(Pose(cast));
+
+    private ValueList<double> Column(int i) => ValueList.Own(_columns[i].ToArray());
 
     private void Bend(ChainRod rod)
     {
@@ -132,6 +134,6 @@ internal sealed class CastRecorder(RodChain chain, double everyS)
             (x[count - 1 - p], z[count - 1 - p]) = (cast.Line.X[p], cast.Line.Z[p]);
         }
 
-        return new CastPose(cast.TimeS, x, z, links);
+        return new CastPose(cast.TimeS, ValueList.Own(x), ValueList.Own(z), links);
     }
 }

@@ -173,8 +173,9 @@ public sealed record CastEnergy(
 /// <param name="Strobe">Rod and lure at moments of the swing.</param>
 /// <param name="InFlight">Rod, line and lure at moments of the flight, the splash last.</param>
 public sealed record CastSeries(
-    double[] TimeS, double[] ButtRad, double[] HandTorqueNm, double[] TipSpeedMS, double[] LureXM, double[] LureZM, double[] LureSpeedMS,
-    double[] LineSpeedMS, double[] SpoolSpeedMS, double[] TensionN, double[] LooseM, double[] LoopM, double[] SpinRadS,
+    ValueList<double> TimeS, ValueList<double> ButtRad, ValueList<double> HandTorqueNm, ValueList<double> TipSpeedMS,
+    ValueList<double> LureXM, ValueList<double> LureZM, ValueList<double> LureSpeedMS, ValueList<double> LineSpeedMS,
+    ValueList<double> SpoolSpeedMS, ValueList<double> TensionN, ValueList<double> LooseM, ValueList<double> LoopM, ValueList<double> SpinRadS,
     IReadOnlyList<CastPose> Strobe, IReadOnlyList<CastPose> InFlight);
 
 /// <summary>Rod, line and lure at one moment.</summary>
@@ -182,4 +183,4 @@ public sealed record CastSeries(
 /// <param name="XM">Points from hand to tip, then line, lure last, m.</param>
 /// <param name="ZM">Their heights, m.</param>
 /// <param name="TipIndex">Which point is the tip.</param>
-public sealed record CastPose(double TimeS, double[] XM, double[] ZM, int TipIndex);
+public sealed record CastPose(double TimeS, ValueList<double> XM, ValueList<double> ZM, int TipIndex);

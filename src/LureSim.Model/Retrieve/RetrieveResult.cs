@@ -12,7 +12,8 @@ namespace LureSim.Model.Retrieve;
 /// <param name="LureXM">Centre of gravity.</param>
 /// <param name="LureYM">Centre of gravity.</param>
 /// <param name="HeadingRad">psi, nose from +x counter-clockwise.</param>
-public sealed record Snapshot(double TimeS, string Label, double[][] Line, double[][] Rod, double LureXM, double LureYM, double HeadingRad);
+public sealed record Snapshot(
+    double TimeS, string Label, ValueList<ValueList<double>> Line, ValueList<ValueList<double>> Rod, double LureXM, double LureYM, double HeadingRad);
 
 /// <summary>What one twitch did, sampled just before the next pull.</summary>
 /// <param name="StartS">Time of the pull, s.</param>

@@ -24,11 +24,11 @@ public sealed class RetrieveSummarizer
         ArgumentNullException.ThrowIfNull(twitches);
         (this.parts, this.series) = (parts, series);
         counted = [.. twitches.Skip(skip)];
-        double[] time = series["time_s"];
+        ReadOnlySpan<double> time = series["time_s"];
         double start = counted.Count > 0 ? counted[0].StartS : 0.0;
         double end = counted.Count > 0 ? counted[^1].StartS + parts.Twitch.PeriodS : time[^1];
-        from = Math.Min(time.Length - 1, Math.Max(1, Array.FindIndex(time, t => t > start + 1e-9)));
-        int past = Array.FindIndex(time, t => t > end + 1e-9);
+        from = Math.Min(time.Length - 1, Math.Max(1, After(time, start)));
+        int past = After(time, end);
         to = Math.Max(from + 1, past < 0 ? time.Length : past);
     }
 
@@ -78,9 +78,33 @@ public sealed class RetrieveSummarizer
 
     private double Mean(Func<TwitchRecord, double> value) => counted.Count > 0 ? counted.Average(value) : 0.0;
 
-    private IEnumerable<double> Window(string channel) => series[channel].Skip(from).Take(to - from);
+    private static int After(ReadOnlySpan<double> time, double at)
+    {
+        for (int i = 0; i < time.Length; i++)
+        {
+            if (time[i] > at + 1e-9)
+            {
+                return i;
+            }
+        }
 
-    private double Mean(string channel) => Window(channel).Average();
+        return -1;
+    }
+
+    // An array, because the sums and extremes below run fastest over one.
+    private double[] Window(string channel) => series[channel][from..to].ToArray();
+
+    private double Mean(string channel)
+    {
+        double[] values = Window(channel);
+        double sum = values[0];
+        for (int i = 1; i < values.Length; i++)
+        {
+            sum += values[i];
+        }
+
+        return sum / values.Length;
+    }
 
     private double Highest(string channel) => Window(channel).Max();
 
@@ -97,7 +121,7 @@ public sealed class RetrieveSummarizer
 
     private double TravelPerTwitch(string channel)
     {
-        double[] time = series["time_s"], value = series[channel];
+        ReadOnlySpan<double> time = series["time_s"], value = series[channel];
         double period = parts.Twitch.PeriodS;
         double total = 0.0;
         foreach (TwitchRecord twitch in counted)

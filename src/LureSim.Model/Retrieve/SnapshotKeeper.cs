@@ -56,8 +56,13 @@ public sealed class SnapshotKeeper
             return [];
         }
 
-        double[] tension = series["tip_tension_N"], slack = series["slack_m"], time = series["time_s"];
-        int offset = Array.FindIndex(time, t => t >= kept[0].Time - 1e-9);
+        ReadOnlySpan<double> tension = series["tip_tension_N"], slack = series["slack_m"], time = series["time_s"];
+        int offset = 0;
+        while (time[offset] < kept[0].Time - 1e-9)
+        {
+            offset++;
+        }
+
         int pull = 0, loose = 0, last = kept.Count - 2;
         for (int i = 0; i <= last; i++)
         {
@@ -72,7 +77,7 @@ public sealed class SnapshotKeeper
     private Snapshot Take(int index, string label)
     {
         (double time, HullState hull, double[][] line, double bend, double side) = kept[index];
-        return new Snapshot(time, label, line, Rod(time, line, bend, side), hull.X, hull.Y, hull.Psi);
+        return new Snapshot(time, label, [.. line.Select(ValueList.Own)], [.. Rod(time, line, bend, side).Select(ValueList.Own)], hull.X, hull.Y, hull.Psi);
     }
 
     /// <summary>The rod for a picture: straight rod plus the shape of a tip-loaded cantilever, s^2 (3 - s)/2.</summary>

@@ -9,7 +9,7 @@ public static class TwitchReader
     public static IReadOnlyList<TwitchRecord> Read(Series series, double periodS)
     {
         ArgumentNullException.ThrowIfNull(series);
-        double[] time = series["time_s"];
+        ReadOnlySpan<double> time = series["time_s"];
         var result = new List<TwitchRecord>();
         int from = 0;
         for (int k = 0; ; k++)
@@ -33,8 +33,8 @@ public static class TwitchReader
 
     private static TwitchRecord ReadOne(Series series, int from, int to, double start)
     {
-        double[] time = series["time_s"], heading = series["heading_deg"], tension = series["nose_tension_N"];
-        double[] x = series["lure_x_m"], y = series["lure_y_m"], off = series["heading_off_line_deg"], nose = series["nose_y_m"];
+        ReadOnlySpan<double> time = series["time_s"], heading = series["heading_deg"], tension = series["nose_tension_N"];
+        ReadOnlySpan<double> x = series["lure_x_m"], y = series["lure_y_m"], off = series["heading_off_line_deg"], nose = series["nose_y_m"];
         double low = double.MaxValue, high = double.MinValue, impulse = 0.0;
         int crossings = 0;
         for (int i = from; i < to; i++)
@@ -50,8 +50,8 @@ public static class TwitchReader
         return new TwitchRecord(
             start, off[to - 1] * toRad, (high - low) * toRad, impulse, x[from] - x[to], y[to] - y[from], crossings)
         {
-            WidthM = Range(y.AsSpan(from, to - from + 1)),
-            NoseWidthM = Range(nose.AsSpan(from, to - from + 1)),
+            WidthM = Range(y[from..(to + 1)]),
+            NoseWidthM = Range(nose[from..(to + 1)]),
         };
     }
 

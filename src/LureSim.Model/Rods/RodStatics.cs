@@ -5,7 +5,7 @@ namespace LureSim.Model.Rods;
 /// <param name="TipXM">Tip from the hand along x, m.</param>
 /// <param name="TipYM">Tip from the hand along y (up), m.</param>
 /// <param name="ButtMomentNm">Moment that the hand must hold, counter-clockwise positive, N m.</param>
-public sealed record RodShape(double[] AngleRad, double TipXM, double TipYM, double ButtMomentNm)
+public sealed record RodShape(ValueList<double> AngleRad, double TipXM, double TipYM, double ButtMomentNm)
 {
     /// <summary>Angle of the last link against the butt, rad.</summary>
     public double TipAngleRad => AngleRad[^1] - AngleRad[0];
@@ -55,7 +55,7 @@ public static class RodStatics
     private static RodShape Shape(RodChain chain, double[] angle, double loadOnLink0)
     {
         (double x, double y) = chain.Tip(angle);
-        return new RodShape(angle, x, y, -loadOnLink0 - (chain.SpringNm[0] * (angle[1] - angle[0])));
+        return new RodShape(ValueList.Own(angle), x, y, -loadOnLink0 - (chain.SpringNm[0] * (angle[1] - angle[0])));
     }
 
     /// <summary>Damped Newton steps with the Hessian pushed positive where the load makes it indefinite.</summary>

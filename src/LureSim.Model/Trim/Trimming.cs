@@ -15,9 +15,11 @@ public static class Trimming
     /// <summary>Floats the lure.</summary>
     /// <param name="lure">Lure.</param>
     /// <param name="water">Water.</param>
+    /// <param name="stop">Stops the search.</param>
     /// <exception cref="ArgumentException">A value is out of range, or the lure is heavier than its water (it sinks).</exception>
     /// <exception cref="ModelException">No stable attitude was found.</exception>
-    public static TrimResult Run(LureSpec lure, WaterState water)
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static TrimResult Run(LureSpec lure, WaterState water, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(lure);
         ArgumentNullException.ThrowIfNull(water);
@@ -26,7 +28,7 @@ public static class Trimming
         HullProfile profile = Profile(f);
         return new TrimResult(
             lure, report, FloatSolver.Righting(lure, water), profile,
-            Math.Max(0.0, -profile.BellyZM.Min()), profile.BackZM[ProfilePoints / 2], DippingLoad(lure, water, report), TieStiffness(f));
+            Math.Max(0.0, -profile.BellyZM.Min()), profile.BackZM[ProfilePoints / 2], DippingLoad(lure, water, report, stop), TieStiffness(f));
     }
 
     // Heave and trim in series, as the nose bob of the walk has them.
@@ -37,7 +39,7 @@ public static class Trimming
     }
 
     /// <summary>The pull as a weight without volume at the tie, halved until the nose lies at the water.</summary>
-    private static double? DippingLoad(LureSpec lure, WaterState water, FloatReport report)
+    private static double? DippingLoad(LureSpec lure, WaterState water, FloatReport report, CancellationToken stop)
     {
         if (report.NoseHeightM <= 0.0)
         {
@@ -48,6 +50,7 @@ public static class Trimming
         bool under = false;
         for (int i = 0; i < Halvings; i++)
         {
+            stop.ThrowIfCancellationRequested();
             double load = 0.5 * (low + high);
             bool here = NoseUnder(lure, water, load);
             under |= here;

@@ -16,11 +16,11 @@ public static class CadenceMap
         ArgumentNullException.ThrowIfNull(result);
         WalkPattern?[] seen = [.. result.Grid.Patterns.Cast<WalkPattern?>().Distinct()];
         StudyClass[] classes = PatternClasses.Of(seen);
-        var cells = new double[result.X.Length, result.Y.Length];
-        var glide = new double[result.X.Length, result.Y.Length];
-        for (int i = 0; i < result.X.Length; i++)
+        var cells = new double[result.X.Count, result.Y.Count];
+        var glide = new double[result.X.Count, result.Y.Count];
+        for (int i = 0; i < result.X.Count; i++)
         {
-            for (int j = 0; j < result.Y.Length; j++)
+            for (int j = 0; j < result.Y.Count; j++)
             {
                 cells[i, j] = Array.FindIndex(classes, c => c.Label == PatternClasses.Name(result.Grid.Patterns[i, j]));
                 glide[i, j] = 100.0 * result.Grid.GlideM[i, j];
@@ -28,7 +28,7 @@ public static class CadenceMap
         }
 
         return StudyMap.Classes(
-            "cadence_map", result.Title, subtitle, result.XKey.Title, result.YKey.Title, new StudyGrid(result.X, result.Y, cells), classes,
-            new StudyGrid(result.X, result.Y, glide), null, "glide, cm per twitch");
+            "cadence_map", result.Title, subtitle, result.XKey.Title, result.YKey.Title, new StudyGrid([.. result.X], [.. result.Y], cells), classes,
+            new StudyGrid([.. result.X], [.. result.Y], glide), null, "glide, cm per twitch");
     }
 }

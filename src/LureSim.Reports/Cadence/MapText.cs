@@ -46,7 +46,7 @@ public static class MapText
 
     private static IEnumerable<int> Rows(MapResult result)
     {
-        int last = result.Y.Length - 1, step = Math.Max(1, last / Math.Max(1, result.Plan.CellsY / 2));
+        int last = result.Y.Count - 1, step = Math.Max(1, last / Math.Max(1, result.Plan.CellsY / 2));
         return Enumerable.Range(0, (last / step) + 1).Select(k => k * step);
     }
 

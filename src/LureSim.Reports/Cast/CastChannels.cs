@@ -37,7 +37,7 @@ public static class CastChannels
     public static Series OverRelease(CastResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        double[] delay = [.. result.ReleaseCurve.Select(p => p.DelayS)], change = [.. result.ReleaseCurve.Select(p => p.ChangeM)];
+        ValueList<double> delay = [.. result.ReleaseCurve.Select(p => p.DelayS)], change = [.. result.ReleaseCurve.Select(p => p.ChangeM)];
         return new(
         [
             new("release_time_s", "s", "release from the start of the swing", [.. delay.Select(d => result.ReleaseTimeS + d)]),
@@ -46,5 +46,5 @@ public static class CastChannels
         ]);
     }
 
-    private static double[] Scaled(double[] values, double by) => Array.ConvertAll(values, v => v * by);
+    private static ValueList<double> Scaled(ValueList<double> values, double by) => [.. values.Select(v => v * by)];
 }

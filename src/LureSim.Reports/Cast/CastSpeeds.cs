@@ -1,3 +1,4 @@
+using LureSim.Model;
 using LureSim.Model.Cast;
 using LureSim.Model.Reels;
 using LureSim.Reports.Kit.Charts;
@@ -20,7 +21,7 @@ public static class CastSpeeds
         ArgumentNullException.ThrowIfNull(result);
         CastSeries s = result.Series;
         bool revolving = result.Setup.Reel.Kind == ReelKind.Revolving;
-        double[] lower = revolving ? [.. s.LooseM.Zip(s.LoopM, (loose, loop) => loose / loop)] : s.TensionN;
+        ValueList<double> lower = revolving ? [.. s.LooseM.Zip(s.LoopM, (loose, loop) => loose / loop)] : s.TensionN;
         double top = 1.08 * Math.Max(s.LureSpeedMS.Max(), Math.Max(s.TipSpeedMS.Max(), s.SpoolSpeedMS.Max()));
         PlotModel model = ChartStyle.NewModel("Speeds through swing and flight", Subtitle(result, revolving));
         var panels = new Panels(model, Height,
@@ -48,9 +49,9 @@ public static class CastSpeeds
         ? $"The spool peaks at {Trade.Rpm(result.SpoolPeakRpm)}; at most {Trade.Fixed(result.LoopsThrown, 1)} loops lie loose"
         : $"The lure leaves at {Trade.Fixed(result.LaunchSpeedMS, 1)} m/s and lands at {Trade.Fixed(result.Series.LureSpeedMS[^1], 1)} m/s";
 
-    private static void Released(Panels panels, CastResult result, double[] speed, OxyColor color, LineStyle style)
+    private static void Released(Panels panels, CastResult result, ValueList<double> speed, OxyColor color, LineStyle style)
     {
-        int from = Array.FindIndex(result.Series.TimeS, t => t >= result.ReleaseTimeS);
-        panels.Line(0, result.Series.TimeS.AsSpan(from), Array.ConvertAll(speed[from..], v => Math.Max(0.0, v)), color, 3, style);
+        int from = result.Series.TimeS.TakeWhile(t => t < result.ReleaseTimeS).Count();
+        panels.Line(0, result.Series.TimeS[from..], Array.ConvertAll(speed[from..].ToArray(), v => Math.Max(0.0, v)), color, 3, style);
     }
 }

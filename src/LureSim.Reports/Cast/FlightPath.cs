@@ -55,11 +55,11 @@ public static class FlightPath
         for (int i = 1; i <= Shots; i++)
         {
             CastPose pose = poses[(poses.Count - 1) * i / Shots];
-            panels.Line(0, pose.XM.AsSpan(pose.TipIndex), pose.ZM.AsSpan(pose.TipIndex), ChartStyle.Green, 2);
+            panels.Line(0, pose.XM[pose.TipIndex..], pose.ZM[pose.TipIndex..], ChartStyle.Green, 2);
         }
 
         CastPose last = poses[^1];
-        panels.Line(0, last.XM.AsSpan(0, last.TipIndex + 1), last.ZM.AsSpan(0, last.TipIndex + 1), ChartStyle.Vermilion, 6);
+        panels.Line(0, last.XM[..(last.TipIndex + 1)], last.ZM[..(last.TipIndex + 1)], ChartStyle.Vermilion, 6);
     }
 
     private static void Band(Panels panels, CastResult result, double high)

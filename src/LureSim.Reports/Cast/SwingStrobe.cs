@@ -62,8 +62,8 @@ public static class SwingStrobe
     private static void Draw(Panels panels, CastPose pose, bool released)
     {
         int rod = pose.TipIndex + 1;
-        panels.Line(0, pose.XM.AsSpan(pose.TipIndex), pose.ZM.AsSpan(pose.TipIndex), ChartStyle.Grey, 1.5);
-        panels.Line(0, pose.XM.AsSpan(0, rod), pose.ZM.AsSpan(0, rod), released ? ChartStyle.Vermilion : Faint, released ? 6 : 3);
+        panels.Line(0, pose.XM[pose.TipIndex..], pose.ZM[pose.TipIndex..], ChartStyle.Grey, 1.5);
+        panels.Line(0, pose.XM[..rod], pose.ZM[..rod], released ? ChartStyle.Vermilion : Faint, released ? 6 : 3);
     }
 
     private static void Lures(Panels panels, IReadOnlyList<CastPose> poses, CastPose released, double right)

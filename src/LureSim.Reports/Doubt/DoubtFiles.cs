@@ -28,7 +28,7 @@ public static class DoubtFiles
     /// <param name="guesses">Names of the guesses.</param>
     /// <param name="figures">Names of the figures.</param>
     /// <param name="effects">[guess][figure].</param>
-    public static IEnumerable<string> GuessLines(IReadOnlyList<string> guesses, IReadOnlyList<string> figures, GuessEffect[][] effects)
+    public static IEnumerable<string> GuessLines(IReadOnlyList<string> guesses, IReadOnlyList<string> figures, IReadOnlyList<IReadOnlyList<GuessEffect>> effects)
     {
         ArgumentNullException.ThrowIfNull(guesses);
         ArgumentNullException.ThrowIfNull(figures);

@@ -19,7 +19,7 @@ public static class Loads
     public static Chart Build(RetrieveResult result)
     {
         Series s = result.Series;
-        double[] time = s["time_s"], nose = s["nose_tension_N"], tip = s["tip_tension_N"], drag = s["line_drag_N"];
+        ValueList<double> time = s["time_s"], nose = s["nose_tension_N"], tip = s["tip_tension_N"], drag = s["line_drag_N"];
         RetrieveSummary sum = result.Summary;
         PlotModel model = ChartStyle.NewModel("Loads over the run",
             $"Line drag {Trade.Fixed(sum.LineDragMeanN, 2)} N on average, at most {Trade.Fixed(sum.LineDragPeakN, 2)} N; nose pull up to "
@@ -45,10 +45,10 @@ public static class Loads
 
     private static OxyColor WarmUp => OxyColor.FromRgb(236, 236, 236);
 
-    private static double Top(params ReadOnlySpan<double[]> channels)
+    private static double Top(params ReadOnlySpan<ValueList<double>> channels)
     {
         double top = 0;
-        foreach (double[] values in channels)
+        foreach (ValueList<double> values in channels)
         {
             top = Math.Max(top, values.Max());
         }
@@ -56,7 +56,7 @@ public static class Loads
         return Math.Max(1.05 * top, 0.01);
     }
 
-    private static void ShadeWarmUp(Panels panels, RetrieveResult result, double[] time)
+    private static void ShadeWarmUp(Panels panels, RetrieveResult result, ValueList<double> time)
     {
         int n = Math.Min(result.WarmUpTwitches, result.Twitches.Count);
         if (n <= 0)

@@ -25,8 +25,8 @@ public static class PullSlackTurn
     {
         TwitchWindow window = TwitchWindow.Choose(result, 3);
         Series s = result.Series;
-        double[] time = s["time_s"], tension = s["nose_tension_N"], heading = s["heading_deg"];
-        double[] rigid = Centimetres(s["rigid_stroke_m"]), tip = Centimetres(s["tip_travel_m"]), slack = Centimetres(s["slack_m"]);
+        ValueList<double> time = s["time_s"], tension = s["nose_tension_N"], heading = s["heading_deg"];
+        ValueList<double> rigid = Centimetres(s["rigid_stroke_m"]), tip = Centimetres(s["tip_travel_m"]), slack = Centimetres(s["slack_m"]);
         double share = Spans.TurnInSlack(heading, tension, window.From, window.To);
         PlotModel model = ChartStyle.NewModel(
             Title(window), $"{Trade.Fixed(100 * share, 0)} % of the turning happens while the line is slack (under 0.02 N at the nose)");
@@ -56,7 +56,7 @@ public static class PullSlackTurn
         ? "Pull, slack and turn: no complete twitch"
         : $"Pull, slack and turn: {window.Count} twitches";
 
-    private static string PullWords(double[] tension, TwitchWindow window)
+    private static string PullWords(ValueList<double> tension, TwitchWindow window)
     {
         int taut = 0;
         double peak = 0;
@@ -70,7 +70,7 @@ public static class PullSlackTurn
         return share < 0.5 ? "Lure's nose: no pull arrives" : $"Lure's nose: pulled {Trade.Fixed(share, 0)} % of the time, up to {Trade.Fixed(peak, 2)} N ({Trade.Digits(Trade.OunceForce(peak))} oz-force)";
     }
 
-    private static string TurnWords(RetrieveResult result, double[] heading, TwitchWindow window)
+    private static string TurnWords(RetrieveResult result, ValueList<double> heading, TwitchWindow window)
     {
         double low = double.PositiveInfinity, high = double.NegativeInfinity;
         for (int i = window.From; i < window.To; i++)
@@ -85,7 +85,7 @@ public static class PullSlackTurn
             : $"Lure: {range}";
     }
 
-    private static void ShadePulls(Panels panels, RetrieveResult result, TwitchWindow window, double[] time, double[] rigid)
+    private static void ShadePulls(Panels panels, RetrieveResult result, TwitchWindow window, ValueList<double> time, ValueList<double> rigid)
     {
         for (int k = 0; k < window.Count; k++)
         {
@@ -105,7 +105,7 @@ public static class PullSlackTurn
         }
     }
 
-    private static void ShadeSlack(Panels panels, TwitchWindow window, double[] time, double[] tension)
+    private static void ShadeSlack(Panels panels, TwitchWindow window, ValueList<double> time, ValueList<double> tension)
     {
         foreach ((int from, int to) in Spans.Where(window.From, window.To, i => tension[i] < Spans.SlackBelowN))
         {
@@ -115,7 +115,7 @@ public static class PullSlackTurn
     }
 
     // Where the line is slack the tension lies on the panel's floor, so words above it cannot touch the curve.
-    private static void NameSlack(Panels panels, TwitchWindow window, double[] time, double[] tension, double[] heading)
+    private static void NameSlack(Panels panels, TwitchWindow window, ValueList<double> time, ValueList<double> tension, ValueList<double> heading)
     {
         const string name = "line slack";
         double wide = (time[window.To - 1] - time[window.From]) * TextLayout.Measure(TurnsOn + " 180° ", ChartStyle.TextSize, 400).Width / PanelWidth;
@@ -139,18 +139,18 @@ public static class PullSlackTurn
     }
 
     private static void Draw(
-        Panels panels, int panel, TwitchWindow w, double[] time, params ReadOnlySpan<(double[] Values, OxyColor Color)> lines)
+        Panels panels, int panel, TwitchWindow w, ValueList<double> time, params ReadOnlySpan<(ValueList<double> Values, OxyColor Color)> lines)
     {
-        foreach ((double[] values, OxyColor color) in lines)
+        foreach ((ValueList<double> values, OxyColor color) in lines)
         {
-            panels.Line(panel, time.AsSpan(w.From, w.Length), values.AsSpan(w.From, w.Length), color);
+            panels.Line(panel, time[w.From..w.To], values[w.From..w.To], color);
         }
     }
 
-    private static LinearAxis Axis(string title, TwitchWindow w, double below, double above, params ReadOnlySpan<double[]> channels)
+    private static LinearAxis Axis(string title, TwitchWindow w, double below, double above, params ReadOnlySpan<ValueList<double>> channels)
     {
         double low = 0, high = 0;
-        foreach (double[] values in channels)
+        foreach (ValueList<double> values in channels)
         {
             for (int i = w.From; i < w.To; i++)
             {
@@ -163,7 +163,7 @@ public static class PullSlackTurn
         return ChartStyle.NewAxis(AxisPosition.Left, title, low - (below * range), high + (above * range));
     }
 
-    private static LinearAxis HeadingAxis(TwitchWindow w, double[] heading)
+    private static LinearAxis HeadingAxis(TwitchWindow w, ValueList<double> heading)
     {
         LinearAxis axis = Axis("Heading, deg", w, 0.08, 0.18, heading);
         double range = axis.Maximum - axis.Minimum;
@@ -171,5 +171,5 @@ public static class PullSlackTurn
         return axis;
     }
 
-    private static double[] Centimetres(double[] metres) => Array.ConvertAll(metres, m => 100 * m);
+    private static ValueList<double> Centimetres(ValueList<double> metres) => [.. metres.Select(m => 100 * m)];
 }

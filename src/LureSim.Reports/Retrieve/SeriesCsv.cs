@@ -15,13 +15,14 @@ public static class SeriesCsv
         using var text = new StreamWriter(stream, leaveOpen: true) { NewLine = "\n" };
         using SepWriter writer = Sep.New(',').Writer(o => o with { CultureInfo = CultureInfo.InvariantCulture }).To(text);
         writer.Header.Add([.. series.Channels.Select(c => c.Name)]);
+        ValueList<double>[] columns = [.. series.Channels.Select(c => c.Values)];
         Span<char> digits = stackalloc char[32];
         for (int i = 0; i < series.Count; i++)
         {
             using SepWriter.Row row = writer.NewRow();
-            for (int c = 0; c < series.Channels.Count; c++)
+            for (int c = 0; c < columns.Length; c++)
             {
-                series.Channels[c].Values[i].TryFormat(digits, out int length, "G9", CultureInfo.InvariantCulture);
+                columns[c][i].TryFormat(digits, out int length, "G9", CultureInfo.InvariantCulture);
                 row[c].Set(digits[..length]);
             }
         }

@@ -41,7 +41,7 @@ internal static class Spans
     /// <param name="tension">Tension at the nose, N.</param>
     /// <param name="from">First sample.</param>
     /// <param name="to">After the last sample.</param>
-    public static double TurnInSlack(double[] heading, double[] tension, int from, int to)
+    public static double TurnInSlack(ReadOnlySpan<double> heading, ReadOnlySpan<double> tension, int from, int to)
     {
         double slack = 0, all = 0;
         for (int i = from + 1; i < to; i++)

@@ -1,3 +1,4 @@
+using LureSim.Model;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
@@ -18,16 +19,16 @@ public static class TopView
     public static Chart Build(RetrieveResult result)
     {
         TwitchWindow window = TwitchWindow.Choose(result, Twitches(result));
-        double[] x = result.Series["lure_x_m"], y = result.Series["lure_y_m"];
+        ValueList<double> x = result.Series["lure_x_m"], y = result.Series["lure_y_m"];
         PlotModel model = ChartStyle.NewModel(Title(result, window), Subtitle(result));
         // One scale on both axes: a turn of 90 degrees must look like one.
         model.PlotType = PlotType.Cartesian;
-        double[] noseX = result.Series["nose_x_m"], noseY = result.Series["nose_y_m"];
+        ValueList<double> noseX = result.Series["nose_x_m"], noseY = result.Series["nose_y_m"];
         Frame frame = Frame.Around([x, noseX], [y, noseY], window, result.Hull.LengthM);
         var panels = new Panels(model, Height, [ChartStyle.NewAxis(AxisPosition.Left, "To angler's left, m", frame.Bottom, frame.Top)]);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "From the resting rod tip, m", frame.Left, frame.Right));
-        panels.Line(0, x.AsSpan(window.From, window.Length), y.AsSpan(window.From, window.Length), ChartStyle.Grey, 3);
-        panels.Line(0, noseX.AsSpan(window.From, window.Length), noseY.AsSpan(window.From, window.Length), ChartStyle.Green, 3);
+        panels.Line(0, x[window.From..window.To], y[window.From..window.To], ChartStyle.Grey, 3);
+        panels.Line(0, noseX[window.From..window.To], noseY[window.From..window.To], ChartStyle.Green, 3);
         for (int k = 0; k < window.Count; k++)
         {
             AddHull(model, result, window, k);
@@ -66,7 +67,7 @@ public static class TopView
     private static void AddHull(PlotModel model, RetrieveResult result, TwitchWindow window, int k)
     {
         (int from, int to) = window.Twitch(result, k);
-        double[] heading = result.Series["heading_deg"];
+        ReadOnlySpan<double> heading = result.Series["heading_deg"];
         int far = from;
         for (int i = from; i < to; i++)
         {
@@ -162,7 +163,7 @@ public static class TopView
     /// <summary>What the picture covers, m.</summary>
     private readonly record struct Frame(double Left, double Right, double Bottom, double Top)
     {
-        public static Frame Around(double[][] xs, double[][] ys, TwitchWindow w, double hull)
+        public static Frame Around(ReadOnlySpan<ValueList<double>> xs, ReadOnlySpan<ValueList<double>> ys, TwitchWindow w, double hull)
         {
             (double left, double right) = Range(xs, w);
             (double bottom, double top) = Range(ys, w);
@@ -173,12 +174,12 @@ public static class TopView
             return new Frame(left - (0.5 * hull), right + (0.5 * hull), middle - (0.58 * height), middle + (0.42 * height));
         }
 
-        private static (double Low, double High) Range(double[][] channels, TwitchWindow w)
+        private static (double Low, double High) Range(ReadOnlySpan<ValueList<double>> channels, TwitchWindow w)
         {
             (double low, double high) = (double.MaxValue, double.MinValue);
-            foreach (double[] values in channels)
+            foreach (ValueList<double> values in channels)
             {
-                foreach (double v in values.AsSpan(w.From, w.Length))
+                foreach (double v in values[w.From..w.To])
                 {
                     (low, high) = (Math.Min(low, v), Math.Max(high, v));
                 }

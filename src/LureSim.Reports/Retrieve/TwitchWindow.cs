@@ -26,7 +26,7 @@ internal readonly record struct TwitchWindow(int First, int Count, int From, int
 
         int count = Math.Min(wanted, total);
         int first = Math.Min(Math.Max(result.WarmUpTwitches, 0), total - count);
-        double[] time = result.Series["time_s"];
+        ReadOnlySpan<double> time = result.Series["time_s"];
         int from = At(time, result.Twitches[first].StartS);
         int to = first + count < total ? At(time, result.Twitches[first + count].StartS) + 1 : EndOfLast(result, time);
         return new TwitchWindow(first, count, from, Math.Min(to, time.Length));
@@ -35,13 +35,13 @@ internal readonly record struct TwitchWindow(int First, int Count, int From, int
     /// <summary>First sample at or after a time.</summary>
     /// <param name="time">Times, rising.</param>
     /// <param name="at">Time.</param>
-    public static int At(double[] time, double at)
+    public static int At(ReadOnlySpan<double> time, double at)
     {
-        int i = Array.BinarySearch(time, at - 1e-9);
+        int i = time.BinarySearch(at - 1e-9);
         return Math.Min(i < 0 ? ~i : i, time.Length - 1);
     }
 
-    private static int EndOfLast(RetrieveResult result, double[] time) =>
+    private static int EndOfLast(RetrieveResult result, ReadOnlySpan<double> time) =>
         At(time, result.Twitches[^1].StartS + (1 / result.Task.CadencePerS)) + 1;
 
     /// <summary>Samples of one twitch of the window.</summary>
@@ -49,7 +49,7 @@ internal readonly record struct TwitchWindow(int First, int Count, int From, int
     /// <param name="k">Twitch, counted from the window's first.</param>
     public (int From, int To) Twitch(RetrieveResult result, int k)
     {
-        double[] time = result.Series["time_s"];
+        ReadOnlySpan<double> time = result.Series["time_s"];
         int from = At(time, result.Twitches[First + k].StartS);
         bool last = First + k + 1 >= result.Twitches.Count || k + 1 >= Count;
         return (from, last ? To : At(time, result.Twitches[First + k + 1].StartS));

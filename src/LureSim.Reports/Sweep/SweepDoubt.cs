@@ -43,7 +43,7 @@ public sealed class SweepDoubt
 
     /// <summary>What the guesses do, [guess][figure], mean over the points; complete once <see cref="BandLines"/> was read to its
     /// end.</summary>
-    public GuessEffect[][] Effects => mean.Result();
+    public IReadOnlyList<IReadOnlyList<GuessEffect>> Effects => mean.Result();
 
     // One pass for the words that occur, so that the header stands before the first point.
     private string[] Classes()

@@ -48,7 +48,7 @@ public static class SweepFiles
     {
         var doubt = new SweepDoubt(table);
         folder.Add("bands.csv", stream => DoubtFiles.Lines(stream, doubt.BandLines()));
-        GuessEffect[][] effects = doubt.Effects;
+        IReadOnlyList<IReadOnlyList<GuessEffect>> effects = doubt.Effects;
         SweepLayout layout = table.Header.Layout;
         string[] guesses = [.. layout.Guessed.Select(g => g[SweepLayout.GuessMark.Length..])];
         folder.Add("guesses.csv", stream => DoubtFiles.Lines(stream, DoubtFiles.GuessLines(guesses, layout.Numbers, effects)));

@@ -28,7 +28,7 @@ public sealed record DoubtReport(
     IReadOnlyList<KeyValuePair<string, double>> Shares,
     IReadOnlyList<Band> Bands,
     IReadOnlyList<string> Guesses,
-    GuessEffect[][] Effects)
+    IReadOnlyList<IReadOnlyList<GuessEffect>> Effects)
 {
     /// <summary>Magnitude of a rank correlation that pure chance passes once in twenty: 1.96 / sqrt(n - 1)
     /// (Kendall and Stuart, large n; from memory).</summary>

@@ -4,7 +4,7 @@ namespace LureSim.Studies.Doubt;
 /// guess, counts as no effect.</summary>
 public sealed class EffectMean
 {
-    private GuessEffect[][]? sum;
+    private IReadOnlyList<IReadOnlyList<GuessEffect>>? sum;
     private int count;
 
     /// <summary>Adds a point.</summary>
@@ -23,7 +23,7 @@ public sealed class EffectMean
     }
 
     /// <summary>The mean, [guess][figure]; empty when nothing was added.</summary>
-    public GuessEffect[][] Result() => Map((g, f) =>
+    public IReadOnlyList<IReadOnlyList<GuessEffect>> Result() => Map((g, f) =>
         new(sum![g][f].Rho / count, sum[g][f].Weight / count, sum[g][f].LowShift / count, sum[g][f].HighShift / count));
 
     private GuessEffect[][] Map(Func<int, int, GuessEffect> value) =>

@@ -1,3 +1,4 @@
+using LureSim.Model;
 using LureSim.Studies.Across;
 
 namespace LureSim.Studies.Maps;
@@ -10,7 +11,7 @@ namespace LureSim.Studies.Maps;
 /// <param name="Y">Numbers along y, in its unit, rising.</param>
 /// <param name="Grid">Patterns and glide.</param>
 /// <param name="Plan">How it was drawn.</param>
-public sealed record MapResult(string Title, AcrossKey XKey, AcrossKey YKey, double[] X, double[] Y, MapGrid Grid, MapPlan Plan)
+public sealed record MapResult(string Title, AcrossKey XKey, AcrossKey YKey, ValueList<double> X, ValueList<double> Y, MapGrid Grid, MapPlan Plan)
 {
     /// <summary>The sample that glides widest of those that walk, or null.</summary>
     public MapSample? Widest => Grid.Samples.Where(s => s.Point is { Walks: true }).MaxBy(s => s.Point!.Median(o => o.GlideWidthM));
@@ -30,10 +31,10 @@ public sealed record MapResult(string Title, AcrossKey XKey, AcrossKey YKey, dou
 
     /// <summary>Stretches of x that walk in a row; an edge lies in the middle between two lattice points.</summary>
     /// <param name="row">Lattice index along y.</param>
-    public List<(double From, double To)> Walking(int row)
+    public IReadOnlyList<(double From, double To)> Walking(int row)
     {
         var spans = new List<(double From, double To)>();
-        for (int i = 0; i < X.Length; i++)
+        for (int i = 0; i < X.Count; i++)
         {
             if (!Walks(i, row))
             {
@@ -41,12 +42,12 @@ public sealed record MapResult(string Title, AcrossKey XKey, AcrossKey YKey, dou
             }
 
             int last = i;
-            while (last + 1 < X.Length && Walks(last + 1, row))
+            while (last + 1 < X.Count && Walks(last + 1, row))
             {
                 last++;
             }
 
-            spans.Add((i == 0 ? X[0] : 0.5 * (X[i - 1] + X[i]), last == X.Length - 1 ? X[^1] : 0.5 * (X[last] + X[last + 1])));
+            spans.Add((i == 0 ? X[0] : 0.5 * (X[i - 1] + X[i]), last == X.Count - 1 ? X[^1] : 0.5 * (X[last] + X[last + 1])));
             i = last;
         }
 

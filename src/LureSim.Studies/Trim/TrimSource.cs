@@ -25,10 +25,11 @@ public sealed class TrimSource() : FigureSource<TrimResult>("trim", Activities.R
 
     /// <summary>Floats the lure of a scenario.</summary>
     /// <param name="scenario">Valid scenario.</param>
-    public static TrimResult AtRest(ScenarioResult scenario)
+    /// <param name="stop">Stops the search.</param>
+    public static TrimResult AtRest(ScenarioResult scenario, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        return Trimming.Run(scenario.Setup!.Lure, WaterModel.Evaluate(scenario.Setup.Water));
+        return Trimming.Run(scenario.Setup!.Lure, WaterModel.Evaluate(scenario.Setup.Water), stop);
     }
 
     /// <summary>How it lies, in a word.</summary>
@@ -49,7 +50,7 @@ public sealed class TrimSource() : FigureSource<TrimResult>("trim", Activities.R
     public override FigureRow Run(ScenarioResult scenario, CancellationToken stop)
     {
         stop.ThrowIfCancellationRequested();
-        TrimResult trim = AtRest(scenario);
+        TrimResult trim = AtRest(scenario, stop);
         return Row(Attitude(trim), trim);
     }
 }

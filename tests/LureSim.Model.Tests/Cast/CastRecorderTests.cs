@@ -124,13 +124,13 @@ public sealed class CastRecorderTests
         recorder.Look(cast, double.NaN);
         Run(recorder, cast, 100, double.NaN);
         CastSeries swing = recorder.Series();
-        Assert.InRange(swing.TimeS.Length, 20, 21);
+        Assert.InRange(swing.TimeS.Count, 20, 21);
         Assert.InRange(swing.Strobe.Count, 5, 6);
         Assert.Empty(swing.InFlight);
         Run(recorder, cast, 210, cast.TimeS);
         recorder.End(cast);
         CastSeries all = recorder.Series();
-        Assert.InRange(all.TimeS.Length, 61, 63);
+        Assert.InRange(all.TimeS.Count, 61, 63);
         Assert.InRange(all.Strobe.Count, 10, 11);
         Assert.InRange(all.Strobe[^1].TimeS, 0.18, 0.2 + 1e-9);
         Assert.Equal(4, all.InFlight.Count);
@@ -143,7 +143,7 @@ public sealed class CastRecorderTests
 
         CastPose last = all.InFlight[^1];
         Assert.Equal(Parts.Chain.LengthM.Length, last.TipIndex);
-        Assert.Equal(last.TipIndex + 1 + cast.Line.Count, last.XM.Length);
+        Assert.Equal(last.TipIndex + 1 + cast.Line.Count, last.XM.Count);
         (double x, double z, _, _) = cast.Tip();
         Assert.Equal(x, last.XM[last.TipIndex], 1e-12);
         Assert.Equal(z, last.ZM[last.TipIndex], 1e-12);

@@ -178,7 +178,7 @@ public sealed class CastTests
     {
         CastSeries s = Revolving.Series;
         Assert.Contains(s.LooseM, loose => loose > 0.05);
-        for (int i = 0; i < s.TimeS.Length; i++)
+        for (int i = 0; i < s.TimeS.Count; i++)
         {
             Assert.True(s.LooseM[i] < 1e-3 || s.TensionN[i] == 0.0);
         }

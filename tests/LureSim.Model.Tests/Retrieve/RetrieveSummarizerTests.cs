@@ -184,13 +184,13 @@ public sealed class RetrieveSummarizerTests
         return new(channels);
     }
 
-    private static double[] Tip()
+    private static ValueList<double> Tip()
     {
         var tip = new double[Samples];
         Array.Fill(tip, Nonsense, 0, 5);
         Array.Fill(tip, Nonsense, 26, Samples - 26);
         (tip[7], tip[8], tip[12], tip[13], tip[17], tip[25]) = (0.30, -0.05, 0.20, -0.04, 0.30, 0.31);
-        return tip;
+        return ValueList.Own(tip);
     }
 
     private static Channel Window(string name, double value, params (int At, double Value)[] others)
@@ -203,6 +203,6 @@ public sealed class RetrieveSummarizerTests
             values[From + at] = other;
         }
 
-        return new(name, "", "", values);
+        return new(name, "", "", ValueList.Own(values));
     }
 }

@@ -57,13 +57,13 @@ public sealed class SnapshotKeeperTests
         // The pull is hardest at once, so the first instant is the first picture.
         Snapshot shot = keeper.Choose(Series(pull: 1.5, slack: 1.6))[0];
         Assert.Equal(1.5, shot.TimeS);
-        int last = shot.Rod[0].Length - 1;
+        int last = shot.Rod[0].Count - 1;
         Vec3 Point(int i) => new(shot.Rod[0][i], shot.Rod[1][i], shot.Rod[2][i]);
         Vec3 hand = parts.Swing.Hand + moved;
         Assert.Equal(0.0, (Point(0) - hand).Length, 1e-12);
         Assert.Equal(0.0, (Point(last) - tip).Length, 1e-12);
         Assert.Equal(0.0, (Point(last / 2) - (hand + (0.5 * (rigid.Position - parts.Swing.Hand)) + (0.3125 * off))).Length, 1e-12);
-        Assert.Equal(parts.Mesh.Segments + 1, shot.Line[0].Length);
+        Assert.Equal(parts.Mesh.Segments + 1, shot.Line[0].Count);
         Assert.Equal(tip.Z, shot.Line[2][0]);
     }
 
@@ -85,8 +85,8 @@ public sealed class SnapshotKeeperTests
     private static Series Series(double pull, double slack)
     {
         double start = Math.Floor((pull + 1e-9) / 0.5) * 0.5;
-        double[] time = [.. Enumerable.Range(0, 26).Select(i => i * Every)];
-        double[] Peak(double at) => [.. time.Select(t => t < start - 1e-9 || t > start + 0.5 - 1e-9 ? 9.0 : Math.Abs(t - at) < 1e-9 ? 5.0 : 1.0)];
+        ValueList<double> time = [.. Enumerable.Range(0, 26).Select(i => i * Every)];
+        ValueList<double> Peak(double at) => [.. time.Select(t => t < start - 1e-9 || t > start + 0.5 - 1e-9 ? 9.0 : Math.Abs(t - at) < 1e-9 ? 5.0 : 1.0)];
         return new([new("time_s", "", "", time), new("tip_tension_N", "", "", Peak(pull)), new("slack_m", "", "", Peak(slack))]);
     }
 }

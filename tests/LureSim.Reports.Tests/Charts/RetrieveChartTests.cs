@@ -28,11 +28,10 @@ public sealed class RetrieveChartTests
     public void A_lure_that_never_moves_can_be_drawn()
     {
         RetrieveResult result = MadeUpRetrieve.Result(pattern: WalkPattern.Still);
-        foreach (Channel channel in result.Series.Channels.Skip(1))
+        result = result with
         {
-            Array.Fill(channel.Values, channel.Name == "lure_x_m" ? 5.0 : 0.0);
-        }
-
+            Series = new([.. result.Series.Channels.Select(c => c.Name == "time_s" ? c : c with { Values = [.. c.Values.Select(_ => c.Name == "lure_x_m" ? 5.0 : 0.0)] })]),
+        };
         Assert.All(RetrieveCharts.All(result), c => ChartRenderer.Svg(c));
     }
 

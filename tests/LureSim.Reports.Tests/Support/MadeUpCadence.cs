@@ -1,3 +1,4 @@
+using LureSim.Model;
 using LureSim.Model.Retrieve;
 using LureSim.Studies.Across;
 using LureSim.Studies.Cadence;
@@ -59,7 +60,7 @@ internal static class MadeUpCadence
                 double ratio = s.CadencePerS / (10 * s.StrokeM);
                 return Answer(s, ratio < 0.7 ? WalkPattern.OneSided : ratio > 1.6 ? WalkPattern.Still : WalkPattern.Alternating);
             });
-        double[] Axis(int count, double from, double to) => [.. Enumerable.Range(0, count).Select(i => from + (i * (to - from) / (count - 1)))];
+        ValueList<double> Axis(int count, double from, double to) => [.. Enumerable.Range(0, count).Select(i => from + (i * (to - from) / (count - 1)))];
         return new("Made-up map", new("retrieve.cadence", "rhythm, twitches per second", "/s", true), new("retrieve.stroke", "retrieve.stroke, cm", "cm", true),
             Axis(grid.Patterns.GetLength(0), 1, 3), Axis(grid.Patterns.GetLength(1), 10, 30), grid, plan);
     }

@@ -20,15 +20,15 @@ internal static class MadeUpRetrieve
     public static RetrieveResult Result(double duration = 15.0, WalkPattern pattern = WalkPattern.Alternating)
     {
         int n = (int)Math.Round(duration / Step) + 1;
-        double[] time = Fill(n, i => i * Step);
-        double[] rigid = Fill(n, i => 0.20 * Stroke(Phase(time[i])));
-        double[] tip = Fill(n, i => Tip(Phase(time[i])));
-        double[] tension = Fill(n, i => 0.9 * Pulse(Phase(time[i]), 0.07, 0.018) + 0.12 * Pulse(Phase(time[i]), 0.13, 0.02));
-        double[] heading = Fill(n, i => Heading(time[i]));
-        double[] x = Fill(n, i => 15 - 0.24 * Travel(time[i]));
-        double[] y = Fill(n, i => 0.03 * Math.Sin(Math.PI * (time[i] / Period - 0.35)));
-        double[] slack = Fill(n, i => 0.02 + 0.16 * (1 - Stroke(Phase(time[i]) - 0.02)));
-        double[] drag = Fill(n, i => 0.03 + 0.3 * Pulse(Phase(time[i]), 0.08, 0.03) + 0.1 * Pulse(Phase(time[i]), 0.2, 0.04));
+        ValueList<double> time = Fill(n, i => i * Step);
+        ValueList<double> rigid = Fill(n, i => 0.20 * Stroke(Phase(time[i])));
+        ValueList<double> tip = Fill(n, i => Tip(Phase(time[i])));
+        ValueList<double> tension = Fill(n, i => 0.9 * Pulse(Phase(time[i]), 0.07, 0.018) + 0.12 * Pulse(Phase(time[i]), 0.13, 0.02));
+        ValueList<double> heading = Fill(n, i => Heading(time[i]));
+        ValueList<double> x = Fill(n, i => 15 - 0.24 * Travel(time[i]));
+        ValueList<double> y = Fill(n, i => 0.03 * Math.Sin(Math.PI * (time[i] / Period - 0.35)));
+        ValueList<double> slack = Fill(n, i => 0.02 + 0.16 * (1 - Stroke(Phase(time[i]) - 0.02)));
+        ValueList<double> drag = Fill(n, i => 0.03 + 0.3 * Pulse(Phase(time[i]), 0.08, 0.03) + 0.1 * Pulse(Phase(time[i]), 0.2, 0.04));
         Channel[] channels =
         [
             new("time_s", "s", "time", time), new("lure_x_m", "m", "lure", x), new("lure_y_m", "m", "lure", y),
@@ -95,20 +95,20 @@ internal static class MadeUpRetrieve
 
     private static WalkHull Outline()
     {
-        double[] x = Fill(25, i => (Hull * (i / 24.0 - 0.5)) + 0.0033);
-        double[] b = Fill(25, i => 0.0102 * Math.Pow(1 - Math.Pow(Math.Abs(2 * (i / 24.0 - 0.5)), 2.5), 0.6));
+        double[] x = [.. Fill(25, i => (Hull * (i / 24.0 - 0.5)) + 0.0033)];
+        double[] b = [.. Fill(25, i => 0.0102 * Math.Pow(1 - Math.Pow(Math.Abs(2 * (i / 24.0 - 0.5)), 2.5), 0.6))];
         return new WalkHull(Hull, 0.018, 0.019, 0.029, 0, 2.1e-5, 0.0543, 0.002, [], [], 0, [], [], 0.01, 3.9, 0.1, x, b);
     }
 
     private static Snapshot Shot(string label, double t, double lureX, double sag, double pull)
     {
-        double[] u = Fill(41, i => i / 40.0);
+        ValueList<double> u = Fill(41, i => i / 40.0);
         double tipX = -0.6 * pull, tipZ = 0.5 + (0.4 * pull);
-        double[] lineX = Array.ConvertAll(u, s => tipX + (s * (lureX - 0.05 - tipX)));
-        double[] lineZ = Array.ConvertAll(u, s => Math.Max(-0.02, (tipZ * (1 - s)) - (4 * sag * s * (1 - s))));
-        double[] rodX = Fill(11, i => -0.86 + ((tipX + 0.86) * i / 10.0));
-        double[] rodZ = Fill(11, i => 1.2 + ((tipZ - 1.2) * i / 10.0) + (0.05 * Math.Sin(Math.PI * i / 10.0)));
-        return new Snapshot(t, label, [lineX, new double[41], lineZ], [rodX, new double[11], rodZ], lureX, 0.02, Math.PI + 1);
+        ValueList<double> lineX = [.. u.Select(s => tipX + (s * (lureX - 0.05 - tipX)))];
+        ValueList<double> lineZ = [.. u.Select(s => Math.Max(-0.02, (tipZ * (1 - s)) - (4 * sag * s * (1 - s))))];
+        ValueList<double> rodX = Fill(11, i => -0.86 + ((tipX + 0.86) * i / 10.0));
+        ValueList<double> rodZ = Fill(11, i => 1.2 + ((tipZ - 1.2) * i / 10.0) + (0.05 * Math.Sin(Math.PI * i / 10.0)));
+        return new Snapshot(t, label, [lineX, Fill(41, _ => 0.0), lineZ], [rodX, Fill(11, _ => 0.0), rodZ], lureX, 0.02, Math.PI + 1);
     }
 
     private static double Phase(double t) => t - (Period * Math.Floor((t / Period) + 1e-9));
@@ -134,5 +134,5 @@ internal static class MadeUpRetrieve
 
     private static double Square(double v) => v * v;
 
-    private static double[] Fill(int n, Func<int, double> f) => [.. Enumerable.Range(0, n).Select(f)];
+    private static ValueList<double> Fill(int n, Func<int, double> f) => [.. Enumerable.Range(0, n).Select(f)];
 }

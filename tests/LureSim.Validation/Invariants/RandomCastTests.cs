@@ -56,7 +56,7 @@ public sealed class RandomCastTests(ITestOutputHelper output)
             cast.SpoolPeakRpm, cast.LoopsThrown, cast.Energy.HandsJ, cast.Energy.LureAirJ, cast.Energy.LineAirJ, cast.Energy.BrakesJ, cast.Energy.Residual,
         ];
         CastSeries s = cast.Series;
-        Assert.All((double[][])[figures, s.LureXM, s.LureZM, s.LureSpeedMS, s.SpoolSpeedMS, s.TensionN, s.LooseM], v => Assert.True(Array.TrueForAll(v, double.IsFinite), scenario.ToString()));
+        Assert.All((IReadOnlyList<double>[])[figures, s.LureXM, s.LureZM, s.LureSpeedMS, s.SpoolSpeedMS, s.TensionN, s.LooseM], v => Assert.True(v.All(double.IsFinite), scenario.ToString()));
 
         double gap = Math.Abs(cast.Energy.Residual);
         if (gap > 1e-3)

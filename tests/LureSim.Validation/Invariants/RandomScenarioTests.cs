@@ -42,7 +42,7 @@ public sealed class RandomScenarioTests(ITestOutputHelper output)
         }
 
         Interlocked.Increment(ref run.Failure is null ? ref valid : ref stopped);
-        Assert.All(run.Series.Channels, c => Assert.True(Array.TrueForAll(c.Values, double.IsFinite), $"{c.Name} of {scenario}"));
+        Assert.All(run.Series.Channels, c => Assert.True(c.Values.All(double.IsFinite), $"{c.Name} of {scenario}"));
         Assert.NotEqual("", run.Failure);
         if (run.Failure is null)
         {

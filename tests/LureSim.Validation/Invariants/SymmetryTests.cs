@@ -118,9 +118,9 @@ public sealed class SymmetryTests
             ("yaw_rate_rad_s", -1.0, 1e-6), ("nose_tension_N", 1.0, 1e-6), ("slack_m", 1.0, Close), ("rod_bend_m", 1.0, 1e-8),
         })
         {
-            double[] a = left.Series[channel], b = right.Series[channel];
-            Assert.Equal(a.Length, b.Length);
-            for (int i = 0; i < a.Length; i++)
+            ValueList<double> a = left.Series[channel], b = right.Series[channel];
+            Assert.Equal(a.Count, b.Count);
+            for (int i = 0; i < a.Count; i++)
             {
                 Assert.Equal(a[i], sign * b[i], tolerance);
             }

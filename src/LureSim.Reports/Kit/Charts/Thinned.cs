@@ -7,11 +7,11 @@ internal static class Thinned
     /// <param name="x">Abscissae, rising.</param>
     /// <param name="y">Ordinates.</param>
     /// <param name="most">Largest number of points to keep.</param>
-    public static (double[] X, double[] Y) MinMax(double[] x, double[] y, int most)
+    public static (double[] X, double[] Y) MinMax(ReadOnlySpan<double> x, ReadOnlySpan<double> y, int most)
     {
         if (x.Length <= most)
         {
-            return (x, y);
+            return (x.ToArray(), y.ToArray());
         }
 
         int bins = most / 2;
