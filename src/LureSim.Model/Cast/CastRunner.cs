@@ -24,7 +24,7 @@ public static class CastRunner
     /// <exception cref="ArgumentException">A value is out of range, or the lure hangs in the water at the start.</exception>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
     public static Outcome<CastResult> Run(
-        Setup setup, CastTask task, RunContext context = default, Action<CastStep>? observer = null) => Outcome.Of(() =>
+        Setup setup, CastTask task, RunContext context = default, Action<CastView>? observer = null) => Outcome.Of(() =>
     {
         context.Stop.ThrowIfCancellationRequested();
         var parts = new CastParts(setup, task);
@@ -65,7 +65,7 @@ public static class CastRunner
             watch.Stop.ThrowIfCancellationRequested();
             cast.Step(solver.SwingStepS);
             recorder.Look(cast, double.NaN);
-            watch.Observer?.Invoke(new CastStep(cast, solver.SwingStepS, double.NaN));
+            watch.Observer?.Invoke(new CastView(cast, solver.SwingStepS, double.NaN));
         }
 
         (double releasedS, double angle, double turn) = (cast.TimeS, cast.Rod.Q[1], cast.Rod.V[1]);
@@ -131,7 +131,7 @@ public static class CastRunner
             double h = cast.RodAtRest ? solver.FlightStepS : solver.SwingStepS;
             cast.Step(h);
             recorder.Look(cast, releasedS);
-            watch.Observer?.Invoke(new CastStep(cast, h, releasedS));
+            watch.Observer?.Invoke(new CastView(cast, h, releasedS));
         }
 
         double share = z > line.Z[0] ? Math.Clamp(z / (z - line.Z[0]), 0.0, 1.0) : 0.0;
@@ -182,5 +182,5 @@ public static class CastRunner
 
     private readonly record struct Splash(double X, double TimeS);
 
-    private readonly record struct Watch(Action<CastStep>? Observer, CancellationToken Stop);
+    private readonly record struct Watch(Action<CastView>? Observer, CancellationToken Stop);
 }

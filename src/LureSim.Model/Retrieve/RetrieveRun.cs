@@ -17,7 +17,7 @@ public sealed class RetrieveRun
     private readonly RetrieveTask task;
     private readonly RetrieveRecorder recorder;
     private readonly RunContext context;
-    private readonly Action<RetrieveStep>? observer;
+    private readonly Action<RetrieveView>? observer;
     private readonly double baseStep;
     private double time;
     private double stepBefore;
@@ -28,7 +28,7 @@ public sealed class RetrieveRun
     private int halved;
     private double largestRatio;
 
-    private RetrieveRun(Setup setup, RetrieveTask task, RunContext context, Action<RetrieveStep>? observer)
+    private RetrieveRun(Setup setup, RetrieveTask task, RunContext context, Action<RetrieveView>? observer)
     {
         parts = new RetrieveParts(setup, task);
         (this.task, this.context, this.observer) = (task, context, observer);
@@ -48,7 +48,7 @@ public sealed class RetrieveRun
     /// <exception cref="ArgumentException">A value is out of range or makes no sense beside the others.</exception>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
     public static Outcome<RetrieveResult> Run(
-        Setup setup, RetrieveTask task, RunContext context = default, Action<RetrieveStep>? observer = null)
+        Setup setup, RetrieveTask task, RunContext context = default, Action<RetrieveView>? observer = null)
     {
         context.Stop.ThrowIfCancellationRequested();
         Outcome<RetrieveResult> outcome = Outcome.Of(() =>
@@ -166,7 +166,7 @@ public sealed class RetrieveRun
         largestRatio = Math.Max(largestRatio, ratio);
         steps++;
         recorder.Accumulate(dt);
-        observer?.Invoke(new RetrieveStep(parts, time, dt, speed));
+        observer?.Invoke(new RetrieveView(parts, time, dt, speed));
         SetWind();
     }
 

@@ -35,7 +35,7 @@ public sealed class ObserverTests
         var rows = new List<(double Time, double X, double Heading, double Surge, double Slack, double TipX, double LineOut)>();
         double sum = 0.0, pull = 0.0, tip = 0.0;
         int points = 0;
-        void See(RetrieveStep s)
+        void See(RetrieveView s)
         {
             Assert.Equal(times.Count == 0 ? s.StepS : times[^1] + s.StepS, s.TimeS, 1e-9);
             times.Add(s.TimeS);

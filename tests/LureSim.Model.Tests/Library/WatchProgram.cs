@@ -10,8 +10,8 @@ internal static class WatchProgram
         int steps = 0;
         double largest = 0.0, when = 0.0, deepest = 0.0;
 
-        // A step is a view of the running solver, good until this returns: copy what is to be kept.
-        void See(RetrieveStep step)
+        // The view shows the running solver and is good until this returns: copy what is to be kept.
+        void See(RetrieveView step)
         {
             steps++;
             if (step.NosePullN > largest)

@@ -9,11 +9,11 @@ namespace LureSim.Model.Retrieve;
 /// </summary>
 /// <remarks>Steps vary in length; forces are means over the step, all else is the state at its end. With
 /// <see cref="RetrieveTask.HoldDistance"/> the angler backs away toward -x.</remarks>
-public readonly ref struct RetrieveStep
+public readonly ref struct RetrieveView
 {
     private readonly CoupledStep coupled;
 
-    internal RetrieveStep(RetrieveParts parts, double timeS, double stepS, double takeUpMS)
+    internal RetrieveView(RetrieveParts parts, double timeS, double stepS, double takeUpMS)
     {
         (Parts, coupled) = (parts, parts.Step);
         (TimeS, StepS, TakeUpMS) = (timeS, stepS, takeUpMS);

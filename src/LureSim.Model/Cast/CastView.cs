@@ -7,9 +7,9 @@ namespace LureSim.Model.Cast;
 /// A step of the reported cast, as an observer sees it: swing, then flight. A view of the running solver, good until the observer returns: copy what
 /// is to be kept. Axes: x forward from the hand's start, z up from the water.
 /// </summary>
-public readonly ref struct CastStep
+public readonly ref struct CastView
 {
-    internal CastStep(AirStep cast, double stepS, double releasedS) => (Cast, StepS, ReleasedS) = (cast, stepS, releasedS);
+    internal CastView(AirStep cast, double stepS, double releasedS) => (Cast, StepS, ReleasedS) = (cast, stepS, releasedS);
 
     /// <summary>t at the end of the step, from the start of the swing, s.</summary>
     public double TimeS => Cast.TimeS;
