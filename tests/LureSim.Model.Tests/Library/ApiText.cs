@@ -12,8 +12,14 @@ internal static class ApiText
 
     private static readonly Dictionary<Type, string> Words = new()
     {
-        [typeof(void)] = "void", [typeof(bool)] = "bool", [typeof(int)] = "int", [typeof(long)] = "long", [typeof(ulong)] = "ulong",
-        [typeof(double)] = "double", [typeof(string)] = "string", [typeof(object)] = "object",
+        [typeof(void)] = "void",
+        [typeof(bool)] = "bool",
+        [typeof(int)] = "int",
+        [typeof(long)] = "long",
+        [typeof(ulong)] = "ulong",
+        [typeof(double)] = "double",
+        [typeof(string)] = "string",
+        [typeof(object)] = "object",
     };
 
     public static IEnumerable<string> Lines(System.Reflection.Assembly assembly) =>
