@@ -1,7 +1,7 @@
 namespace LureSim.Model.Assembly;
 
 /// <summary>Grows channels row by row; the first row names them.</summary>
-public sealed class ChannelTable
+internal sealed class ChannelTable
 {
     private readonly List<(string Name, string Unit, string Meaning, List<double> Values)> columns = [];
     private int next;

@@ -12,7 +12,7 @@ namespace LureSim.Model.Assembly;
 /// and how they yield, the line solves its tensions, and rod and lure take the end forces. States at n-1 and n stay
 /// untouched until <see cref="Commit"/>, so a step can be thrown away.
 /// </summary>
-public sealed class CoupledStep
+internal sealed class CoupledStep
 {
     private const int PassCount = 2;
     private readonly LineMesh mesh;

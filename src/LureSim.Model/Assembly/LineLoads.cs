@@ -7,7 +7,7 @@ namespace LureSim.Model.Assembly;
 /// <param name="DragN">Resultant of the fluid forces on the line, N.</param>
 /// <param name="WettedM">Length of line in the water, nodes weighted by their wet share, m.</param>
 /// <param name="SagM">Lowest point under the chord, m.</param>
-public readonly record struct LineLoads(double DragN, double WettedM, double SagM)
+internal readonly record struct LineLoads(double DragN, double WettedM, double SagM)
 {
     /// <summary>Adds up over the nodes of the last step.</summary>
     /// <param name="mesh">Line.</param>

@@ -20,9 +20,11 @@ public static class CastRunner
     /// <param name="setup">Set-up.</param>
     /// <param name="task">Cast.</param>
     /// <param name="context">Stop; a cast is too short to tell its progress.</param>
+    /// <param name="observer">Sees every step of the reported cast, those of the search not; no result depends on it. What it throws ends the run.</param>
     /// <exception cref="ArgumentException">A value is out of range, or the lure hangs in the water at the start.</exception>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
-    public static Outcome<CastResult> Run(Setup setup, CastTask task, RunContext context = default) => Outcome.Of(() =>
+    public static Outcome<CastResult> Run(
+        Setup setup, CastTask task, RunContext context = default, Action<CastView>? observer = null) => Outcome.Of(() =>
     {
         context.Stop.ThrowIfCancellationRequested();
         var parts = new CastParts(setup, task);
@@ -35,7 +37,7 @@ public static class CastRunner
             _ => search.StepAtAngle(release.Value),
         };
         step = Math.Clamp(step + (int)Math.Round(release.ErrorS / task.Solver.SwingStepS), 0, search.LastStep);
-        return Report(parts, search, step, context.Stop);
+        return Report(parts, search, step, new Watch(observer, context.Stop));
     });
 
     /// <summary>Distance of the best release, quickly: straight line, no series. Good for comparing, up to 7 % too far.</summary>
@@ -50,7 +52,7 @@ public static class CastRunner
         return search.Distance(search.Best());
     });
 
-    private static CastResult Report(CastParts parts, ReleaseSearch search, int releaseStep, CancellationToken stop)
+    private static CastResult Report(CastParts parts, ReleaseSearch search, int releaseStep, Watch watch)
     {
         (Setup setup, CastTask task) = (parts.Setup, parts.Task);
         CastSolverSpec solver = task.Solver;
@@ -60,15 +62,16 @@ public static class CastRunner
         recorder.Look(cast, double.NaN);
         for (int i = 0; i < releaseStep && cast.Line.Z[0] > 0.0; i++)
         {
-            stop.ThrowIfCancellationRequested();
+            watch.Stop.ThrowIfCancellationRequested();
             cast.Step(solver.SwingStepS);
             recorder.Look(cast, double.NaN);
+            watch.Observer?.Invoke(new CastView(cast, solver.SwingStepS, double.NaN));
         }
 
         (double releasedS, double angle, double turn) = (cast.TimeS, cast.Rod.Q[1], cast.Rod.V[1]);
         bool hitsWater = cast.Line.Z[0] <= 0.0 || (releaseStep == search.LastStep && search.EndsInWater);
         cast.Release();
-        Splash splash = Fly(cast, recorder, solver, releasedS, stop);
+        Splash splash = Fly(cast, recorder, solver, releasedS, watch);
         recorder.End(cast);
         List<ReleasePoint> curve = Curve(parts, search, releaseStep);
         (double p10, double mean, double p90) = Band(setup.Hands, splash.X, curve);
@@ -107,13 +110,13 @@ public static class CastRunner
         };
     }
 
-    private static Splash Fly(AirStep cast, CastRecorder recorder, CastSolverSpec solver, double releasedS, CancellationToken stop)
+    private static Splash Fly(AirStep cast, CastRecorder recorder, CastSolverSpec solver, double releasedS, Watch watch)
     {
         AirLine line = cast.Line;
         (double x, double z, double t) = (line.X[0], line.Z[0], cast.TimeS);
         while (line.Z[0] > 0.0)
         {
-            stop.ThrowIfCancellationRequested();
+            watch.Stop.ThrowIfCancellationRequested();
             if (cast.TimeS - releasedS > LongestS)
             {
                 throw new ModelException($"The lure is still in the air after {LongestS} s.", cast.TimeS);
@@ -125,8 +128,10 @@ public static class CastRunner
             }
 
             (x, z, t) = (line.X[0], line.Z[0], cast.TimeS);
-            cast.Step(cast.RodAtRest ? solver.FlightStepS : solver.SwingStepS);
+            double h = cast.RodAtRest ? solver.FlightStepS : solver.SwingStepS;
+            cast.Step(h);
             recorder.Look(cast, releasedS);
+            watch.Observer?.Invoke(new CastView(cast, h, releasedS));
         }
 
         double share = z > line.Z[0] ? Math.Clamp(z / (z - line.Z[0]), 0.0, 1.0) : 0.0;
@@ -176,4 +181,6 @@ public static class CastRunner
     }
 
     private readonly record struct Splash(double X, double TimeS);
+
+    private readonly record struct Watch(Action<CastView>? Observer, CancellationToken Stop);
 }

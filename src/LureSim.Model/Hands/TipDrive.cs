@@ -9,11 +9,11 @@ namespace LureSim.Model.Hands;
 /// <param name="StrokeRate">Rate of that direction, 1/s.</param>
 /// <param name="Side">Unit direction across the stroke plane.</param>
 /// <param name="DriveMS">Velocity of the rigid tip along the stroke direction; its change excites the bending modes, m/s.</param>
-public readonly record struct TipFrame(
+internal readonly record struct TipFrame(
     Vec3 Position, Vec3 Velocity, Vec3 Stroke, Vec3 StrokeRate, Vec3 Side, double DriveMS);
 
 /// <summary>How the hand moves the rigid rod tip.</summary>
-public interface ITipDrive
+internal interface ITipDrive
 {
     /// <summary>The rigid tip at a time.</summary>
     /// <param name="timeS">t, s.</param>

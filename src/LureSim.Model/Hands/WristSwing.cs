@@ -6,7 +6,7 @@ namespace LureSim.Model.Hands;
 /// The wrist turns the straight rod about the hand, in the plane of the rod and of the pull away from the lure. The resting
 /// tip is over the origin; the stroke is the arc that the rigid tip travels.
 /// </summary>
-public sealed class WristSwing : ITipDrive
+internal sealed class WristSwing : ITipDrive
 {
     private readonly Twitch twitch;
     private readonly double stroke;

@@ -9,7 +9,7 @@ namespace LureSim.Model.Lines;
 /// Below 1e-4 the creeping-flow law of Lamb (1911), scaled by 1.11 to join it. Above 2e5 the formula goes on at 1.18: the drag
 /// crisis is left out, no line or lure gets there.
 /// </remarks>
-public static class CylinderDrag
+internal static class CylinderDrag
 {
     private const double CreepingRe = 1e-4;
     private const double EulerGamma = 0.57721566490153286;

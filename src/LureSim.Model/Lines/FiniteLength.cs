@@ -7,7 +7,7 @@ namespace LureSim.Model.Lines;
 /// Wieselsberger 1922 at Re about 1e5, read linearly in D/L. The same ratios are the eta of Allen and Perkins 1951 (NACA Rep. 1048)
 /// for slender bodies at incidence (0.62 at L/D 5, 0.69 at 10). Whether they hold at the lower Re of lines and lures is a guess.
 /// </remarks>
-public static class FiniteLength
+internal static class FiniteLength
 {
     private const double InfiniteCd = 1.19;
 

@@ -8,7 +8,7 @@ namespace LureSim.Model.Lures;
 /// <param name="Attitude">Height, trim, heel.</param>
 /// <param name="Immersion">What is immersed.</param>
 /// <param name="StableTrims">How many stable trims there are at this heel.</param>
-public sealed record FloatState(Attitude Attitude, Immersion Immersion, int StableTrims);
+internal sealed record FloatState(Attitude Attitude, Immersion Immersion, int StableTrims);
 
 /// <summary>
 /// Archimedes with moments: rho V = m, and the centre of buoyancy B straight under or over the centre of gravity G.
@@ -16,7 +16,7 @@ public sealed record FloatState(Attitude Attitude, Immersion Immersion, int Stab
 /// several stable trims the one of least potential energy m g (zG - zB) is taken. A heel only where the body is
 /// unstable without.
 /// </summary>
-public static class FloatBalance
+internal static class FloatBalance
 {
     private const int Strips = 61;
     private const int ScanStrips = 21;

@@ -5,7 +5,7 @@ using LureSim.Numerics;
 namespace LureSim.Model.Lures;
 
 /// <summary>Floats a lure and reports how it lies.</summary>
-public static class FloatSolver
+internal static class FloatSolver
 {
     /// <summary>Trim beyond which the planar walk is outside its validity, rad (12 deg: sin and tan differ by 2 %).</summary>
     public const double PlanarTrimLimitRad = 12.0 * Math.PI / 180.0;

@@ -8,7 +8,7 @@ namespace LureSim.Model.Lures;
 /// <param name="centreOfGravity">In body axes, m.</param>
 /// <param name="waterDensityKgM3">rho, kg/m3.</param>
 /// <param name="lure">Lure whose hooks displace water, or none.</param>
-public sealed class FloatingBody(
+internal sealed class FloatingBody(
     IHull hull, double massKg, Vec3 centreOfGravity, double waterDensityKgM3, LureSpec? lure = null)
 {
     /// <summary>Hull.</summary>

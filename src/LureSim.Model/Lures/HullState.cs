@@ -9,4 +9,4 @@ namespace LureSim.Model.Lures;
 /// <param name="R">Yaw rate, rad/s.</param>
 /// <param name="Zeta">Nose height over its rest height, m.</param>
 /// <param name="W">Its rate, m/s.</param>
-public readonly record struct HullState(double X, double Y, double Psi, double U, double V, double R, double Zeta, double W);
+internal readonly record struct HullState(double X, double Y, double Psi, double U, double V, double R, double Zeta, double W);

@@ -9,7 +9,7 @@ namespace LureSim.Model.Lures;
 /// <param name="FlotationXM">Centroid of the waterplane along the horizontal forward direction from the body's origin, m.</param>
 /// <param name="InertiaLongM4">Second moment of the waterplane about its transverse centroid axis, m4.</param>
 /// <param name="InertiaTransM4">Second moment about its lengthwise centroid axis, m4.</param>
-public readonly record struct Immersion(
+internal readonly record struct Immersion(
     double VolumeM3,
     Vec3 Centre,
     double WaterplaneAreaM2,

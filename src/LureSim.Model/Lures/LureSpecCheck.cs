@@ -1,7 +1,7 @@
 namespace LureSim.Model.Lures;
 
 /// <summary>Refuses lures that the hull models are not made for.</summary>
-public static class LureSpecCheck
+internal static class LureSpecCheck
 {
     /// <summary>Demands every number of a lure inside its range.</summary>
     /// <param name="lure">Lure.</param>

@@ -6,7 +6,7 @@ namespace LureSim.Model.Lures;
 /// draft h = q (1 + t). Exact for a circle at every draft and for any half-immersed ellipse; between, the circle's
 /// function is used.
 /// </summary>
-public static class SectionAddedMass
+internal static class SectionAddedMass
 {
     /// <summary>
     /// Sway with the surface as a rigid lid (slow motion): the double body is a lens of two arcs, mapped on a circle

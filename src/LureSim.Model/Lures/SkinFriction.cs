@@ -1,7 +1,7 @@
 namespace LureSim.Model.Lures;
 
 /// <summary>Mean friction coefficient of a plate or hull of length Reynolds number Re = U L / nu.</summary>
-public static class SkinFriction
+internal static class SkinFriction
 {
     /// <summary>Re at which the plate's layer turns turbulent: 5e5 (flat plate, smooth water; guess 1e5 to 1e6 for a lure).</summary>
     public const double TransitionRe = 5e5;

@@ -1,7 +1,7 @@
 namespace LureSim.Model.Lures;
 
 /// <summary>A hull from given sections, linear between them.</summary>
-public sealed class StationHull : HullForm
+internal sealed class StationHull : HullForm
 {
     private readonly HullStation[] _stations;
 

@@ -11,7 +11,7 @@ namespace LureSim.Model.Lures;
 /// (Newman 1977, Marine Hydrodynamics, sec. 4.13, from memory; Fossen's Coriolis matrix of a planar body).
 /// Coriolis terms and secant drag are taken at the end-of-step guess of each pass.
 /// </summary>
-public sealed class WalkingHull
+internal sealed class WalkingHull
 {
     private readonly WalkHull hull;
     private HullState history;

@@ -7,7 +7,7 @@ namespace LureSim.Model.Lures;
 /// capillary-gravity waves; wave drag has its main hump near a Froude number of 0.5. The walk holds wave drag only as
 /// a declared factor on the axial drag.
 /// </summary>
-public static class WaveRegime
+internal static class WaveRegime
 {
     /// <summary>Half angle of the Kelvin wake, asin(1/3), rad (Kelvin 1887).</summary>
     public static double KelvinHalfAngleRad => Math.Asin(1.0 / 3.0);

@@ -1,7 +1,7 @@
 namespace LureSim.Model.Media;
 
 /// <summary>Evaluates air as stated to the numbers that the models read.</summary>
-public static class AirModel
+internal static class AirModel
 {
     /// <summary>Density and viscosity at the stated temperature and the standard pressure of the stated height.</summary>
     /// <exception cref="ArgumentOutOfRangeException">Temperature (-20 to 50 deg C) or height (0 to 4000 m) outside its range.</exception>

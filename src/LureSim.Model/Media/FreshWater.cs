@@ -1,7 +1,7 @@
 namespace LureSim.Model.Media;
 
 /// <summary>Fresh water at one atmosphere, by temperature.</summary>
-public static class FreshWater
+internal static class FreshWater
 {
     /// <summary>0 deg C, K.</summary>
     internal const double ZeroCelsiusK = 273.15;

@@ -37,7 +37,7 @@ public sealed record WaterState(double DensityKgM3, double DynamicViscosityPaS, 
 /// <summary>The state of the air that every model reads: SI, already evaluated at height and temperature.</summary>
 /// <param name="DensityKgM3">rho_a, kg/m3.</param>
 /// <param name="DynamicViscosityPaS">mu_a, Pa s.</param>
-public sealed record AirState(double DensityKgM3, double DynamicViscosityPaS)
+internal sealed record AirState(double DensityKgM3, double DynamicViscosityPaS)
 {
     /// <summary>nu_a = mu_a / rho_a, m2/s.</summary>
     public double KinematicViscosityM2S => DynamicViscosityPaS / DensityKgM3;

@@ -1,7 +1,7 @@
 namespace LureSim.Model.Media;
 
 /// <summary>Sea water at one atmosphere, by temperature and salinity. Practical salinity is taken equal to g/kg (0.5 % apart).</summary>
-public static class SeaWater
+internal static class SeaWater
 {
     /// <summary>
     /// rho, kg/m3: one-atmosphere equation of state EOS-80 (Fofonoff and Millard 1983, UNESCO Tech. Pap. Mar. Sci. 44). Its

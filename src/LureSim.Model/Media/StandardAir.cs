@@ -4,7 +4,7 @@ namespace LureSim.Model.Media;
 /// Dry air of the standard atmosphere below 11 km (US Standard Atmosphere 1976 / ISO 2533). Moisture is left out: saturated air at
 /// 30 deg C is 1.6 % lighter.
 /// </summary>
-public static class StandardAir
+internal static class StandardAir
 {
     private const double SeaLevelK = 288.15;
     private const double SeaLevelPa = 101325.0;

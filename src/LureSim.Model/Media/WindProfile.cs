@@ -4,7 +4,7 @@ namespace LureSim.Model.Media;
 /// Steady wind over the water: U(z) = U10 ln(z/z0)/ln(10/z0), zero below the roughness length z0 (logarithmic law of the wall,
 /// neutral air; Prandtl). Axes: x from the rod tip toward the cast, y to the angler's left.
 /// </summary>
-public readonly struct WindProfile
+internal readonly struct WindProfile
 {
     private const double ReferenceHeightM = 10.0;
 

@@ -11,7 +11,7 @@ using LureSim.Numerics;
 namespace LureSim.Model.Retrieve;
 
 /// <summary>The parts of one retrieve, built from its specification and set at their start.</summary>
-public sealed class RetrieveParts
+internal sealed class RetrieveParts
 {
     /// <summary>Shortest segment that is worth its step, m (docs/line-solver.md).</summary>
     private const double ShortestSegmentM = 0.25;

@@ -6,7 +6,7 @@ using LureSim.Numerics;
 namespace LureSim.Model.Retrieve;
 
 /// <summary>Collects the channels of a run: forces as means over the output step, everything else at its end.</summary>
-public sealed class RetrieveRecorder
+internal sealed class RetrieveRecorder
 {
     private readonly RetrieveParts parts;
     private readonly int stepsPerOutput;

@@ -17,6 +17,7 @@ public sealed class RetrieveRun
     private readonly RetrieveTask task;
     private readonly RetrieveRecorder recorder;
     private readonly RunContext context;
+    private readonly Action<RetrieveView>? observer;
     private readonly double baseStep;
     private double time;
     private double stepBefore;
@@ -27,10 +28,10 @@ public sealed class RetrieveRun
     private int halved;
     private double largestRatio;
 
-    private RetrieveRun(Setup setup, RetrieveTask task, RunContext context)
+    private RetrieveRun(Setup setup, RetrieveTask task, RunContext context, Action<RetrieveView>? observer)
     {
         parts = new RetrieveParts(setup, task);
-        (this.task, this.context) = (task, context);
+        (this.task, this.context, this.observer) = (task, context, observer);
         int perOutput = Math.Max(1, (int)Math.Ceiling((task.Solver.OutputStepS / task.Solver.StepS) - 1e-9));
         baseStep = task.Solver.OutputStepS / perOutput;
         recorder = new RetrieveRecorder(parts, perOutput);
@@ -43,14 +44,16 @@ public sealed class RetrieveRun
     /// <param name="setup">Set-up.</param>
     /// <param name="task">Retrieve.</param>
     /// <param name="context">Progress and stop.</param>
+    /// <param name="observer">Sees every accepted step, the one at rest not; no result depends on it. What it throws ends the run.</param>
     /// <exception cref="ArgumentException">A value is out of range or makes no sense beside the others.</exception>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
-    public static Outcome<RetrieveResult> Run(Setup setup, RetrieveTask task, RunContext context = default)
+    public static Outcome<RetrieveResult> Run(
+        Setup setup, RetrieveTask task, RunContext context = default, Action<RetrieveView>? observer = null)
     {
         context.Stop.ThrowIfCancellationRequested();
         Outcome<RetrieveResult> outcome = Outcome.Of(() =>
         {
-            var run = new RetrieveRun(setup, task, context);
+            var run = new RetrieveRun(setup, task, context, observer);
             string? failure = run.Advance();
             return run.recorder.Finish(failure, run.Counters());
         });
@@ -163,6 +166,7 @@ public sealed class RetrieveRun
         largestRatio = Math.Max(largestRatio, ratio);
         steps++;
         recorder.Accumulate(dt);
+        observer?.Invoke(new RetrieveView(parts, time, dt, speed));
         SetWind();
     }
 

@@ -1,7 +1,7 @@
 namespace LureSim.Model.Retrieve;
 
 /// <summary>Turns channels and twitches into the figures of <see cref="RetrieveSummary"/>.</summary>
-public sealed class RetrieveSummarizer
+internal sealed class RetrieveSummarizer
 {
     /// <summary>Below this the line at the nose counts as slack, N.</summary>
     public const double SlackTensionN = 0.02;

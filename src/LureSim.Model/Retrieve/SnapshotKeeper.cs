@@ -9,7 +9,7 @@ namespace LureSim.Model.Retrieve;
 /// Keeps the shapes of the current twitch and hands out three instants of the first twitch after warm-up: the hardest pull, the
 /// slackest line, and the end of the turn.
 /// </summary>
-public sealed class SnapshotKeeper
+internal sealed class SnapshotKeeper
 {
     private const int RodPoints = 24;
     private readonly RetrieveParts parts;

@@ -1,7 +1,7 @@
 namespace LureSim.Model.Retrieve;
 
 /// <summary>Cuts recorded channels into twitches.</summary>
-public static class TwitchReader
+internal static class TwitchReader
 {
     /// <summary>One record per complete twitch of a series.</summary>
     /// <param name="series">Channels of a retrieve.</param>

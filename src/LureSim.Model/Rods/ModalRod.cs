@@ -10,7 +10,7 @@ namespace LureSim.Model.Rods;
 /// M q'' + C q' + K q = F n - G a, in the frame of the rigidly turned rod. Linear in the deflection; a twitch bends a rod
 /// by up to a quarter of its length, where that is 5 to 10 % too soft (docs/rod.md).
 /// </summary>
-public sealed class ModalRod
+internal sealed class ModalRod
 {
     private readonly RodModeSet modes;
     private readonly int count;
@@ -161,7 +161,7 @@ public sealed class ModalRod
 }
 
 /// <summary>Modal coordinates of the rod: the stroke plane first, then the plane across it.</summary>
-public sealed class ModalRodState
+internal sealed class ModalRodState
 {
     /// <summary>Straight rod at rest.</summary>
     /// <param name="modes">Modes in one plane.</param>

@@ -4,7 +4,7 @@ namespace LureSim.Model.Rods;
 /// The power of a rod: the load that drops the tip by a third of the free length. Rod clamped level, load kept vertical,
 /// own weight acting, drop counted from the tip's place without the load.
 /// </summary>
-public static class RodPower
+internal static class RodPower
 {
     /// <summary>Standard gravity in the bend test, m/s2.</summary>
     public const double GravityMS2 = 9.80665;

@@ -5,7 +5,7 @@ namespace LureSim.Model.Rods;
 /// <param name="TipXM">Tip from the hand along x, m.</param>
 /// <param name="TipYM">Tip from the hand along y (up), m.</param>
 /// <param name="ButtMomentNm">Moment that the hand must hold, counter-clockwise positive, N m.</param>
-public sealed record RodShape(ValueList<double> AngleRad, double TipXM, double TipYM, double ButtMomentNm)
+internal sealed record RodShape(ValueList<double> AngleRad, double TipXM, double TipYM, double ButtMomentNm)
 {
     /// <summary>Angle of the last link against the butt, rad.</summary>
     public double TipAngleRad => AngleRad[^1] - AngleRad[0];
@@ -14,7 +14,7 @@ public sealed record RodShape(ValueList<double> AngleRad, double TipXM, double T
 /// <summary>
 /// Equilibrium of the rod chain: Newton's method on the potential, whose Hessian is tridiagonal in the link angles.
 /// </summary>
-public static class RodStatics
+internal static class RodStatics
 {
     private const int MaxIterations = 200;
 

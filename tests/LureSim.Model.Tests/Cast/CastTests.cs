@@ -288,28 +288,13 @@ public sealed class CastTests
         Refused(spec with { Setup = spec.Setup with { Lure = spec.Setup.Lure with { MassKg = -0.01 } } });
     }
 
-    private static double RunThrough(CastParts setup, int step)
+    // The product's own cast on a straight line, landed as the search lands it, in the last step.
+    private static double RunThrough(CastParts parts, int step)
     {
-        CastSolverSpec solver = setup.Task.Solver;
-        AirStep cast = setup.Start(double.PositiveInfinity);
-        for (int i = 0; i < step; i++)
-        {
-            cast.Step(solver.SwingStepS);
-        }
-
-        cast.Release();
-        double start = cast.TimeS, x = 0.0, z = 0.0;
-        while (cast.Line.Z[0] > 0.0)
-        {
-            if (!cast.RodAtRest && cast.TimeS - start >= 0.080)
-            {
-                cast.RestRod();
-            }
-
-            (x, z) = (cast.Line.X[0], cast.Line.Z[0]);
-            cast.Step(cast.RodAtRest ? solver.FlightStepS : solver.SwingStepS);
-        }
-
-        return x + ((cast.Line.X[0] - x) * z / (z - cast.Line.Z[0]));
+        CastSolverSpec solver = parts.Task.Solver with { NodeSpacingM = double.PositiveInfinity, RodAfterReleaseS = 0.080 };
+        CastTask task = parts.Task with { Release = new ReleaseSpec(ReleaseMode.AtTime, step * solver.SwingStepS), Solver = solver };
+        (double X, double Z) before = default, last = default;
+        CastRunner.Run(parts.Setup, task, observer: s => (before, last) = (last, (s.LureXM, s.LureZM))).Demand();
+        return before.X + ((last.X - before.X) * before.Z / (before.Z - last.Z));
     }
 }

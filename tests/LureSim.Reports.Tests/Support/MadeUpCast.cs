@@ -1,3 +1,4 @@
+using LureSim.Model;
 using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
 using LureSim.Model.Hands;
@@ -22,9 +23,9 @@ internal static class MadeUpCast
     public static CastResult Result(ReelKind reel, double distance = 32.0)
     {
         double[] time = [.. Enumerable.Range(0, 241).Select(i => i * Step)];
-        double[] Of(Func<double, double> swing, Func<double, double> flight) => [.. time.Select(t => t < ReleaseS ? swing(t) : flight(t - ReleaseS))];
+        ValueList<double> Of(Func<double, double> swing, Func<double, double> flight) => [.. time.Select(t => t < ReleaseS ? swing(t) : flight(t - ReleaseS))];
         var series = new CastSeries(
-            time, Of(Butt, _ => 0.3), Of(t => 40 * t, _ => 0), Of(t => 60 * t, u => 24 - (10 * u)),
+            [.. time], Of(Butt, _ => 0.3), Of(t => 40 * t, _ => 0), Of(t => 60 * t, u => 24 - (10 * u)),
             Of(LureX, u => 2 + ((distance - 2) * u / FlightS)),
             Of(LureZ, Height), Of(t => 50 * t, u => SpeedMS - (3 * u)), Of(_ => 0, u => 18 - (4 * u)), Of(_ => 0, u => 19 - (5 * u)),
             Of(t => 10 * t, u => 0.5 - (0.1 * u)), Of(_ => 0, u => 0.2 * u), Of(_ => 0.1, _ => 0.1),

@@ -55,21 +55,17 @@ public static class WholeCasts
             ]);
     }
 
-    // Highest hand and butt speed before the launch; the search's own steps, so that the butt is seen at every step.
+    // Highest hand and butt speed before the launch, seen at every step.
     private static double Gain(double power, double kg)
     {
         Setup setup = Case(power, kg, ReelKind.Fixed);
         var task = new CastTask();
-        CastResult result = CastRunner.Run(setup, task).Demand();
-        AirStep cast = new CastParts(setup, task).Start(double.PositiveInfinity);
         double hand = 0.0, butt = 0.0;
-        while (cast.TimeS < result.ReleaseTimeS)
+        CastResult result = CastRunner.Run(setup, task, observer: view =>
         {
-            cast.Step(task.Solver.SwingStepS);
-            hand = Math.Max(hand, cast.Rod.V[0]);
-            butt = Math.Max(butt, cast.Rod.V[1]);
-        }
-
+            hand = view.IsFlight ? hand : Math.Max(hand, view.HandSpeedMS);
+            butt = view.IsFlight ? butt : Math.Max(butt, view.ButtRateRadS);
+        }).Demand();
         return result.LaunchSpeedMS / (hand + (butt * (setup.Rod.FreeLengthM + task.OverhangM)));
     }
 

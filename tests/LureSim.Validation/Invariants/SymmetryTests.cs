@@ -81,11 +81,23 @@ public sealed class SymmetryTests
     public void The_bench_steps_as_the_product_does()
     {
         Scenario spec = Plain with { Retrieve = Plain.Retrieve! with { HoldDistance = true } };
+        var product = new List<(double Time, double X, double Y, double Heading, double Pull, double Middle)>();
+        RetrieveRun.Run(
+            spec.Setup, spec.Retrieve!, observer: v => product.Add((v.TimeS, v.LureXM, v.LureYM, v.HeadingRad, v.NosePullN, v.LineZM[v.LineZM.Length / 2]))).Demand();
         var bench = new WalkBench(spec);
-        bench.Run(FiveTwitches, _ => { });
-        Series series = spec.Run().Series;
-        Assert.Equal(series["lure_x_m"][^1], bench.Step.HullNow.X, Close);
-        Assert.Equal(series["lure_y_m"][^1], bench.Step.HullNow.Y, Close);
+        int n = 0;
+        Assert.True(bench.Run(FiveTwitches, _ =>
+        {
+            (double time, double x, double y, double heading, double pull, double middle) = product[n++];
+            HullState h = bench.Step.HullNow;
+            Assert.Equal(time, bench.Time, Close);
+            Assert.Equal(x, h.X, Close);
+            Assert.Equal(y, h.Y, Close);
+            Assert.Equal(heading, h.Psi, 1e-8);
+            Assert.Equal(pull, bench.Step.TieForce.Length, 1e-6);
+            Assert.Equal(middle, bench.Step.Now.Z[(bench.Mesh.Segments + 1) / 2], Close);
+        }));
+        Assert.Equal(product.Count, n);
     }
 
     [Fact]

@@ -16,8 +16,9 @@ using LureSim.Scenarios;
 namespace LureSim.Validation.Invariants;
 
 /// <summary>
-/// A retrieve stepped by a loop of the test's own, so that every step can be looked at, and turned to another compass bearing. The
-/// angler backs away as with hold_distance; the parts and the coupled step are the product's.
+/// A retrieve stepped by a loop of the test's own, so that it can be turned to another compass bearing or cut into other segments, and the film
+/// seen as it was in the step; an observer of the product's run sees it after. The angler backs
+/// away as with hold_distance; the parts and the coupled step are the product's.
 /// </summary>
 internal sealed class WalkBench
 {

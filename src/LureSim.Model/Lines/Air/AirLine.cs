@@ -76,6 +76,9 @@ internal sealed class AirLine
     /// <summary>Tension at the tip in the last step, N.</summary>
     public double TipTensionN => _pull.Tension[Count - 1];
 
+    /// <summary>Tension at the lure in the last step, N.</summary>
+    public double LureTensionN => _pull.Tension[0];
+
     /// <summary>Line that lies loose in the last segment, m.</summary>
     public double LooseM { get; private set; }
 

@@ -9,7 +9,7 @@ namespace LureSim.Model.Lines.Chain;
 /// together unit directions would ask for forces without bound, or make energy if those were cut. The forces are explicit:
 /// their rates (under 100 per second for a leader) are harmless at the step of the line.
 /// </summary>
-public sealed class ChainBending
+internal sealed class ChainBending
 {
     private readonly LineMesh mesh;
     private readonly bool fixedKnot;

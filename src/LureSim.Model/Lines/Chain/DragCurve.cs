@@ -7,7 +7,7 @@ namespace LureSim.Model.Lines.Chain;
 /// 32 buckets in an octave, linear interpolation inside a bucket. Against the cylinder law the error stays below 2e-4
 /// relative. Below and above the table the end values hold.
 /// </summary>
-public sealed class DragCurve
+internal sealed class DragCurve
 {
     private const int BucketBits = 5;
     private const int Shift = 52 - BucketBits;

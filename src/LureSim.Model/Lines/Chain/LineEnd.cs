@@ -6,7 +6,7 @@ namespace LureSim.Model.Lines.Chain;
 /// What holds one end of the line, as one step sees it: where the end would be without tension and how it yields,
 /// v = FreeVelocity + q W F. W is symmetric; zero for a fixed or prescribed end.
 /// </summary>
-public struct LineEnd
+internal struct LineEnd
 {
     /// <summary>End position without tension at the end of the step, m.</summary>
     public Vec3 FreePosition;

@@ -9,7 +9,7 @@ namespace LureSim.Model.Lines.Chain;
 /// <param name="GravityMS2">g, m/s2.</param>
 /// <param name="LayerM">Height of the layer in which a node passes from dry to wet, m: twice the contact height of <see cref="WaterSpec"/>.</param>
 /// <param name="AddedMassCoefficient">Ca across a wet line, 1 (potential flow, C7); 0 in reference cases without it.</param>
-public sealed record LineMedium(
+internal sealed record LineMedium(
     WaterState Water,
     AirState Air,
     DragCurve NormalDrag,

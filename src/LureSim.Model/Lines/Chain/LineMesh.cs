@@ -9,7 +9,7 @@ namespace LureSim.Model.Lines.Chain;
 /// Shrinking every main segment keeps the step smooth; the flow of material past the nodes is put into the drag
 /// (<see cref="FeedShare"/>), its inertia, mu V^2 (under 1e-4 N), is left out. See docs/line.md.
 /// </summary>
-public sealed class LineMesh
+internal sealed class LineMesh
 {
     private readonly LineSpec[] piece;
     private readonly int mainSegments;

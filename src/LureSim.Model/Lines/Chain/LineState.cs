@@ -3,7 +3,7 @@ using System.Numerics;
 namespace LureSim.Model.Lines.Chain;
 
 /// <summary>Positions and velocities of all nodes at one time, one array per component (padded for vector loops).</summary>
-public sealed class LineState
+internal sealed class LineState
 {
     private readonly int nodes;
 
