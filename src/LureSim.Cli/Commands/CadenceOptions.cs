@@ -13,45 +13,45 @@ public sealed class CadenceOptions
 {
     private const int MostStarts = 1000, MostThreads = 4096, MostTwitches = 10_000;
 
-    private readonly Option<string> from = new("--from")
+    private readonly Option<string> _from = new("--from")
     {
         Description = "Slowest rhythm.",
         HelpName = "rhythm",
         DefaultValueFactory = _ => "0.6 /s",
     };
 
-    private readonly Option<string> to = new("--to")
+    private readonly Option<string> _to = new("--to")
     {
         Description = "Fastest rhythm.",
         HelpName = "rhythm",
         DefaultValueFactory = _ => "4 /s",
     };
 
-    private readonly Option<string?> starts = new("--starts")
+    private readonly Option<string?> _starts = new("--starts")
     {
         Description = "Starts per rhythm, so that luck is not reported as a rule; default 6, in a map 3.",
         HelpName = "count",
     };
 
-    private readonly Option<string> threads = new("--threads")
+    private readonly Option<string> _threads = new("--threads")
     {
         Description = "Most threads; 0 uses every core. The result does not depend on it.",
         HelpName = "count",
         DefaultValueFactory = _ => "0",
     };
 
-    private readonly Option<string> warmUp = new("--warm-up")
+    private readonly Option<string> _warmUp = new("--warm-up")
     {
         Description = "Time before twitches count.",
         HelpName = "time",
         DefaultValueFactory = _ => "18 s",
     };
 
-    private readonly Option<string?> twitches = new("--twitches") { Description = "Twitches counted; default 24.", HelpName = "count" };
+    private readonly Option<string?> _twitches = new("--twitches") { Description = "Twitches counted; default 24.", HelpName = "count" };
 
-    private readonly Option<string?> nodes = new("--nodes") { Description = "Line segments of each run; default 40.", HelpName = "count" };
+    private readonly Option<string?> _nodes = new("--nodes") { Description = "Line segments of each run; default 40.", HelpName = "count" };
 
-    private readonly Option<string> step = new("--step")
+    private readonly Option<string> _step = new("--step")
     {
         Description = "Time step of each run.",
         HelpName = "time",
@@ -63,7 +63,7 @@ public sealed class CadenceOptions
     public void AddTo(Command command)
     {
         ArgumentNullException.ThrowIfNull(command);
-        foreach (Option option in (Option[])[from, to, starts, threads, warmUp, twitches, nodes, step])
+        foreach (Option option in (Option[])[_from, _to, _starts, _threads, _warmUp, _twitches, _nodes, _step])
         {
             command.Add(option);
         }
@@ -78,20 +78,20 @@ public sealed class CadenceOptions
         ArgumentNullException.ThrowIfNull(parsed);
         ArgumentNullException.ThrowIfNull(faults);
         int before = faults.Count;
-        double slowest = Number(parsed.GetValue(from)!, RetrieveKeys.Cadence, "--from", faults);
-        double fastest = Number(parsed.GetValue(to)!, RetrieveKeys.Cadence, "--to", faults);
-        int count = Counts.Read(parsed.GetValue(starts), defaultStarts, "--starts", 1, MostStarts, faults);
-        int cores = Counts.Read(parsed.GetValue(threads), 0, "--threads", 0, MostThreads, faults);
+        double slowest = Number(parsed.GetValue(_from)!, RetrieveKeys.Cadence, "--from", faults);
+        double fastest = Number(parsed.GetValue(_to)!, RetrieveKeys.Cadence, "--to", faults);
+        int count = Counts.Read(parsed.GetValue(_starts), defaultStarts, "--starts", 1, MostStarts, faults);
+        int cores = Counts.Read(parsed.GetValue(_threads), 0, "--threads", 0, MostThreads, faults);
         if (fastest <= slowest)
         {
             faults.Add(new("--to", "", "the fastest rhythm must lie above the slowest"));
         }
 
         var run = new StationaryPlan(
-            Number(parsed.GetValue(warmUp)!, RetrieveKeys.WarmUp, "--warm-up", faults),
-            Counts.Read(parsed.GetValue(twitches), 24, "--twitches", PatternFinder.FewestTwitches, MostTwitches, faults),
-            Counts.Read(parsed.GetValue(nodes), 40, "--nodes", (int)SolverKeys.Nodes.Low, (int)SolverKeys.Nodes.High, faults),
-            Number(parsed.GetValue(step)!, SolverKeys.Step, "--step", faults));
+            Number(parsed.GetValue(_warmUp)!, RetrieveKeys.WarmUp, "--warm-up", faults),
+            Counts.Read(parsed.GetValue(_twitches), 24, "--twitches", PatternFinder.FewestTwitches, MostTwitches, faults),
+            Counts.Read(parsed.GetValue(_nodes), 40, "--nodes", (int)SolverKeys.Nodes.Low, (int)SolverKeys.Nodes.High, faults),
+            Number(parsed.GetValue(_step)!, SolverKeys.Step, "--step", faults));
         return faults.Count > before ? null : new CadencePlan(slowest, fastest, Starts: count, Run: run, Threads: cores);
     }
 

@@ -16,7 +16,7 @@ public sealed class DoubtOptions
         HelpName = "count",
     };
 
-    private readonly Option<string> threads = new("--threads")
+    private readonly Option<string> _threads = new("--threads")
     {
         Description = "Most threads of --doubt; 0 uses every core. The result does not depend on it.",
         HelpName = "count",
@@ -28,7 +28,7 @@ public sealed class DoubtOptions
     public void AddTo(Command command)
     {
         AddRunsTo(command);
-        command.Add(threads);
+        command.Add(_threads);
     }
 
     /// <summary>Adds all but the threads, to a command that has its own.</summary>
@@ -46,7 +46,7 @@ public sealed class DoubtOptions
     {
         ArgumentNullException.ThrowIfNull(parsed);
         ArgumentNullException.ThrowIfNull(faults);
-        int cores = Counts.Read(parsed.GetValue(threads), 0, "--threads", 0, MostThreads, faults);
+        int cores = Counts.Read(parsed.GetValue(_threads), 0, "--threads", 0, MostThreads, faults);
         return (ReadRuns(parsed, faults), Cores(cores));
     }
 

@@ -15,42 +15,42 @@ public sealed class SweepOptions
 
     private const int MostThreads = 4096;
 
-    private readonly Option<string[]> vary = new("--vary")
+    private readonly Option<string[]> _vary = new("--vary")
     {
         Description = "Vary a key: KEY=a,b,c or KEY=from:to:step or KEY=from:to:count; repeatable, all combinations are run.",
         HelpName = "key=values",
         DefaultValueFactory = _ => [],
     };
 
-    private readonly Option<string?> sample = new("--sample")
+    private readonly Option<string?> _sample = new("--sample")
     {
         Description = "Draw so many combinations (Latin hypercube) instead of all; ranges may be KEY=from:to.",
         HelpName = "count",
     };
 
-    private readonly Option<string?> doubt = new("--doubt")
+    private readonly Option<string?> _doubt = new("--doubt")
     {
         Description = "Run every combination so many times with every guess drawn from its range.",
         HelpName = "count",
     };
 
-    private readonly Option<string> command = new("--command")
+    private readonly Option<string> _command = new("--command")
     {
         Description = "Whose summary to tabulate: " + string.Join(", ", Capabilities.Summaries.Select(s => s.Name)) + ".",
         HelpName = "name",
         DefaultValueFactory = _ => Capabilities.Summaries[0].Name,
     };
 
-    private readonly Option<string> threads = new("--threads")
+    private readonly Option<string> _threads = new("--threads")
     {
         Description = "Most threads; 0 uses every core. The result does not depend on it.",
         HelpName = "count",
         DefaultValueFactory = _ => "0",
     };
 
-    private readonly Option<bool> resume = new("--resume") { Description = "Go on with a sweep that was stopped or killed." };
+    private readonly Option<bool> _resume = new("--resume") { Description = "Go on with a sweep that was stopped or killed." };
 
-    private readonly Option<string?> shard = new("--shard")
+    private readonly Option<string?> _shard = new("--shard")
     {
         Description = "Run part i of n only, for a job array; sweep merge joins the parts.",
         HelpName = "i/n",
@@ -61,8 +61,8 @@ public sealed class SweepOptions
     public void AddTo(Command to)
     {
         ArgumentNullException.ThrowIfNull(to);
-        command.AcceptOnlyFromAmong([.. Capabilities.Summaries.Select(s => s.Name)]);
-        foreach (Option option in (Option[])[vary, sample, doubt, command, threads, resume, shard])
+        _command.AcceptOnlyFromAmong([.. Capabilities.Summaries.Select(s => s.Name)]);
+        foreach (Option option in (Option[])[_vary, _sample, _doubt, _command, _threads, _resume, _shard])
         {
             to.Add(option);
         }
@@ -75,20 +75,20 @@ public sealed class SweepOptions
     {
         ArgumentNullException.ThrowIfNull(parsed);
         ArgumentNullException.ThrowIfNull(faults);
-        IReadOnlyList<Axis> axes = AxisReader.ReadAll(parsed.GetValue(vary) ?? [], "--vary", faults);
-        int samples = Counts.Read(parsed.GetValue(sample), 0, "--sample", 1, MostRuns, faults);
-        int guesses = Counts.Read(parsed.GetValue(doubt), 0, "--doubt", DoubtAnalysis.FewestRuns, MostRuns, faults);
-        int cores = Counts.Read(parsed.GetValue(threads), 0, "--threads", 0, MostThreads, faults);
-        Shard? part = parsed.GetValue(shard) is string text ? Shard.Parse(text) : Shard.Whole;
+        IReadOnlyList<Axis> axes = AxisReader.ReadAll(parsed.GetValue(_vary) ?? [], "--vary", faults);
+        int samples = Counts.Read(parsed.GetValue(_sample), 0, "--sample", 1, MostRuns, faults);
+        int guesses = Counts.Read(parsed.GetValue(_doubt), 0, "--doubt", DoubtAnalysis.FewestRuns, MostRuns, faults);
+        int cores = Counts.Read(parsed.GetValue(_threads), 0, "--threads", 0, MostThreads, faults);
+        Shard? part = parsed.GetValue(_shard) is string text ? Shard.Parse(text) : Shard.Whole;
         if (part is null)
         {
-            faults.Add(new("--shard", "", $"\"{parsed.GetValue(shard)}\" is no part; i/n is due with i from 1 to n, for example 2/8"));
+            faults.Add(new("--shard", "", $"\"{parsed.GetValue(_shard)}\" is no part; i/n is due with i from 1 to n, for example 2/8"));
         }
 
         CheckAxes(axes, samples, guesses, faults);
         return new(
-            axes, samples, guesses, Capabilities.Summaries.First(f => f.Name == parsed.GetValue(command)), DoubtOptions.Cores(cores),
-            parsed.GetValue(resume), part ?? Shard.Whole);
+            axes, samples, guesses, Capabilities.Summaries.First(f => f.Name == parsed.GetValue(_command)), DoubtOptions.Cores(cores),
+            parsed.GetValue(_resume), part ?? Shard.Whole);
     }
 
     private static void CheckAxes(IReadOnlyList<Axis> axes, int samples, int guesses, ICollection<ScenarioFault> faults)

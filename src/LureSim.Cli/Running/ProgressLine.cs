@@ -9,13 +9,13 @@ namespace LureSim.Cli.Running;
 /// </summary>
 public sealed class ProgressLine : IDisposable
 {
-    private readonly string title;
-    private readonly Terminal terminal;
-    private readonly bool quiet;
-    private readonly Stopwatch watch = Stopwatch.StartNew();
-    private readonly Lock gate = new();
-    private double nextS = 1.0;
-    private bool shown;
+    private readonly string _title;
+    private readonly Terminal _terminal;
+    private readonly bool _quiet;
+    private readonly Stopwatch _watch = Stopwatch.StartNew();
+    private readonly Lock _gate = new();
+    private double _nextS = 1.0;
+    private bool _shown;
 
     /// <summary>Starts the clock.</summary>
     /// <param name="title">What runs.</param>
@@ -24,35 +24,35 @@ public sealed class ProgressLine : IDisposable
     public ProgressLine(string title, Terminal terminal, bool quiet)
     {
         ArgumentNullException.ThrowIfNull(terminal);
-        (this.title, this.terminal, this.quiet) = (title, terminal, quiet || !terminal.ShowsProgress);
+        (_title, _terminal, _quiet) = (title, terminal, quiet || !terminal.ShowsProgress);
     }
 
     /// <summary>Tells how far the work is.</summary>
     /// <param name="share">0 to 1.</param>
     public void Report(double share)
     {
-        double now = watch.Elapsed.TotalSeconds;
-        lock (gate)
+        double now = _watch.Elapsed.TotalSeconds;
+        lock (_gate)
         {
-            if (quiet || now < nextS || share <= 0.0)
+            if (_quiet || now < _nextS || share <= 0.0)
             {
                 return;
             }
 
-            nextS = now + (terminal.IsInteractive ? 0.2 : 5.0);
-            shown = true;
+            _nextS = now + (_terminal.IsInteractive ? 0.2 : 5.0);
+            _shown = true;
             double left = now * (1.0 - share) / share;
-            string line = string.Create(CultureInfo.InvariantCulture, $"{title}: {100.0 * share:F0} %, about {left:F0} s left");
-            terminal.Error.Write(terminal.IsInteractive ? "\r" + line.PadRight(60) : line + Environment.NewLine);
+            string line = string.Create(CultureInfo.InvariantCulture, $"{_title}: {100.0 * share:F0} %, about {left:F0} s left");
+            _terminal.Error.Write(_terminal.IsInteractive ? "\r" + line.PadRight(60) : line + Environment.NewLine);
         }
     }
 
     /// <summary>Clears the line.</summary>
     public void Dispose()
     {
-        if (shown && terminal.IsInteractive)
+        if (_shown && _terminal.IsInteractive)
         {
-            terminal.Error.Write("\r" + new string(' ', 60) + "\r");
+            _terminal.Error.Write("\r" + new string(' ', 60) + "\r");
         }
     }
 }

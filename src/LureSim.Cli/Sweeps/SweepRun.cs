@@ -14,54 +14,54 @@ internal sealed class SweepRun
     /// <summary>End of a journal's file name.</summary>
     public const string Extension = ".journal";
 
-    private readonly CommonValues values;
-    private readonly SweepValues wanted;
-    private readonly SweepPlan plan;
-    private readonly JournalHeader header;
-    private readonly string effective;
-    private readonly string path;
-    private readonly Terminal terminal;
+    private readonly CommonValues _values;
+    private readonly SweepValues _wanted;
+    private readonly SweepPlan _plan;
+    private readonly JournalHeader _header;
+    private readonly string _effective;
+    private readonly string _path;
+    private readonly Terminal _terminal;
 
     /// <summary>Prepares the sweep.</summary>
     public SweepRun(CommonValues values, SweepValues wanted, ScenarioSource source, ScenarioResult start, Terminal terminal)
     {
-        (this.values, this.wanted, this.terminal) = (values, wanted, terminal);
+        (_values, _wanted, _terminal) = (values, wanted, terminal);
         ulong seed = start.Setup!.Seed;
         GuessDesign? doubt = wanted.Doubt > 0 ? new(wanted.Doubt, seed) : null;
-        plan = new(source, values.Overrides, wanted.Axes, SweepStart.Points(wanted, seed), wanted.Figures, doubt);
-        effective = start.Effective().ToToml();
-        string print = Fingerprint.Of(wanted.Figures.Name, effective, wanted.Axes, wanted.Samples > 0 ? wanted.Samples : null, plan.Layout);
-        header = new(print, wanted.Figures.Name, plan.Count, wanted.Shard, plan.Layout);
+        _plan = new(source, values.Overrides, wanted.Axes, SweepStart.Points(wanted, seed), wanted.Figures, doubt);
+        _effective = start.Effective().ToToml();
+        string print = Fingerprint.Of(wanted.Figures.Name, _effective, wanted.Axes, wanted.Samples > 0 ? wanted.Samples : null, _plan.Layout);
+        _header = new(print, wanted.Figures.Name, _plan.Count, wanted.Shard, _plan.Layout);
         string part = wanted.Shard.IsWhole ? "" : $"-{wanted.Shard.Number}-of-{wanted.Shard.Of}";
-        path = Path.Combine(values.Folder!, $"sweep{part}{Extension}");
+        _path = Path.Combine(values.Folder!, $"sweep{part}{Extension}");
     }
 
     /// <summary>Runs what is not done yet.</summary>
     /// <returns>False when it was stopped; what was done is kept.</returns>
     public bool Execute(CancellationToken stop)
     {
-        Journal? found = Journal.Read(path);
+        Journal? found = Journal.Read(_path);
         RefuseStranger(found);
-        Journal? old = wanted.Resume ? found : null;
-        int due = wanted.Shard.CountOf(plan.Count), before = old?.DoneCount ?? 0, done = before;
-        using JournalWriter journal = old is null ? JournalWriter.Start(path, header) : JournalWriter.Continue(old);
-        if (wanted.Shard.Number == 1)
+        Journal? old = _wanted.Resume ? found : null;
+        int due = _wanted.Shard.CountOf(_plan.Count), before = old?.DoneCount ?? 0, done = before;
+        using JournalWriter journal = old is null ? JournalWriter.Start(_path, _header) : JournalWriter.Continue(old);
+        if (_wanted.Shard.Number == 1)
         {
             // The parts of a job array share a folder; one writer is enough.
-            SweepFiles.WriteScenario(values.Folder!, effective);
+            SweepFiles.WriteScenario(_values.Folder!, _effective);
         }
 
-        using var progress = new ProgressLine($"sweep of {due} runs", terminal, values.Quiet);
-        IEnumerable<int> indices = Enumerable.Range(0, plan.Count).Where(i => wanted.Shard.Has(i) && old?.Has(i) != true);
+        using var progress = new ProgressLine($"sweep of {due} runs", _terminal, _values.Quiet);
+        IEnumerable<int> indices = Enumerable.Range(0, _plan.Count).Where(i => _wanted.Shard.Has(i) && old?.Has(i) != true);
         try
         {
-            Batch.Execute(indices, wanted.Threads, i => plan.Layout.Line(i, plan.Run(i, stop)), Keep, stop);
+            Batch.Execute(indices, _wanted.Threads, i => _plan.Layout.Line(i, _plan.Run(i, stop)), Keep, stop);
             return true;
         }
         catch (OperationCanceledException)
         {
             progress.Dispose();
-            terminal.Error.WriteLine($"stopped: {done} of {due} runs are kept in {path}; the same command with --resume goes on");
+            _terminal.Error.WriteLine($"stopped: {done} of {due} runs are kept in {_path}; the same command with --resume goes on");
             return false;
         }
 
@@ -76,17 +76,17 @@ internal sealed class SweepRun
     /// <summary>Makes the table, or for a part says how to go on.</summary>
     public int Finish()
     {
-        if (wanted.Shard.IsWhole)
+        if (_wanted.Shard.IsWhole)
         {
-            SweepTable table = SweepTable.Join([Journal.Read(path)!]);
-            SweepFiles.Write(values.Folder!, table, wanted.Figures.Headlines, values.Plots);
-            return SweepCommand.Tell(table, values.Folder!, values.Json, values.Quiet, terminal);
+            SweepTable table = SweepTable.Join([Journal.Read(_path)!]);
+            SweepFiles.Write(_values.Folder!, table, _wanted.Figures.Headlines, _values.Plots);
+            return SweepCommand.Tell(table, _values.Folder!, _values.Json, _values.Quiet, _terminal);
         }
 
-        if (!values.Quiet)
+        if (!_values.Quiet)
         {
-            int due = wanted.Shard.CountOf(plan.Count);
-            terminal.Out.Write($"Part {wanted.Shard} done: {due} of {plan.Count} runs in {path}\nsweep merge joins the parts when all are done\n");
+            int due = _wanted.Shard.CountOf(_plan.Count);
+            _terminal.Out.Write($"Part {_wanted.Shard} done: {due} of {_plan.Count} runs in {_path}\nsweep merge joins the parts when all are done\n");
         }
 
         return ExitCode.Done;
@@ -99,26 +99,26 @@ internal sealed class SweepRun
             return;
         }
 
-        if (!wanted.Resume)
+        if (!_wanted.Resume)
         {
             if (found.DoneCount < found.DueCount)
             {
                 throw new SweepException(
-                    $"'{path}' holds {found.DoneCount} of {found.DueCount} runs of a sweep that was stopped: go on with --resume, or delete it, or choose another --out");
+                    $"'{_path}' holds {found.DoneCount} of {found.DueCount} runs of a sweep that was stopped: go on with --resume, or delete it, or choose another --out");
             }
 
             return;
         }
 
-        if (found.Header.Text != header.Text)
+        if (found.Header.Text != _header.Text)
         {
             throw new SweepException(
-                $"'{path}' belongs to another sweep: scenario, what varies, command and version must be the same to go on; choose another --out");
+                $"'{_path}' belongs to another sweep: scenario, what varies, command and version must be the same to go on; choose another --out");
         }
 
-        if (found.DamagedCount > 0 && !values.Quiet)
+        if (found.DamagedCount > 0 && !_values.Quiet)
         {
-            terminal.Error.WriteLine($"{found.DamagedCount} damaged lines in {path}: their runs are made again");
+            _terminal.Error.WriteLine($"{found.DamagedCount} damaged lines in {_path}: their runs are made again");
         }
     }
 }

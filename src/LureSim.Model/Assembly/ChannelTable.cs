@@ -3,11 +3,11 @@ namespace LureSim.Model.Assembly;
 /// <summary>Grows channels row by row; the first row names them.</summary>
 internal sealed class ChannelTable
 {
-    private readonly List<(string Name, string Unit, string Meaning, List<double> Values)> columns = [];
-    private int next;
+    private readonly List<(string Name, string Unit, string Meaning, List<double> Values)> _columns = [];
+    private int _next;
 
     /// <summary>Starts a row.</summary>
-    public void BeginRow() => next = 0;
+    public void BeginRow() => _next = 0;
 
     /// <summary>Adds the next value of the row; the order of names must not change.</summary>
     /// <param name="name">Unit-suffixed name.</param>
@@ -17,19 +17,19 @@ internal sealed class ChannelTable
     /// <exception cref="InvalidOperationException">Another name stands here.</exception>
     public void Add(string name, string unit, string meaning, double value)
     {
-        if (next == columns.Count)
+        if (_next == _columns.Count)
         {
-            columns.Add((name, unit, meaning, []));
+            _columns.Add((name, unit, meaning, []));
         }
-        else if (!ReferenceEquals(columns[next].Name, name) && columns[next].Name != name)
+        else if (!ReferenceEquals(_columns[_next].Name, name) && _columns[_next].Name != name)
         {
-            throw new InvalidOperationException($"channel {columns[next].Name} expected, {name} given");
+            throw new InvalidOperationException($"channel {_columns[_next].Name} expected, {name} given");
         }
 
-        columns[next++].Values.Add(value);
+        _columns[_next++].Values.Add(value);
     }
 
     /// <summary>All channels.</summary>
     public Series ToSeries() =>
-        new([.. columns.Select(c => new Channel(c.Name, c.Unit, c.Meaning, ValueList.Own(c.Values.ToArray())))]);
+        new([.. _columns.Select(c => new Channel(c.Name, c.Unit, c.Meaning, ValueList.Own(c.Values.ToArray())))]);
 }

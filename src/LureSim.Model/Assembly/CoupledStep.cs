@@ -15,10 +15,10 @@ namespace LureSim.Model.Assembly;
 internal sealed class CoupledStep
 {
     private const int PassCount = 2;
-    private readonly LineMesh mesh;
-    private readonly LineMedium medium;
-    private readonly WalkingHull hull;
-    private readonly ChainBending bending;
+    private readonly LineMesh _mesh;
+    private readonly LineMedium _medium;
+    private readonly WalkingHull _hull;
+    private readonly ChainBending _bending;
 
     /// <summary>Joins the parts.</summary>
     /// <param name="mesh">Line.</param>
@@ -32,14 +32,14 @@ internal sealed class CoupledStep
         ArgumentNullException.ThrowIfNull(medium);
         ArgumentNullException.ThrowIfNull(rod);
         ArgumentNullException.ThrowIfNull(hull);
-        (this.mesh, this.medium, Rod, this.hull) = (mesh, medium, rod, hull);
+        (_mesh, _medium, Rod, _hull) = (mesh, medium, rod, hull);
         Pass = new LinePass(mesh, medium);
-        bending = new ChainBending(mesh, fixedKnot);
+        _bending = new ChainBending(mesh, fixedKnot);
         (Before, Now, Next) = (new LineState(mesh.Segments), new LineState(mesh.Segments), new LineState(mesh.Segments));
     }
 
     /// <summary>The cut line.</summary>
-    public LineMesh Mesh => mesh;
+    public LineMesh Mesh => _mesh;
 
     /// <summary>Line at n-1.</summary>
     public LineState Before { get; private set; }
@@ -80,14 +80,14 @@ internal sealed class CoupledStep
     public void Start(HullState start, in TipFrame tip)
     {
         HullNow = HullBefore = start;
-        Vec3 tie = hull.Tie(start);
-        int n = mesh.Segments;
+        Vec3 tie = _hull.Tie(start);
+        int n = _mesh.Segments;
         double run = 0.0;
         for (int i = 0; i <= n; i++)
         {
-            Vec3 p = tip.Position + (run / mesh.LengthM * (tie - tip.Position));
+            Vec3 p = tip.Position + (run / _mesh.LengthM * (tie - tip.Position));
             (Now.X[i], Now.Y[i], Now.Z[i]) = (Before.X[i], Before.Y[i], Before.Z[i]) = (p.X, p.Y, p.Z);
-            run += mesh.Rest[i];
+            run += _mesh.Rest[i];
         }
     }
 
@@ -96,35 +96,35 @@ internal sealed class CoupledStep
     /// <param name="tip">Rigid rod tip at the end of the step.</param>
     public void Try(Bdf2 step, in TipFrame tip)
     {
-        HullState lure = hull.Guess(step, HullBefore, HullNow);
+        HullState lure = _hull.Guess(step, HullBefore, HullNow);
         Pass.Begin(step, Before, Now, Next);
         LineEnd head = Rod.Begin(step, tip);
         SetNode(Next, 0, Rod.Guess(step.Dt, tip));
         for (int pass = 0; pass < PassCount; pass++)
         {
-            Vec3 tie = hull.Tie(lure);
-            SetNode(Next, mesh.Segments, tie);
+            Vec3 tie = _hull.Tie(lure);
+            SetNode(Next, _mesh.Segments, tie);
             Pass.SetDirections(Next);
-            double knotMoment = bending.Apply(Pass, Next, lure.Psi);
+            double knotMoment = _bending.Apply(Pass, Next, lure.Psi);
             TieWeight = EndWeight(tie.Z);
-            LineEnd tail = hull.Begin(step, HullBefore, HullNow, lure, EndForce(), knotMoment);
+            LineEnd tail = _hull.Begin(step, HullBefore, HullNow, lure, EndForce(), knotMoment);
             Pass.Solve(step, Next, head, tail, out Vec3 tipForce, out Vec3 tieForce);
             (TipForce, TieForce) = (tipForce, tieForce);
-            lure = hull.Finish(step, tieForce);
+            lure = _hull.Finish(step, tieForce);
         }
 
         Rod.Finish(step, TipForce);
         HullNext = lure;
-        SetNode(Next, mesh.Segments, hull.Tie(lure));
+        SetNode(Next, _mesh.Segments, _hull.Tie(lure));
     }
 
     /// <summary>Largest dt sqrt(T/mu)/l over the segments of the last step: the tension direction is explicit, limit about 0.5.</summary>
     /// <param name="dt">Step, s.</param>
     public double StepRatio(double dt)
     {
-        int leader = mesh.FirstLeaderSegment;
+        int leader = _mesh.FirstLeaderSegment;
         double rate = Rate(0, leader);
-        return dt * (leader < mesh.Segments ? Math.Max(rate, Rate(leader, mesh.Segments)) : rate);
+        return dt * (leader < _mesh.Segments ? Math.Max(rate, Rate(leader, _mesh.Segments)) : rate);
     }
 
     /// <summary>Takes the step over and updates the surface film.</summary>
@@ -133,7 +133,7 @@ internal sealed class CoupledStep
         (Before, Now, Next) = (Now, Next, Before);
         (HullBefore, HullNow) = (HullNow, HullNext);
         Rod.Commit();
-        FilmBreak.Update(Pass.Film, Now, mesh.Segments, medium.CapillaryLengthM);
+        FilmBreak.Update(Pass.Film, Now, _mesh.Segments, _medium.CapillaryLengthM);
     }
 
     /// <summary>False as soon as any coordinate is not a finite number.</summary>
@@ -147,20 +147,20 @@ internal sealed class CoupledStep
     private double Rate(int from, int to)
     {
         double largest = Lanes.Largest(Pass.Solver.Tension.AsSpan(from, to - from));
-        return Math.Sqrt(largest / mesh.Piece(from).LinearDensityKgM) / mesh.Rest[from];
+        return Math.Sqrt(largest / _mesh.Piece(from).LinearDensityKgM) / _mesh.Rest[from];
     }
 
     private Vec3 EndForce()
     {
-        int n = mesh.Segments;
+        int n = _mesh.Segments;
         return new Vec3(Pass.ForceX[n], Pass.ForceY[n], Pass.ForceZ[n] + TieWeight);
     }
 
     private double EndWeight(double z)
     {
-        int n = mesh.Segments;
-        return (medium.Water.DensityKgM3 * medium.GravityMS2 * mesh.Volume[n] * medium.WetShare(z))
-            - (mesh.Mass[n] * medium.GravityMS2);
+        int n = _mesh.Segments;
+        return (_medium.Water.DensityKgM3 * _medium.GravityMS2 * _mesh.Volume[n] * _medium.WetShare(z))
+            - (_mesh.Mass[n] * _medium.GravityMS2);
     }
 
     private static void SetNode(LineState state, int node, Vec3 p) =>

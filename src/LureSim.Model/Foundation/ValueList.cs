@@ -8,39 +8,39 @@ namespace LureSim.Model;
 [CollectionBuilder(typeof(ValueList), nameof(ValueList.Create))]
 public sealed class ValueList<T> : IReadOnlyList<T>, IEquatable<ValueList<T>>
 {
-    private readonly T[] items;
+    private readonly T[] _items;
 
-    internal ValueList(T[] items) => this.items = items;
-
-    /// <inheritdoc/>
-    public int Count => items.Length;
+    internal ValueList(T[] items) => _items = items;
 
     /// <inheritdoc/>
-    public T this[int index] => items[index];
+    public int Count => _items.Length;
+
+    /// <inheritdoc/>
+    public T this[int index] => _items[index];
 
     /// <summary>The items for loops that must be fast.</summary>
-    public ReadOnlySpan<T> Span => items;
+    public ReadOnlySpan<T> Span => _items;
 
     /// <summary>The items as a span.</summary>
     /// <param name="list">List.</param>
-    public static implicit operator ReadOnlySpan<T>(ValueList<T> list) => list is null ? default : list.items;
+    public static implicit operator ReadOnlySpan<T>(ValueList<T> list) => list is null ? default : list._items;
 
     /// <summary>Part of the items, not copied; lets a range stand in brackets.</summary>
     /// <param name="start">First.</param>
     /// <param name="length">How many.</param>
-    public ReadOnlySpan<T> Slice(int start, int length) => items.AsSpan(start, length);
+    public ReadOnlySpan<T> Slice(int start, int length) => _items.AsSpan(start, length);
 
     /// <inheritdoc/>
-    public bool Equals(ValueList<T>? other) => other is not null && items.AsSpan().SequenceEqual(other.items);
+    public bool Equals(ValueList<T>? other) => other is not null && _items.AsSpan().SequenceEqual(other._items);
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as ValueList<T>);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => items.Aggregate(items.Length, HashCode.Combine);
+    public override int GetHashCode() => _items.Aggregate(_items.Length, HashCode.Combine);
 
     /// <inheritdoc/>
-    public IEnumerator<T> GetEnumerator() => ((IEnumerable<T>)items).GetEnumerator();
+    public IEnumerator<T> GetEnumerator() => ((IEnumerable<T>)_items).GetEnumerator();
 
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 }

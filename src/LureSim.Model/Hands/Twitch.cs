@@ -6,7 +6,7 @@ namespace LureSim.Model.Hands;
 /// </summary>
 public sealed class Twitch
 {
-    private readonly double share;
+    private readonly double _share;
 
     /// <summary>Prepares the stroke.</summary>
     /// <param name="cadencePerS">Twitches per second, positive.</param>
@@ -22,7 +22,7 @@ public sealed class Twitch
         double squeeze = Math.Min(1.0, 0.8 * PeriodS / (pullTimeS + returnTimeS));
         PullS = squeeze * pullTimeS;
         ReturnS = squeeze * returnTimeS;
-        share = returnShare;
+        _share = returnShare;
     }
 
     /// <summary>Period, s.</summary>
@@ -47,10 +47,10 @@ public sealed class Twitch
         u -= PullS;
         if (u < ReturnS)
         {
-            return Ramp(u, ReturnS, 1.0, 1.0 - share);
+            return Ramp(u, ReturnS, 1.0, 1.0 - _share);
         }
 
-        return Ramp(u - ReturnS, PeriodS - PullS - ReturnS, 1.0 - share, 0.0);
+        return Ramp(u - ReturnS, PeriodS - PullS - ReturnS, 1.0 - _share, 0.0);
     }
 
     private static (double Share, double Rate) Ramp(double u, double time, double from, double to)

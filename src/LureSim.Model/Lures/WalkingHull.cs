@@ -13,19 +13,19 @@ namespace LureSim.Model.Lures;
 /// </summary>
 internal sealed class WalkingHull
 {
-    private readonly WalkHull hull;
-    private HullState history;
-    private double a11, a22, a23, a33, det, az;
-    private double cos, sin;
-    private double facing = double.NaN, facingCos, facingSin;
-    private double freeU, freeV, freeR, freeW;
+    private readonly WalkHull _hull;
+    private HullState _history;
+    private double _a11, _a22, _a23, _a33, _det, _az;
+    private double _cos, _sin;
+    private double _facing = double.NaN, _facingCos, _facingSin;
+    private double _freeU, _freeV, _freeR, _freeW;
 
     /// <summary>Prepares the step of one lure.</summary>
     /// <param name="hull">Coefficients.</param>
     public WalkingHull(WalkHull hull)
     {
         ArgumentNullException.ThrowIfNull(hull);
-        this.hull = hull;
+        _hull = hull;
     }
 
     /// <summary>Guess of the first pass: positions moved on, rates extrapolated.</summary>
@@ -51,7 +51,7 @@ internal sealed class WalkingHull
     public Vec3 Tie(in HullState state)
     {
         (double s, double c) = Face(state.Psi);
-        return new Vec3(state.X + (hull.TieArmM * c), state.Y + (hull.TieArmM * s), hull.TieHeightM + state.Zeta);
+        return new Vec3(state.X + (_hull.TieArmM * c), state.Y + (_hull.TieArmM * s), _hull.TieHeightM + state.Zeta);
     }
 
     /// <summary>Velocity of the line tie, m/s.</summary>
@@ -59,7 +59,7 @@ internal sealed class WalkingHull
     public Vec3 TieVelocity(in HullState state)
     {
         (double s, double c) = Math.SinCos(state.Psi);
-        double lateral = state.V + (hull.TieArmM * state.R);
+        double lateral = state.V + (_hull.TieArmM * state.R);
         return new Vec3((state.U * c) - (lateral * s), (state.U * s) + (lateral * c), state.W);
     }
 
@@ -69,8 +69,8 @@ internal sealed class WalkingHull
     /// <param name="r">Yaw rate, rad/s.</param>
     public (double Surge, double Sway, double Coupling, double Yaw) Drag(double u, double v, double r)
     {
-        double surge = hull.AxialDragKgM * Math.Abs(u), sway = 0.0, coupling = 0.0, yaw = 0.0;
-        double[] x = hull.StripXM, k = hull.StripDragKgM;
+        double surge = _hull.AxialDragKgM * Math.Abs(u), sway = 0.0, coupling = 0.0, yaw = 0.0;
+        double[] x = _hull.StripXM, k = _hull.StripDragKgM;
         for (int i = 0; i < x.Length; i++)
         {
             double s = k[i] * Math.Abs(v + (r * x[i]));
@@ -79,9 +79,9 @@ internal sealed class WalkingHull
             yaw += s * x[i] * x[i];
         }
 
-        x = hull.HookXM;
-        k = hull.HookDragKgM;
-        double[] along = hull.HookAlongKgM;
+        x = _hull.HookXM;
+        k = _hull.HookDragKgM;
+        double[] along = _hull.HookAlongKgM;
         for (int i = 0; i < x.Length; i++)
         {
             double w = v + (r * x[i]);
@@ -121,27 +121,27 @@ internal sealed class WalkingHull
     public LineEnd Begin(
         Bdf2 step, in HullState before, in HullState now, in HullState g, Vec3 tieForce, double yawMomentNm)
     {
-        history = new HullState(
+        _history = new HullState(
             step.History(now.X, before.X), step.History(now.Y, before.Y), step.History(now.Psi, before.Psi),
             step.History(now.U, before.U), step.History(now.V, before.V), step.History(now.R, before.R),
             step.History(now.Zeta, before.Zeta), step.History(now.W, before.W));
-        double q = step.Q, m11 = hull.M11, m22 = hull.M22, m23 = hull.M23, m33 = hull.M33;
+        double q = step.Q, m11 = _hull.M11, m22 = _hull.M22, m23 = _hull.M23, m33 = _hull.M33;
         (double surge, double sway, double coupling, double yaw) = Drag(g.U, g.V, g.R);
-        (a11, a22, a23, a33) = (m11 + (q * surge), m22 + (q * sway), m23 + (q * coupling), m33 + (q * yaw));
-        det = (a22 * a33) - (a23 * a23);
-        (sin, cos) = Face(g.Psi);
-        double side = (tieForce.Y * cos) - (tieForce.X * sin);
-        double c1 = (g.R * ((m22 * g.V) + (m23 * g.R))) + (tieForce.X * cos) + (tieForce.Y * sin);
+        (_a11, _a22, _a23, _a33) = (m11 + (q * surge), m22 + (q * sway), m23 + (q * coupling), m33 + (q * yaw));
+        _det = (_a22 * _a33) - (_a23 * _a23);
+        (_sin, _cos) = Face(g.Psi);
+        double side = (tieForce.Y * _cos) - (tieForce.X * _sin);
+        double c1 = (g.R * ((m22 * g.V) + (m23 * g.R))) + (tieForce.X * _cos) + (tieForce.Y * _sin);
         double c2 = (-g.R * m11 * g.U) + side;
-        double c3 = (-(m22 - m11) * g.U * g.V) - (m23 * g.U * g.R) + (hull.TieArmM * side) + yawMomentNm
+        double c3 = (-(m22 - m11) * g.U * g.V) - (m23 * g.U * g.R) + (_hull.TieArmM * side) + yawMomentNm
             + Stern(g.U).MomentNm(g.U, g.V, g.R);
-        double b2 = (m22 * history.V) + (m23 * history.R) + (q * c2);
-        double b3 = (m23 * history.V) + (m33 * history.R) + (q * c3);
-        freeU = ((m11 * history.U) + (q * c1)) / a11;
-        freeV = ((a33 * b2) - (a23 * b3)) / det;
-        freeR = ((a22 * b3) - (a23 * b2)) / det;
-        az = hull.NoseMassKg + (q * hull.NoseDampingNsM) + (q * q * hull.NoseStiffnessNM);
-        freeW = ((hull.NoseMassKg * history.W) + (q * (tieForce.Z - (hull.NoseStiffnessNM * history.Zeta)))) / az;
+        double b2 = (m22 * _history.V) + (m23 * _history.R) + (q * c2);
+        double b3 = (m23 * _history.V) + (m33 * _history.R) + (q * c3);
+        _freeU = ((m11 * _history.U) + (q * c1)) / _a11;
+        _freeV = ((_a33 * b2) - (_a23 * b3)) / _det;
+        _freeR = ((_a22 * b3) - (_a23 * b2)) / _det;
+        _az = _hull.NoseMassKg + (q * _hull.NoseDampingNsM) + (q * q * _hull.NoseStiffnessNM);
+        _freeW = ((_hull.NoseMassKg * _history.W) + (q * (tieForce.Z - (_hull.NoseStiffnessNM * _history.Zeta)))) / _az;
         return TieEnd(q, g);
     }
 
@@ -150,56 +150,56 @@ internal sealed class WalkingHull
     /// <param name="force">Force of the line on the tie, world axes, N.</param>
     public HullState Finish(Bdf2 step, Vec3 force)
     {
-        double q = step.Q, a = hull.TieArmM;
-        double fx = (force.X * cos) + (force.Y * sin);
-        double fy = (force.Y * cos) - (force.X * sin);
-        double u = freeU + (q * fx / a11);
-        double v = freeV + (q * fy * (a33 - (a23 * a)) / det);
-        double r = freeR + (q * fy * ((a22 * a) - a23) / det);
-        double w = freeW + (q * force.Z / az);
-        double psi = history.Psi + (q * r);
+        double q = step.Q, a = _hull.TieArmM;
+        double fx = (force.X * _cos) + (force.Y * _sin);
+        double fy = (force.Y * _cos) - (force.X * _sin);
+        double u = _freeU + (q * fx / _a11);
+        double v = _freeV + (q * fy * (_a33 - (_a23 * a)) / _det);
+        double r = _freeR + (q * fy * ((_a22 * a) - _a23) / _det);
+        double w = _freeW + (q * force.Z / _az);
+        double psi = _history.Psi + (q * r);
         (double s, double c) = Face(psi);
         return new HullState(
-            history.X + (q * ((u * c) - (v * s))),
-            history.Y + (q * ((u * s) + (v * c))),
-            psi, u, v, r, history.Zeta + (q * w), w);
+            _history.X + (q * ((u * c) - (v * s))),
+            _history.Y + (q * ((u * s) + (v * c))),
+            psi, u, v, r, _history.Zeta + (q * w), w);
     }
 
-    private SternShedding Stern(double u) => u >= 0.0 ? hull.ShedAhead : hull.ShedAstern;
+    private SternShedding Stern(double u) => u >= 0.0 ? _hull.ShedAhead : _hull.ShedAstern;
 
     /// <summary>Sine and cosine of a heading; a step asks for each of its three headings several times in a row.</summary>
     private (double Sin, double Cos) Face(double psi)
     {
-        if (psi != facing)
+        if (psi != _facing)
         {
-            facing = psi;
-            (facingSin, facingCos) = Math.SinCos(psi);
+            _facing = psi;
+            (_facingSin, _facingCos) = Math.SinCos(psi);
         }
 
-        return (facingSin, facingCos);
+        return (_facingSin, _facingCos);
     }
 
     private LineEnd TieEnd(double q, in HullState g)
     {
-        double a = hull.TieArmM;
-        double lateral = freeV + (a * freeR);
-        double psi = history.Psi + (q * freeR);
-        double x = history.X + (q * ((freeU * cos) - (freeV * sin)));
-        double y = history.Y + (q * ((freeU * sin) + (freeV * cos)));
+        double a = _hull.TieArmM;
+        double lateral = _freeV + (a * _freeR);
+        double psi = _history.Psi + (q * _freeR);
+        double x = _history.X + (q * ((_freeU * _cos) - (_freeV * _sin)));
+        double y = _history.Y + (q * ((_freeU * _sin) + (_freeV * _cos)));
         double turned = psi - g.Psi;
         var end = new LineEnd
         {
-            FreeVelocity = new Vec3((freeU * cos) - (lateral * sin), (freeU * sin) + (lateral * cos), freeW),
+            FreeVelocity = new Vec3((_freeU * _cos) - (lateral * _sin), (_freeU * _sin) + (lateral * _cos), _freeW),
 
             // The tie moved linearly from the guess: J_psi = (1, 1, a (-sin, cos)).
             FreePosition = new Vec3(
-                x + (a * cos) - (a * sin * turned),
-                y + (a * sin) + (a * cos * turned),
-                hull.TieHeightM + history.Zeta + (q * freeW)),
+                x + (a * _cos) - (a * _sin * turned),
+                y + (a * _sin) + (a * _cos * turned),
+                _hull.TieHeightM + _history.Zeta + (q * _freeW)),
         };
-        end.AddYield(1.0 / a11, new Vec3(cos, sin, 0.0));
-        end.AddYield((a33 - (2.0 * a * a23) + (a * a * a22)) / det, new Vec3(-sin, cos, 0.0));
-        end.AddYield(1.0 / az, new Vec3(0.0, 0.0, 1.0));
+        end.AddYield(1.0 / _a11, new Vec3(_cos, _sin, 0.0));
+        end.AddYield((_a33 - (2.0 * a * _a23) + (a * a * _a22)) / _det, new Vec3(-_sin, _cos, 0.0));
+        end.AddYield(1.0 / _az, new Vec3(0.0, 0.0, 1.0));
         return end;
     }
 }

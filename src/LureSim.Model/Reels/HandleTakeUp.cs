@@ -8,10 +8,10 @@ namespace LureSim.Model.Reels;
 /// </summary>
 public sealed class HandleTakeUp
 {
-    private readonly TakeUpSpec spec;
-    private readonly Twitch twitch;
-    private double smoothSlack;
-    private double integral;
+    private readonly TakeUpSpec _spec;
+    private readonly Twitch _twitch;
+    private double _smoothSlack;
+    private double _integral;
 
     /// <summary>Starts to gather.</summary>
     /// <param name="spec">How the handle is turned.</param>
@@ -22,10 +22,10 @@ public sealed class HandleTakeUp
     {
         ArgumentNullException.ThrowIfNull(spec);
         ArgumentNullException.ThrowIfNull(twitch);
-        this.spec = spec;
-        this.twitch = twitch;
-        smoothSlack = slackM;
-        integral = startMS;
+        _spec = spec;
+        _twitch = twitch;
+        _smoothSlack = slackM;
+        _integral = startMS;
     }
 
     /// <summary>Take-up speed for the coming step, m/s.</summary>
@@ -34,18 +34,18 @@ public sealed class HandleTakeUp
     /// <param name="slackM">Slack now, m.</param>
     public double Speed(double timeS, double dt, double slackM)
     {
-        switch (spec.Mode)
+        switch (_spec.Mode)
         {
             case TakeUpMode.Steady:
-                return spec.SpeedMS;
+                return _spec.SpeedMS;
             case TakeUpMode.PerTwitch:
-                double u = (timeS % twitch.PeriodS) - twitch.PullS;
-                return u >= 0.0 && u < twitch.ReturnS ? spec.PerTwitchM / twitch.ReturnS : 0.0;
+                double u = (timeS % _twitch.PeriodS) - _twitch.PullS;
+                return u >= 0.0 && u < _twitch.ReturnS ? _spec.PerTwitchM / _twitch.ReturnS : 0.0;
             default:
-                smoothSlack += dt * (slackM - smoothSlack) / spec.LagS;
-                double error = smoothSlack - spec.SlackM;
-                integral = Math.Clamp(integral + (dt * (spec.GainPerS * spec.ResetPerS) * error), 0.0, spec.FastestMS);
-                return Math.Clamp(integral + (spec.GainPerS * error), 0.0, spec.FastestMS);
+                _smoothSlack += dt * (slackM - _smoothSlack) / _spec.LagS;
+                double error = _smoothSlack - _spec.SlackM;
+                _integral = Math.Clamp(_integral + (dt * (_spec.GainPerS * _spec.ResetPerS) * error), 0.0, _spec.FastestMS);
+                return Math.Clamp(_integral + (_spec.GainPerS * error), 0.0, _spec.FastestMS);
         }
     }
 }

@@ -8,16 +8,16 @@ namespace LureSim.Model.Retrieve;
 /// <summary>Collects the channels of a run: forces as means over the output step, everything else at its end.</summary>
 internal sealed class RetrieveRecorder
 {
-    private readonly RetrieveParts parts;
-    private readonly int stepsPerOutput;
-    private readonly ChannelTable table = new();
-    private readonly SnapshotKeeper snapshots;
-    private Vec3 tipForce;
-    private Vec3 tieForce;
-    private double tipTension;
-    private double noseTension;
-    private double span;
-    private int steps;
+    private readonly RetrieveParts _parts;
+    private readonly int _stepsPerOutput;
+    private readonly ChannelTable _table = new();
+    private readonly SnapshotKeeper _snapshots;
+    private Vec3 _tipForce;
+    private Vec3 _tieForce;
+    private double _tipTension;
+    private double _noseTension;
+    private double _span;
+    private int _steps;
 
     /// <summary>Prepares the channels.</summary>
     /// <param name="parts">Parts of the run.</param>
@@ -25,15 +25,15 @@ internal sealed class RetrieveRecorder
     public RetrieveRecorder(RetrieveParts parts, int stepsPerOutput)
     {
         ArgumentNullException.ThrowIfNull(parts);
-        this.parts = parts;
-        this.stepsPerOutput = stepsPerOutput;
-        snapshots = new SnapshotKeeper(parts);
+        _parts = parts;
+        _stepsPerOutput = stepsPerOutput;
+        _snapshots = new SnapshotKeeper(parts);
     }
 
     /// <summary>Records the state at rest.</summary>
     public void RecordStart()
     {
-        span = 1.0;
+        _span = 1.0;
         Record(0.0, 0.0, 1.0);
     }
 
@@ -41,12 +41,12 @@ internal sealed class RetrieveRecorder
     /// <param name="dt">Step, s.</param>
     public void Accumulate(double dt)
     {
-        CoupledStep s = parts.Step;
-        tipForce += dt * s.TipForce;
-        tieForce += dt * s.TieForce;
-        tipTension += dt * s.TipForce.Length;
-        noseTension += dt * s.TieForce.Length;
-        span += dt;
+        CoupledStep s = _parts.Step;
+        _tipForce += dt * s.TipForce;
+        _tieForce += dt * s.TieForce;
+        _tipTension += dt * s.TipForce.Length;
+        _noseTension += dt * s.TieForce.Length;
+        _span += dt;
     }
 
     /// <summary>Called after each base step; records when an output time is reached.</summary>
@@ -55,9 +55,9 @@ internal sealed class RetrieveRecorder
     /// <param name="baseStep">Base step, s.</param>
     public void Step(double time, double speed, double baseStep)
     {
-        if (++steps % stepsPerOutput == 0)
+        if (++_steps % _stepsPerOutput == 0)
         {
-            Record(time, speed, baseStep * stepsPerOutput);
+            Record(time, speed, baseStep * _stepsPerOutput);
         }
     }
 
@@ -66,62 +66,62 @@ internal sealed class RetrieveRecorder
     /// <param name="counters">Solver counters.</param>
     public RetrieveResult Finish(string? failure, SolverCounters counters)
     {
-        Series series = table.ToSeries();
-        double period = parts.Twitch.PeriodS;
+        Series series = _table.ToSeries();
+        double period = _parts.Twitch.PeriodS;
         IReadOnlyList<TwitchRecord> twitches = TwitchReader.Read(series, period);
-        RetrieveTask r = parts.Task;
+        RetrieveTask r = _parts.Task;
         double warmUp = Math.Min(r.WarmUpS, 2.0 / 3.0 * r.DurationS);
         int skip = Math.Min(Math.Max(0, twitches.Count - PatternFinder.FewestTwitches), (int)Math.Ceiling((warmUp / period) - 1e-9));
-        RetrieveSummary summary = new RetrieveSummarizer(parts, series, twitches, skip).Summarize();
-        return new RetrieveResult(parts.Setup, parts.Task, parts.Hull, series, twitches, snapshots.Choose(series), summary, counters, failure, skip)
+        RetrieveSummary summary = new RetrieveSummarizer(_parts, series, twitches, skip).Summarize();
+        return new RetrieveResult(_parts.Setup, _parts.Task, _parts.Hull, series, twitches, _snapshots.Choose(series), summary, counters, failure, skip)
         {
-            Attitude = parts.Attitude,
+            Attitude = _parts.Attitude,
         };
     }
 
     private void Record(double time, double speed, double outputStep)
     {
-        CoupledStep s = parts.Step;
+        CoupledStep s = _parts.Step;
         LineState line = s.Now;
         HullState h = s.HullNow;
-        double per = 1.0 / span;
-        LineLoads loads = LineLoads.Of(parts.Mesh, parts.Medium, s);
-        double power = parts.WalkingHull.Power(h.U, h.V, h.R);
+        double per = 1.0 / _span;
+        LineLoads loads = LineLoads.Of(_parts.Mesh, _parts.Medium, s);
+        double power = _parts.WalkingHull.Power(h.U, h.V, h.R);
         double bearing = Math.Atan2(line.Y[0] - h.Y, line.X[0] - h.X);
-        (double angle, double rate) = parts.Swing.Angle(time);
-        double length = parts.Setup.Rod.FreeLengthM;
-        table.BeginRow();
-        table.Add("time_s", "s", "time since the first pull began", time);
-        table.Add("lure_x_m", "m", "centre of gravity, away from the resting rod tip", h.X);
-        table.Add("lure_y_m", "m", "centre of gravity, to the angler's left", h.Y);
-        table.Add("heading_deg", "deg", "nose from pointing along -x (at the rod), counter-clockwise from above", Degrees(h.Psi - Math.PI));
-        table.Add("heading_off_line_deg", "deg", "nose from the bearing of the rod tip, -180 to 180", Degrees(Wrap(h.Psi - bearing)));
-        table.Add("nose_x_m", "m", "nose, away from the resting rod tip", h.X + (parts.Hull.NoseM * Math.Cos(h.Psi)));
-        table.Add("nose_y_m", "m", "nose, to the angler's left", h.Y + (parts.Hull.NoseM * Math.Sin(h.Psi)));
-        table.Add("surge_m_s", "m/s", "forward speed of the hull", h.U);
-        table.Add("sway_m_s", "m/s", "sideways speed of the hull, to its left", h.V);
-        table.Add("yaw_rate_rad_s", "rad/s", "yaw rate", h.R);
-        table.Add("nose_height_m", "m", "height of the line tie over the water", parts.Hull.TieHeightM + h.Zeta);
-        table.Add("nose_tension_N", "N", "tension at the line tie, mean over the output step", per * noseTension);
-        table.Add("tip_tension_N", "N", "tension at the rod tip, mean over the output step", per * tipTension);
-        table.Add("nose_down_N", "N", "downward pull of line and leader on the nose", (-per * tieForce.Z) - s.TieWeight);
-        table.Add("line_drag_N", "N", "resultant of the water and air forces on the line", loads.DragN);
-        table.Add("slack_m", "m", "unstretched line out minus straight distance", parts.SlackM);
-        table.Add("straight_m", "m", "straight distance from rod tip to line tie", parts.StraightM);
-        table.Add("line_out_m", "m", "unstretched line out", parts.Mesh.LengthM);
-        table.Add("take_up_m_s", "m/s", "line taken up (or backing away)", speed);
-        table.Add("wetted_line_m", "m", "length of line in the water's surface layer or below", loads.WettedM);
-        table.Add("line_sag_m", "m", "lowest point of the line under the chord from tip to tie", loads.SagM);
-        table.Add("tip_x_m", "m", "bent rod tip", line.X[0]);
-        table.Add("tip_y_m", "m", "bent rod tip", line.Y[0]);
-        table.Add("tip_z_m", "m", "bent rod tip", line.Z[0]);
-        table.Add("rigid_stroke_m", "m", "travel of the unbent tip along its arc", angle * length);
-        table.Add("tip_travel_m", "m", "travel of the bent tip in the stroke", (angle * length) + s.Rod.Now.Bend);
-        table.Add("rod_bend_m", "m", "bend of the tip from the straight rod", Hypot(s.Rod.Now.Bend, s.Rod.Now.SideBend));
-        table.Add("wrist_torque_Nm", "N m", "torque of the hand on the rod in the stroke plane", s.Rod.HandTorque(rate, outputStep, per * tipForce));
-        table.Add("water_power_W", "W", "power the hull puts into the water", power);
-        snapshots.Keep(time, h);
-        (tipForce, tieForce, tipTension, noseTension, span) = (Vec3.Zero, Vec3.Zero, 0.0, 0.0, 0.0);
+        (double angle, double rate) = _parts.Swing.Angle(time);
+        double length = _parts.Setup.Rod.FreeLengthM;
+        _table.BeginRow();
+        _table.Add("time_s", "s", "time since the first pull began", time);
+        _table.Add("lure_x_m", "m", "centre of gravity, away from the resting rod tip", h.X);
+        _table.Add("lure_y_m", "m", "centre of gravity, to the angler's left", h.Y);
+        _table.Add("heading_deg", "deg", "nose from pointing along -x (at the rod), counter-clockwise from above", Degrees(h.Psi - Math.PI));
+        _table.Add("heading_off_line_deg", "deg", "nose from the bearing of the rod tip, -180 to 180", Degrees(Wrap(h.Psi - bearing)));
+        _table.Add("nose_x_m", "m", "nose, away from the resting rod tip", h.X + (_parts.Hull.NoseM * Math.Cos(h.Psi)));
+        _table.Add("nose_y_m", "m", "nose, to the angler's left", h.Y + (_parts.Hull.NoseM * Math.Sin(h.Psi)));
+        _table.Add("surge_m_s", "m/s", "forward speed of the hull", h.U);
+        _table.Add("sway_m_s", "m/s", "sideways speed of the hull, to its left", h.V);
+        _table.Add("yaw_rate_rad_s", "rad/s", "yaw rate", h.R);
+        _table.Add("nose_height_m", "m", "height of the line tie over the water", _parts.Hull.TieHeightM + h.Zeta);
+        _table.Add("nose_tension_N", "N", "tension at the line tie, mean over the output step", per * _noseTension);
+        _table.Add("tip_tension_N", "N", "tension at the rod tip, mean over the output step", per * _tipTension);
+        _table.Add("nose_down_N", "N", "downward pull of line and leader on the nose", (-per * _tieForce.Z) - s.TieWeight);
+        _table.Add("line_drag_N", "N", "resultant of the water and air forces on the line", loads.DragN);
+        _table.Add("slack_m", "m", "unstretched line out minus straight distance", _parts.SlackM);
+        _table.Add("straight_m", "m", "straight distance from rod tip to line tie", _parts.StraightM);
+        _table.Add("line_out_m", "m", "unstretched line out", _parts.Mesh.LengthM);
+        _table.Add("take_up_m_s", "m/s", "line taken up (or backing away)", speed);
+        _table.Add("wetted_line_m", "m", "length of line in the water's surface layer or below", loads.WettedM);
+        _table.Add("line_sag_m", "m", "lowest point of the line under the chord from tip to tie", loads.SagM);
+        _table.Add("tip_x_m", "m", "bent rod tip", line.X[0]);
+        _table.Add("tip_y_m", "m", "bent rod tip", line.Y[0]);
+        _table.Add("tip_z_m", "m", "bent rod tip", line.Z[0]);
+        _table.Add("rigid_stroke_m", "m", "travel of the unbent tip along its arc", angle * length);
+        _table.Add("tip_travel_m", "m", "travel of the bent tip in the stroke", (angle * length) + s.Rod.Now.Bend);
+        _table.Add("rod_bend_m", "m", "bend of the tip from the straight rod", Hypot(s.Rod.Now.Bend, s.Rod.Now.SideBend));
+        _table.Add("wrist_torque_Nm", "N m", "torque of the hand on the rod in the stroke plane", s.Rod.HandTorque(rate, outputStep, per * _tipForce));
+        _table.Add("water_power_W", "W", "power the hull puts into the water", power);
+        _snapshots.Keep(time, h);
+        (_tipForce, _tieForce, _tipTension, _noseTension, _span) = (Vec3.Zero, Vec3.Zero, 0.0, 0.0, 0.0);
     }
 
     private static double Degrees(double radians) => radians * 180.0 / Math.PI;

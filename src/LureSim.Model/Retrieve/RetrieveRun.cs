@@ -13,28 +13,28 @@ public sealed class RetrieveRun
     public const double StepRatioLimit = 0.5;
 
     private const int DeepestHalving = 10;
-    private readonly RetrieveParts parts;
-    private readonly RetrieveTask task;
-    private readonly RetrieveRecorder recorder;
-    private readonly RunContext context;
-    private readonly Action<RetrieveView>? observer;
-    private readonly double baseStep;
-    private double time;
-    private double stepBefore;
-    private double speed;
-    private double backedAway;
-    private int halving;
-    private int steps;
-    private int halved;
-    private double largestRatio;
+    private readonly RetrieveParts _parts;
+    private readonly RetrieveTask _task;
+    private readonly RetrieveRecorder _recorder;
+    private readonly RunContext _context;
+    private readonly Action<RetrieveView>? _observer;
+    private readonly double _baseStep;
+    private double _time;
+    private double _stepBefore;
+    private double _speed;
+    private double _backedAway;
+    private int _halving;
+    private int _steps;
+    private int _halved;
+    private double _largestRatio;
 
     private RetrieveRun(Setup setup, RetrieveTask task, RunContext context, Action<RetrieveView>? observer)
     {
-        parts = new RetrieveParts(setup, task);
-        (this.task, this.context, this.observer) = (task, context, observer);
+        _parts = new RetrieveParts(setup, task);
+        (_task, _context, _observer) = (task, context, observer);
         int perOutput = Math.Max(1, (int)Math.Ceiling((task.Solver.OutputStepS / task.Solver.StepS) - 1e-9));
-        baseStep = task.Solver.OutputStepS / perOutput;
-        recorder = new RetrieveRecorder(parts, perOutput);
+        _baseStep = task.Solver.OutputStepS / perOutput;
+        _recorder = new RetrieveRecorder(_parts, perOutput);
     }
 
     /// <summary>
@@ -55,34 +55,34 @@ public sealed class RetrieveRun
         {
             var run = new RetrieveRun(setup, task, context, observer);
             string? failure = run.Advance();
-            return run.recorder.Finish(failure, run.Counters());
+            return run._recorder.Finish(failure, run.Counters());
         });
         return outcome.Result is { Failure: string reason } part ? new(part, new(reason, part.Series["time_s"][^1])) : outcome;
     }
 
     private string? Advance()
     {
-        int total = (int)Math.Round(task.DurationS / baseStep);
+        int total = (int)Math.Round(_task.DurationS / _baseStep);
         int report = Math.Max(1, total / 100);
         SetWind();
-        recorder.RecordStart();
+        _recorder.RecordStart();
         for (int n = 0; n < total; n++)
         {
             if (n % report == 0)
             {
-                context.Progress?.Invoke((double)n / total);
+                _context.Progress?.Invoke((double)n / total);
             }
 
-            string? failure = BaseStep(n * baseStep);
+            string? failure = BaseStep(n * _baseStep);
             if (failure is not null)
             {
                 return failure;
             }
 
-            recorder.Step(time, speed, baseStep);
-            if (parts.StraightM < parts.Hull.LengthM + parts.Mesh.LeaderLengthM + 1.0)
+            _recorder.Step(_time, _speed, _baseStep);
+            if (_parts.StraightM < _parts.Hull.LengthM + _parts.Mesh.LeaderLengthM + 1.0)
             {
-                return $"the lure reached the rod at {time:F2} s; start farther out or shorten the retrieve";
+                return $"the lure reached the rod at {_time:F2} s; start farther out or shorten the retrieve";
             }
         }
 
@@ -92,25 +92,25 @@ public sealed class RetrieveRun
     /// <summary>One base step, cut into halves as often as the step rule demands.</summary>
     private string? BaseStep(double start)
     {
-        speed = parts.TakeUp.Speed(start, baseStep, parts.SlackM);
-        halving = Math.Max(0, halving - 1);
+        _speed = _parts.TakeUp.Speed(start, _baseStep, _parts.SlackM);
+        _halving = Math.Max(0, _halving - 1);
         long done = 0;
         double worst = 0.0;
-        while (done < 1L << halving)
+        while (done < 1L << _halving)
         {
-            context.Stop.ThrowIfCancellationRequested();
-            double dt = baseStep / (1L << halving);
+            _context.Stop.ThrowIfCancellationRequested();
+            double dt = _baseStep / (1L << _halving);
             double ratio = TryStep(start + ((done + 1) * dt), dt);
             if (ratio > StepRatioLimit)
             {
-                if (++halving > DeepestHalving)
+                if (++_halving > DeepestHalving)
                 {
                     return double.IsFinite(ratio)
-                        ? $"the line's tension waves need a step below {dt:E1} s at {time:F3} s (stiffest rate {StepRatioLimit / dt:E1} /s); use fewer nodes"
-                        : $"the state stopped being finite at {time:F3} s, step {steps}";
+                        ? $"the line's tension waves need a step below {dt:E1} s at {_time:F3} s (stiffest rate {StepRatioLimit / dt:E1} /s); use fewer nodes"
+                        : $"the state stopped being finite at {_time:F3} s, step {_steps}";
                 }
 
-                halved++;
+                _halved++;
                 done *= 2;
                 continue;
             }
@@ -120,36 +120,36 @@ public sealed class RetrieveRun
             done++;
         }
 
-        time = start + baseStep;
-        halving += worst > 0.5 * StepRatioLimit && halving > 0 ? 1 : 0;
-        halving = Math.Min(halving, DeepestHalving);
+        _time = start + _baseStep;
+        _halving += worst > 0.5 * StepRatioLimit && _halving > 0 ? 1 : 0;
+        _halving = Math.Min(_halving, DeepestHalving);
         return null;
     }
 
     private double TryStep(double end, double dt)
     {
-        Bdf2 step = steps == 0 ? Bdf2.BackwardEuler(dt) : Bdf2.Step(dt, stepBefore);
-        LineMesh mesh = parts.Mesh;
+        Bdf2 step = _steps == 0 ? Bdf2.BackwardEuler(dt) : Bdf2.Step(dt, _stepBefore);
+        LineMesh mesh = _parts.Mesh;
         double length = mesh.LengthM;
-        TipFrame tip = parts.Swing.At(end);
-        if (task.HoldDistance)
+        TipFrame tip = _parts.Swing.At(end);
+        if (_task.HoldDistance)
         {
-            double away = backedAway + (dt * speed);
+            double away = _backedAway + (dt * _speed);
             tip = tip with
             {
                 Position = tip.Position - new Vec3(away, 0.0, 0.0),
-                Velocity = tip.Velocity - new Vec3(speed, 0.0, 0.0),
+                Velocity = tip.Velocity - new Vec3(_speed, 0.0, 0.0),
             };
         }
-        else if (speed != 0.0 || parts.Step.Pass.FeedMS != 0.0)
+        else if (_speed != 0.0 || _parts.Step.Pass.FeedMS != 0.0)
         {
-            mesh.SetLength(length - (dt * speed));
-            parts.Step.Pass.FeedMS = speed;
+            mesh.SetLength(length - (dt * _speed));
+            _parts.Step.Pass.FeedMS = _speed;
         }
 
-        parts.Step.Try(step, tip);
-        double ratio = parts.Step.IsFinite() ? parts.Step.StepRatio(dt) : double.PositiveInfinity;
-        if (ratio > StepRatioLimit && !task.HoldDistance)
+        _parts.Step.Try(step, tip);
+        double ratio = _parts.Step.IsFinite() ? _parts.Step.StepRatio(dt) : double.PositiveInfinity;
+        if (ratio > StepRatioLimit && !_task.HoldDistance)
         {
             mesh.SetLength(length);
         }
@@ -159,30 +159,30 @@ public sealed class RetrieveRun
 
     private void Accept(double dt, double ratio)
     {
-        parts.Step.Commit();
-        time += dt;
-        stepBefore = dt;
-        backedAway += task.HoldDistance ? dt * speed : 0.0;
-        largestRatio = Math.Max(largestRatio, ratio);
-        steps++;
-        recorder.Accumulate(dt);
-        observer?.Invoke(new RetrieveView(parts, time, dt, speed));
+        _parts.Step.Commit();
+        _time += dt;
+        _stepBefore = dt;
+        _backedAway += _task.HoldDistance ? dt * _speed : 0.0;
+        _largestRatio = Math.Max(_largestRatio, ratio);
+        _steps++;
+        _recorder.Accumulate(dt);
+        _observer?.Invoke(new RetrieveView(_parts, _time, dt, _speed));
         SetWind();
     }
 
     private void SetWind()
     {
-        if (parts.Wind.IsCalm)
+        if (_parts.Wind.IsCalm)
         {
             return;
         }
 
-        for (int i = 1; i < parts.Mesh.Segments; i++)
+        for (int i = 1; i < _parts.Mesh.Segments; i++)
         {
-            (parts.Step.Pass.WindX[i], parts.Step.Pass.WindY[i]) = parts.Wind.Velocity(parts.Step.Now.Z[i]);
+            (_parts.Step.Pass.WindX[i], _parts.Step.Pass.WindY[i]) = _parts.Wind.Velocity(_parts.Step.Now.Z[i]);
         }
     }
 
     private SolverCounters Counters() => new(
-        steps, halved, parts.Step.Pass.Solver.Passes, parts.Step.Pass.Solver.LimitHits, largestRatio);
+        _steps, _halved, _parts.Step.Pass.Solver.Passes, _parts.Step.Pass.Solver.LimitHits, _largestRatio);
 }

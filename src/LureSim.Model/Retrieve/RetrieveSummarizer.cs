@@ -6,11 +6,11 @@ internal sealed class RetrieveSummarizer
     /// <summary>Below this the line at the nose counts as slack, N.</summary>
     public const double SlackTensionN = 0.02;
 
-    private readonly RetrieveParts parts;
-    private readonly Series series;
-    private readonly IReadOnlyList<TwitchRecord> counted;
-    private readonly int from;
-    private readonly int to;
+    private readonly RetrieveParts _parts;
+    private readonly Series _series;
+    private readonly IReadOnlyList<TwitchRecord> _counted;
+    private readonly int _from;
+    private readonly int _to;
 
     /// <summary>Prepares the figures over the twitches after warm-up.</summary>
     /// <param name="parts">Parts of the run.</param>
@@ -22,29 +22,29 @@ internal sealed class RetrieveSummarizer
         ArgumentNullException.ThrowIfNull(parts);
         ArgumentNullException.ThrowIfNull(series);
         ArgumentNullException.ThrowIfNull(twitches);
-        (this.parts, this.series) = (parts, series);
-        counted = [.. twitches.Skip(skip)];
+        (_parts, _series) = (parts, series);
+        _counted = [.. twitches.Skip(skip)];
         ReadOnlySpan<double> time = series["time_s"];
-        double start = counted.Count > 0 ? counted[0].StartS : 0.0;
-        double end = counted.Count > 0 ? counted[^1].StartS + parts.Twitch.PeriodS : time[^1];
-        from = Math.Min(time.Length - 1, Math.Max(1, After(time, start)));
+        double start = _counted.Count > 0 ? _counted[0].StartS : 0.0;
+        double end = _counted.Count > 0 ? _counted[^1].StartS + parts.Twitch.PeriodS : time[^1];
+        _from = Math.Min(time.Length - 1, Math.Max(1, After(time, start)));
         int past = After(time, end);
-        to = Math.Max(from + 1, past < 0 ? time.Length : past);
+        _to = Math.Max(_from + 1, past < 0 ? time.Length : past);
     }
 
     /// <summary>Computes every figure.</summary>
     public RetrieveSummary Summarize()
     {
-        RetrieveTask r = parts.Task;
+        RetrieveTask r = _parts.Task;
         double advance = Mean(t => t.AdvanceM);
         double sheer = Window("heading_off_line_deg").Average(Math.Abs);
         return new RetrieveSummary
         {
             Pattern = r.IsTow
                 ? PatternFinder.ClassifyTow(sheer, Mean("heading_off_line_deg"))
-                : PatternFinder.Classify(counted, parts.Hull.M11, parts.Hull.LengthM),
-            FlipShare = PatternFinder.FlipShare(counted),
-            HeadingSwingDeg = PatternFinder.Median(counted.Select(t => t.SwingRad)) * 180.0 / Math.PI,
+                : PatternFinder.Classify(_counted, _parts.Hull.M11, _parts.Hull.LengthM),
+            FlipShare = PatternFinder.FlipShare(_counted),
+            HeadingSwingDeg = PatternFinder.Median(_counted.Select(t => t.SwingRad)) * 180.0 / Math.PI,
             GlideWidthM = Mean(t => Math.Abs(t.SidewaysM)),
             WidthM = Mean(t => t.WidthM),
             NoseWidthM = Mean(t => t.NoseWidthM),
@@ -60,23 +60,23 @@ internal sealed class RetrieveSummarizer
             LineDragMeanN = Mean("line_drag_N"),
             LineDragPeakN = Highest("line_drag_N"),
             NoseDownLoadN = Mean("nose_down_N"),
-            NoseDipM = Math.Max(0.0, parts.Hull.TieHeightM - Lowest("nose_height_m")),
+            NoseDipM = Math.Max(0.0, _parts.Hull.TieHeightM - Lowest("nose_height_m")),
             LineSagM = Mean("line_sag_m"),
             TipForcePeakN = Highest("tip_tension_N"),
             LoadedTipTravelM = TravelPerTwitch("tip_travel_m"),
-            RodBendShare = Highest("rod_bend_m") / parts.Setup.Rod.FreeLengthM,
+            RodBendShare = Highest("rod_bend_m") / _parts.Setup.Rod.FreeLengthM,
             WaterStirW = Mean("water_power_W"),
-            HandleTurnsPerS = Mean("take_up_m_s") / parts.Setup.Reel.TakeUpPerTurnM,
+            HandleTurnsPerS = Mean("take_up_m_s") / _parts.Setup.Reel.TakeUpPerTurnM,
             WristTorquePeakNm = Window("wrist_torque_Nm").Max(Math.Abs),
             WristTorqueRmsNm = Math.Sqrt(Window("wrist_torque_Nm").Average(v => v * v)),
             MeanSlackM = Mean("slack_m"),
             WettedLineM = Mean("wetted_line_m"),
-            TwitchesCounted = counted.Count,
-            EndDistanceM = series["straight_m"][^1],
+            TwitchesCounted = _counted.Count,
+            EndDistanceM = _series["straight_m"][^1],
         };
     }
 
-    private double Mean(Func<TwitchRecord, double> value) => counted.Count > 0 ? counted.Average(value) : 0.0;
+    private double Mean(Func<TwitchRecord, double> value) => _counted.Count > 0 ? _counted.Average(value) : 0.0;
 
     private static int After(ReadOnlySpan<double> time, double at)
     {
@@ -92,7 +92,7 @@ internal sealed class RetrieveSummarizer
     }
 
     // An array, because the sums and extremes below run fastest over one.
-    private double[] Window(string channel) => series[channel][from..to].ToArray();
+    private double[] Window(string channel) => _series[channel][_from.._to].ToArray();
 
     private double Mean(string channel)
     {
@@ -110,7 +110,7 @@ internal sealed class RetrieveSummarizer
 
     private double Lowest(string channel) => Window(channel).Min();
 
-    private double Share(string channel, Func<double, bool> test) => Window(channel).Count(test) / (double)(to - from);
+    private double Share(string channel, Func<double, bool> test) => Window(channel).Count(test) / (double)(_to - _from);
 
     private double Regularity()
     {
@@ -121,10 +121,10 @@ internal sealed class RetrieveSummarizer
 
     private double TravelPerTwitch(string channel)
     {
-        ReadOnlySpan<double> time = series["time_s"], value = series[channel];
-        double period = parts.Twitch.PeriodS;
+        ReadOnlySpan<double> time = _series["time_s"], value = _series[channel];
+        double period = _parts.Twitch.PeriodS;
         double total = 0.0;
-        foreach (TwitchRecord twitch in counted)
+        foreach (TwitchRecord twitch in _counted)
         {
             double low = double.MaxValue, high = double.MinValue;
             for (int i = 0; i < time.Length; i++)
@@ -139,6 +139,6 @@ internal sealed class RetrieveSummarizer
             total += high - low;
         }
 
-        return counted.Count > 0 ? total / counted.Count : 0.0;
+        return _counted.Count > 0 ? total / _counted.Count : 0.0;
     }
 }

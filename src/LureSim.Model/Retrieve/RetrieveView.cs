@@ -11,11 +11,11 @@ namespace LureSim.Model.Retrieve;
 /// <see cref="RetrieveTask.HoldDistance"/> the angler backs away toward -x.</remarks>
 public readonly ref struct RetrieveView
 {
-    private readonly CoupledStep coupled;
+    private readonly CoupledStep _coupled;
 
     internal RetrieveView(RetrieveParts parts, double timeS, double stepS, double takeUpMS)
     {
-        (Parts, coupled) = (parts, parts.Step);
+        (Parts, _coupled) = (parts, parts.Step);
         (TimeS, StepS, TakeUpMS) = (timeS, stepS, takeUpMS);
     }
 
@@ -50,10 +50,10 @@ public readonly ref struct RetrieveView
     public double SpeedMS => Math.Sqrt((Hull.U * Hull.U) + (Hull.V * Hull.V));
 
     /// <summary>Pull of the line at the lure's tie, N.</summary>
-    public double NosePullN => coupled.TieForce.Length;
+    public double NosePullN => _coupled.TieForce.Length;
 
     /// <summary>Pull of the line at the rod tip, N.</summary>
-    public double TipPullN => coupled.TipForce.Length;
+    public double TipPullN => _coupled.TipForce.Length;
 
     /// <summary>Unstretched line out, m.</summary>
     public double LineOutM => Parts.Mesh.LengthM;
@@ -62,19 +62,19 @@ public readonly ref struct RetrieveView
     public double SlackM => Parts.SlackM;
 
     /// <summary>x of the N + 1 line points from the rod tip to the tie, m.</summary>
-    public ReadOnlySpan<double> LineXM => coupled.Now.X.AsSpan(0, Parts.Mesh.Segments + 1);
+    public ReadOnlySpan<double> LineXM => _coupled.Now.X.AsSpan(0, Parts.Mesh.Segments + 1);
 
     /// <summary>y of the same points, m.</summary>
-    public ReadOnlySpan<double> LineYM => coupled.Now.Y.AsSpan(0, Parts.Mesh.Segments + 1);
+    public ReadOnlySpan<double> LineYM => _coupled.Now.Y.AsSpan(0, Parts.Mesh.Segments + 1);
 
     /// <summary>z of the same points, m; below 0 under water.</summary>
-    public ReadOnlySpan<double> LineZM => coupled.Now.Z.AsSpan(0, Parts.Mesh.Segments + 1);
+    public ReadOnlySpan<double> LineZM => _coupled.Now.Z.AsSpan(0, Parts.Mesh.Segments + 1);
 
     /// <summary>Tension of the N segments between them, N.</summary>
-    public ReadOnlySpan<double> TensionN => coupled.Pass.Solver.Tension.AsSpan(0, Parts.Mesh.Segments);
+    public ReadOnlySpan<double> TensionN => _coupled.Pass.Solver.Tension.AsSpan(0, Parts.Mesh.Segments);
 
     /// <summary>The running parts.</summary>
     internal RetrieveParts Parts { get; }
 
-    private HullState Hull => coupled.HullNow;
+    private HullState Hull => _coupled.HullNow;
 }

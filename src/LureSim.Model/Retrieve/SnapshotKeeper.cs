@@ -12,23 +12,23 @@ namespace LureSim.Model.Retrieve;
 internal sealed class SnapshotKeeper
 {
     private const int RodPoints = 24;
-    private readonly RetrieveParts parts;
-    private readonly double from;
-    private readonly double to;
-    private readonly List<(double Time, HullState Hull, double[][] Line, double Bend, double Side)> kept = [];
+    private readonly RetrieveParts _parts;
+    private readonly double _from;
+    private readonly double _to;
+    private readonly List<(double Time, HullState Hull, double[][] Line, double Bend, double Side)> _kept = [];
 
     /// <summary>Prepares for the twitch after warm-up (or the last complete one of a short run).</summary>
     /// <param name="parts">Parts of the run.</param>
     public SnapshotKeeper(RetrieveParts parts)
     {
         ArgumentNullException.ThrowIfNull(parts);
-        this.parts = parts;
+        _parts = parts;
         RetrieveTask r = parts.Task;
         double period = parts.Twitch.PeriodS;
         double warmUp = Math.Min(r.WarmUpS, 2.0 / 3.0 * r.DurationS);
         double first = Math.Ceiling((warmUp / period) - 1e-9) * period;
-        from = Math.Max(0.0, Math.Min(first, Math.Floor((r.DurationS / period) - 1.0) * period));
-        to = from + period;
+        _from = Math.Max(0.0, Math.Min(first, Math.Floor((r.DurationS / period) - 1.0) * period));
+        _to = _from + period;
     }
 
     /// <summary>Keeps the shape if it belongs to the chosen twitch.</summary>
@@ -36,14 +36,14 @@ internal sealed class SnapshotKeeper
     /// <param name="hull">Lure.</param>
     public void Keep(double time, in HullState hull)
     {
-        if (time < from - 1e-9 || time > to + 1e-9)
+        if (time < _from - 1e-9 || time > _to + 1e-9)
         {
             return;
         }
 
-        LineState s = parts.Step.Now;
-        int n = parts.Mesh.Segments + 1;
-        kept.Add((time, hull, [s.X[..n], s.Y[..n], s.Z[..n]], parts.Rod.Now.Bend, parts.Rod.Now.SideBend));
+        LineState s = _parts.Step.Now;
+        int n = _parts.Mesh.Segments + 1;
+        _kept.Add((time, hull, [s.X[..n], s.Y[..n], s.Z[..n]], _parts.Rod.Now.Bend, _parts.Rod.Now.SideBend));
     }
 
     /// <summary>Three instants in order of time; fewer when the run was shorter than a twitch.</summary>
@@ -51,19 +51,19 @@ internal sealed class SnapshotKeeper
     public IReadOnlyList<Snapshot> Choose(Series series)
     {
         ArgumentNullException.ThrowIfNull(series);
-        if (kept.Count < 3)
+        if (_kept.Count < 3)
         {
             return [];
         }
 
         ReadOnlySpan<double> tension = series["tip_tension_N"], slack = series["slack_m"], time = series["time_s"];
         int offset = 0;
-        while (time[offset] < kept[0].Time - 1e-9)
+        while (time[offset] < _kept[0].Time - 1e-9)
         {
             offset++;
         }
 
-        int pull = 0, loose = 0, last = kept.Count - 2;
+        int pull = 0, loose = 0, last = _kept.Count - 2;
         for (int i = 0; i <= last; i++)
         {
             pull = tension[offset + i] > tension[offset + pull] ? i : pull;
@@ -76,15 +76,15 @@ internal sealed class SnapshotKeeper
 
     private Snapshot Take(int index, string label)
     {
-        (double time, HullState hull, double[][] line, double bend, double side) = kept[index];
+        (double time, HullState hull, double[][] line, double bend, double side) = _kept[index];
         return new Snapshot(time, label, [.. line.Select(ValueList.Own)], [.. Rod(time, line, bend, side).Select(ValueList.Own)], hull.X, hull.Y, hull.Psi);
     }
 
     /// <summary>The rod for a picture: straight rod plus the shape of a tip-loaded cantilever, s^2 (3 - s)/2.</summary>
     private double[][] Rod(double time, double[][] line, double bend, double side)
     {
-        TipFrame tip = parts.Swing.At(time);
-        Vec3 hand = parts.Swing.Hand;
+        TipFrame tip = _parts.Swing.At(time);
+        Vec3 hand = _parts.Swing.Hand;
         Vec3 straight = tip.Position - hand;
         Vec3 bent = (bend * tip.Stroke) + (side * tip.Side);
 

@@ -12,29 +12,29 @@ namespace LureSim.Model.Rods;
 /// </summary>
 internal sealed class ModalRod
 {
-    private readonly RodModeSet modes;
-    private readonly int count;
-    private readonly double[] freeQ;
-    private readonly double[] freeRate;
-    private readonly double[] inverse;
-    private StepGains inverseFor;
-    private double yield;
-    private TipFrame frame;
-    private double driveNow;
-    private double driveBefore;
-    private double torqueRate;
+    private readonly RodModeSet _modes;
+    private readonly int _count;
+    private readonly double[] _freeQ;
+    private readonly double[] _freeRate;
+    private readonly double[] _inverse;
+    private StepGains _inverseFor;
+    private double _yield;
+    private TipFrame _frame;
+    private double _driveNow;
+    private double _driveBefore;
+    private double _torqueRate;
 
     /// <summary>Prepares the tip at rest.</summary>
     /// <param name="modes">Modes; may be empty for a rigid rod.</param>
     public ModalRod(RodModeSet modes)
     {
         ArgumentNullException.ThrowIfNull(modes);
-        this.modes = modes;
-        count = modes.MassKg.Length;
-        freeQ = new double[2 * count];
-        freeRate = new double[2 * count];
-        inverse = new double[count];
-        (Before, Now, Next) = (new ModalRodState(count), new ModalRodState(count), new ModalRodState(count));
+        _modes = modes;
+        _count = modes.MassKg.Length;
+        _freeQ = new double[2 * _count];
+        _freeRate = new double[2 * _count];
+        _inverse = new double[_count];
+        (Before, Now, Next) = (new ModalRodState(_count), new ModalRodState(_count), new ModalRodState(_count));
     }
 
     /// <summary>State at n-1.</summary>
@@ -47,7 +47,7 @@ internal sealed class ModalRod
     public ModalRodState Next { get; private set; }
 
     /// <summary>Modes.</summary>
-    public RodModeSet Modes => modes;
+    public RodModeSet Modes => _modes;
 
     /// <summary>Guess of the tip at the end of a step: the rigid tip with the bend moved on, m.</summary>
     /// <param name="dt">Step, s.</param>
@@ -55,10 +55,10 @@ internal sealed class ModalRod
     public Vec3 Guess(double dt, in TipFrame end)
     {
         double bend = 0.0, side = 0.0;
-        for (int k = 0; k < count; k++)
+        for (int k = 0; k < _count; k++)
         {
             bend += Now.Q[k] + (dt * Now.Rate[k]);
-            side += Now.Q[count + k] + (dt * Now.Rate[count + k]);
+            side += Now.Q[_count + k] + (dt * Now.Rate[_count + k]);
         }
 
         return end.Position + (bend * end.Stroke) + (side * end.Side);
@@ -69,21 +69,21 @@ internal sealed class ModalRod
     /// <param name="end">Rigid tip at the end of the step.</param>
     public LineEnd Begin(Bdf2 step, in TipFrame end)
     {
-        frame = end;
+        _frame = end;
         double q = step.Q;
 
         // The rigid tip's acceleration as the step itself differentiates its velocity: kinks of the stroke lose nothing.
-        double drive = (end.DriveMS - step.History(driveNow, driveBefore)) / q;
+        double drive = (end.DriveMS - step.History(_driveNow, _driveBefore)) / q;
         double bend = 0.0, bendRate = 0.0, side = 0.0, sideRate = 0.0;
         SetInverse(step.Gains);
-        for (int k = 0; k < count; k++)
+        for (int k = 0; k < _count; k++)
         {
-            Free(step, k, k, -modes.BaseParticipationKg[k] * drive);
-            Free(step, k, count + k, 0.0);
-            bend += freeQ[k];
-            bendRate += freeRate[k];
-            side += freeQ[count + k];
-            sideRate += freeRate[count + k];
+            Free(step, k, k, -_modes.BaseParticipationKg[k] * drive);
+            Free(step, k, _count + k, 0.0);
+            bend += _freeQ[k];
+            bendRate += _freeRate[k];
+            side += _freeQ[_count + k];
+            sideRate += _freeRate[_count + k];
         }
 
         var result = new LineEnd
@@ -91,8 +91,8 @@ internal sealed class ModalRod
             FreePosition = end.Position + (bend * end.Stroke) + (side * end.Side),
             FreeVelocity = end.Velocity + (bendRate * end.Stroke) + (bend * end.StrokeRate) + (sideRate * end.Side),
         };
-        result.AddYield(yield, end.Stroke);
-        result.AddYield(yield, end.Side);
+        result.AddYield(_yield, end.Stroke);
+        result.AddYield(_yield, end.Side);
         return result;
     }
 
@@ -101,11 +101,11 @@ internal sealed class ModalRod
     /// <param name="force">Force of the line on the tip, N.</param>
     public void Finish(Bdf2 step, Vec3 force)
     {
-        double inPlane = Vec3.Dot(force, frame.Stroke), across = Vec3.Dot(force, frame.Side);
-        for (int k = 0; k < count; k++)
+        double inPlane = Vec3.Dot(force, _frame.Stroke), across = Vec3.Dot(force, _frame.Side);
+        for (int k = 0; k < _count; k++)
         {
-            Put(step.Q, k, step.Q * inverse[k] * inPlane);
-            Put(step.Q, count + k, step.Q * inverse[k] * across);
+            Put(step.Q, k, step.Q * _inverse[k] * inPlane);
+            Put(step.Q, _count + k, step.Q * _inverse[k] * across);
         }
     }
 
@@ -115,32 +115,32 @@ internal sealed class ModalRod
     /// <param name="force">Mean force of the line on the tip over that time, N.</param>
     public double HandTorque(double angularRate, double span, Vec3 force)
     {
-        double acceleration = (angularRate - torqueRate) / span;
-        torqueRate = angularRate;
-        double along = frame.Stroke == Vec3.Zero ? 0.0 : Vec3.Dot(force, frame.Stroke);
-        return modes.HandTorque(acceleration, Now.Q.AsSpan(0, count), Now.Rate.AsSpan(0, count), along);
+        double acceleration = (angularRate - _torqueRate) / span;
+        _torqueRate = angularRate;
+        double along = _frame.Stroke == Vec3.Zero ? 0.0 : Vec3.Dot(force, _frame.Stroke);
+        return _modes.HandTorque(acceleration, Now.Q.AsSpan(0, _count), Now.Rate.AsSpan(0, _count), along);
     }
 
     /// <summary>Takes the finished step over.</summary>
     public void Commit()
     {
         (Before, Now, Next) = (Now, Next, Before);
-        (driveBefore, driveNow) = (driveNow, frame.DriveMS);
+        (_driveBefore, _driveNow) = (_driveNow, _frame.DriveMS);
     }
 
     /// <summary>How the modes yield; only a new length of step changes it.</summary>
     private void SetInverse(StepGains gains)
     {
-        if (gains == inverseFor)
+        if (gains == _inverseFor)
         {
             return;
         }
 
-        (inverseFor, yield) = (gains, 0.0);
-        for (int k = 0; k < count; k++)
+        (_inverseFor, _yield) = (gains, 0.0);
+        for (int k = 0; k < _count; k++)
         {
-            inverse[k] = 1.0 / (modes.MassKg[k] + (gains.Rate * modes.DampingNsM[k]) + (gains.Place * modes.StiffnessNM[k]));
-            yield += inverse[k];
+            _inverse[k] = 1.0 / (_modes.MassKg[k] + (gains.Rate * _modes.DampingNsM[k]) + (gains.Place * _modes.StiffnessNM[k]));
+            _yield += _inverse[k];
         }
     }
 
@@ -148,15 +148,15 @@ internal sealed class ModalRod
     {
         double q = step.History(Now.Q[slot], Before.Q[slot]);
         double rate = step.History(Now.Rate[slot], Before.Rate[slot]);
-        double free = inverse[mode] * ((modes.MassKg[mode] * rate) + (step.Q * (force - (modes.StiffnessNM[mode] * q))));
-        freeRate[slot] = free;
-        freeQ[slot] = q + (step.Q * free);
+        double free = _inverse[mode] * ((_modes.MassKg[mode] * rate) + (step.Q * (force - (_modes.StiffnessNM[mode] * q))));
+        _freeRate[slot] = free;
+        _freeQ[slot] = q + (step.Q * free);
     }
 
     private void Put(double q, int slot, double change)
     {
-        Next.Rate[slot] = freeRate[slot] + change;
-        Next.Q[slot] = freeQ[slot] + (q * change);
+        Next.Rate[slot] = _freeRate[slot] + change;
+        Next.Q[slot] = _freeQ[slot] + (q * change);
     }
 }
 

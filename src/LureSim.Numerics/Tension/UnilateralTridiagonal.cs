@@ -9,9 +9,9 @@ namespace LureSim.Numerics.Tension;
 /// </summary>
 public sealed class UnilateralTridiagonal
 {
-    private readonly double[] coupling;
-    private readonly double[] forward;
-    private readonly bool[] active;
+    private readonly double[] _coupling;
+    private readonly double[] _forward;
+    private readonly bool[] _active;
 
     /// <summary>Storage for <paramref name="count"/> unknowns, padded so that vector loops may write past the end.</summary>
     /// <param name="count">Number of unknowns, at least 1.</param>
@@ -36,10 +36,10 @@ public sealed class UnilateralTridiagonal
         OffDiagonal = new double[capacity + padding];
         RightSide = new double[capacity + padding];
         Tension = new double[capacity + padding];
-        coupling = new double[capacity];
-        forward = new double[capacity];
-        active = new bool[capacity];
-        Array.Fill(active, true);
+        _coupling = new double[capacity];
+        _forward = new double[capacity];
+        _active = new bool[capacity];
+        Array.Fill(_active, true);
     }
 
     /// <summary>Most rounds of one solve.</summary>
@@ -49,7 +49,7 @@ public sealed class UnilateralTridiagonal
     public int Count { get; private set; }
 
     /// <summary>Most unknowns.</summary>
-    public int Capacity => active.Length;
+    public int Capacity => _active.Length;
 
     /// <summary>A(j, j).</summary>
     public double[] Diagonal { get; }
@@ -99,7 +99,7 @@ public sealed class UnilateralTridiagonal
         }
 
         Tension[Count] = Tension[Count - 1];
-        active[Count] = active[Count - 1];
+        _active[Count] = _active[Count - 1];
         Count++;
     }
 
@@ -116,7 +116,7 @@ public sealed class UnilateralTridiagonal
 
         Count = other.Count;
         Array.Copy(other.Tension, Tension, Count);
-        Array.Copy(other.active, active, Count);
+        Array.Copy(other._active, _active, Count);
     }
 
     /// <summary>
@@ -134,23 +134,23 @@ public sealed class UnilateralTridiagonal
         {
             if (low < middle)
             {
-                double inverse = active[low] ? 1.0 / (diagonal[low] - (lowLink * lowCoupling)) : 0.0;
-                forward[low] = lowForward = inverse * (right[low] - (lowLink * lowForward));
+                double inverse = _active[low] ? 1.0 / (diagonal[low] - (lowLink * lowCoupling)) : 0.0;
+                _forward[low] = lowForward = inverse * (right[low] - (lowLink * lowForward));
                 lowLink = off[low];
-                coupling[low++] = lowCoupling = inverse * lowLink;
+                _coupling[low++] = lowCoupling = inverse * lowLink;
             }
 
             if (high > middle)
             {
-                double inverse = active[high] ? 1.0 / (diagonal[high] - (highLink * highCoupling)) : 0.0;
-                forward[high] = highForward = inverse * (right[high] - (highLink * highForward));
+                double inverse = _active[high] ? 1.0 / (diagonal[high] - (highLink * highCoupling)) : 0.0;
+                _forward[high] = highForward = inverse * (right[high] - (highLink * highForward));
                 highLink = off[high - 1];
-                coupling[high--] = highCoupling = inverse * highLink;
+                _coupling[high--] = highCoupling = inverse * highLink;
             }
         }
 
         double pivot = diagonal[middle] - (lowLink * lowCoupling) - (highLink * highCoupling);
-        t[middle] = active[middle] ? (right[middle] - (lowLink * lowForward) - (highLink * highForward)) / pivot : 0.0;
+        t[middle] = _active[middle] ? (right[middle] - (lowLink * lowForward) - (highLink * highForward)) / pivot : 0.0;
         Substitute(middle);
     }
 
@@ -160,12 +160,12 @@ public sealed class UnilateralTridiagonal
         double below = t[middle], above = t[middle];
         for (int j = middle - 1; j >= 0; j--)
         {
-            t[j] = below = forward[j] - (coupling[j] * below);
+            t[j] = below = _forward[j] - (_coupling[j] * below);
         }
 
         for (int j = middle + 1; j < Count; j++)
         {
-            t[j] = above = forward[j] - (coupling[j] * above);
+            t[j] = above = _forward[j] - (_coupling[j] * above);
         }
     }
 
@@ -175,11 +175,11 @@ public sealed class UnilateralTridiagonal
         double[] t = Tension;
         for (int j = 0; j < Count; j++)
         {
-            if (active[j])
+            if (_active[j])
             {
                 if (t[j] < 0.0)
                 {
-                    active[j] = false;
+                    _active[j] = false;
                     changed = true;
                 }
 
@@ -191,7 +191,7 @@ public sealed class UnilateralTridiagonal
             slackness += j < Count - 1 ? OffDiagonal[j] * t[j + 1] : 0.0;
             if (slackness < 0.0)
             {
-                active[j] = true;
+                _active[j] = true;
                 changed = true;
             }
         }

@@ -6,9 +6,9 @@ namespace LureSim.Reports.Sweep;
 /// <summary>A journal as found on disk: which runs it holds, and where. Damaged lines count as not there.</summary>
 public sealed class Journal
 {
-    private readonly long[] starts;
+    private readonly long[] _starts;
 
-    private Journal(string path, JournalHeader header, long[] starts) => (Path, Header, this.starts) = (path, header, starts);
+    private Journal(string path, JournalHeader header, long[] starts) => (Path, Header, _starts) = (path, header, starts);
 
     /// <summary>File.</summary>
     public string Path { get; }
@@ -33,7 +33,7 @@ public sealed class Journal
 
     /// <summary>Whether a run is there.</summary>
     /// <param name="index">Index in the whole list.</param>
-    public bool Has(int index) => starts[index] > 0;
+    public bool Has(int index) => _starts[index] > 0;
 
     /// <summary>Reads a journal.</summary>
     /// <param name="path">File.</param>
@@ -73,7 +73,7 @@ public sealed class Journal
     /// <summary>The line of the table of a run that is there.</summary>
     internal string Row(FileStream stream, int index)
     {
-        stream.Position = starts[index];
+        stream.Position = _starts[index];
         var bytes = new List<byte>(1024);
         for (int b = stream.ReadByte(); b is not (-1 or '\n'); b = stream.ReadByte())
         {
@@ -93,13 +93,13 @@ public sealed class Journal
             {
                 DamagedCount++;
             }
-            else if (starts[index] > 0)
+            else if (_starts[index] > 0)
             {
                 Repeated ??= index;
             }
             else
             {
-                starts[index] = End;
+                _starts[index] = End;
                 DoneCount++;
             }
 
@@ -111,7 +111,7 @@ public sealed class Journal
     {
         int comma = row?.IndexOf(',', StringComparison.Ordinal) ?? -1;
         return comma > 0 && int.TryParse(row.AsSpan(0, comma), NumberStyles.None, CultureInfo.InvariantCulture, out int index)
-            && index < starts.Length && Header.Shard.Has(index)
+            && index < _starts.Length && Header.Shard.Has(index)
             ? index
             : null;
     }

@@ -8,10 +8,10 @@ namespace LureSim.Reports.Sweep;
 /// </summary>
 public sealed class JournalWriter : IDisposable
 {
-    private readonly FileStream stream;
-    private readonly string path;
+    private readonly FileStream _stream;
+    private readonly string _path;
 
-    private JournalWriter(string path, FileStream stream) => (this.path, this.stream) = (path, stream);
+    private JournalWriter(string path, FileStream stream) => (_path, _stream) = (path, stream);
 
     /// <summary>Starts a journal, in place of one that is there.</summary>
     /// <param name="path">File; its folder is made when missing.</param>
@@ -41,20 +41,20 @@ public sealed class JournalWriter : IDisposable
     {
         try
         {
-            stream.Write(JournalLine.Seal(row));
-            stream.Flush();
+            _stream.Write(JournalLine.Seal(row));
+            _stream.Flush();
         }
         catch (IOException e)
         {
-            throw new OutputException(path, e);
+            throw new OutputException(_path, e);
         }
     }
 
     /// <summary>Forces everything to the disk and closes the file.</summary>
     public void Dispose()
     {
-        stream.Flush(flushToDisk: true);
-        stream.Dispose();
+        _stream.Flush(flushToDisk: true);
+        _stream.Dispose();
     }
 
     private static JournalWriter OpenAt(string path, long end)

@@ -3,9 +3,9 @@ namespace LureSim.Reports.Sweep;
 /// <summary>Reads a file line by line and knows where each line starts. Only lines that end in a line feed count.</summary>
 internal sealed class LineCursor(Stream stream)
 {
-    private byte[] buffer = new byte[1 << 16];
-    private int start;
-    private int filled;
+    private byte[] _buffer = new byte[1 << 16];
+    private int _start;
+    private int _filled;
 
     /// <summary>Where the next line starts, bytes.</summary>
     public long Position { get; private set; }
@@ -16,17 +16,17 @@ internal sealed class LineCursor(Stream stream)
         int searched = 0;
         while (true)
         {
-            int length = buffer.AsSpan(start + searched, filled - start - searched).IndexOf((byte)'\n');
+            int length = _buffer.AsSpan(_start + searched, _filled - _start - searched).IndexOf((byte)'\n');
             if (length >= 0)
             {
                 length += searched;
-                line = buffer.AsSpan(start, length);
-                start += length + 1;
+                line = _buffer.AsSpan(_start, length);
+                _start += length + 1;
                 Position += length + 1;
                 return true;
             }
 
-            searched = filled - start;
+            searched = _filled - _start;
             if (!Fill())
             {
                 line = default;
@@ -37,15 +37,15 @@ internal sealed class LineCursor(Stream stream)
 
     private bool Fill()
     {
-        buffer.AsSpan(start, filled - start).CopyTo(buffer);
-        (start, filled) = (0, filled - start);
-        if (filled == buffer.Length)
+        _buffer.AsSpan(_start, _filled - _start).CopyTo(_buffer);
+        (_start, _filled) = (0, _filled - _start);
+        if (_filled == _buffer.Length)
         {
-            Array.Resize(ref buffer, 2 * buffer.Length);
+            Array.Resize(ref _buffer, 2 * _buffer.Length);
         }
 
-        int read = stream.Read(buffer, filled, buffer.Length - filled);
-        filled += read;
+        int read = stream.Read(_buffer, _filled, _buffer.Length - _filled);
+        _filled += read;
         return read > 0;
     }
 }

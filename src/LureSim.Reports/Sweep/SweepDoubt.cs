@@ -7,16 +7,16 @@ namespace LureSim.Reports.Sweep;
 /// <summary>Bands and ranks of a sweep with doubt, read from its table one point at a time.</summary>
 public sealed class SweepDoubt
 {
-    private readonly SweepTable table;
-    private readonly SweepLayout layout;
-    private readonly EffectMean mean = new();
+    private readonly SweepTable _table;
+    private readonly SweepLayout _layout;
+    private readonly EffectMean _mean = new();
 
     /// <summary>Prepares the reading.</summary>
     /// <param name="table">Table whose guesses were sampled.</param>
     public SweepDoubt(SweepTable table)
     {
         ArgumentNullException.ThrowIfNull(table);
-        (this.table, layout) = (table, table.Header.Layout);
+        (_table, _layout) = (table, table.Header.Layout);
     }
 
     /// <summary>Lines of <c>bands.csv</c>: per point what varies, runs, failed runs, the share of each word, and three columns per
@@ -27,43 +27,43 @@ public sealed class SweepDoubt
         string[] tails = ["p10", "p50", "p90"];
         yield return CsvLine.Join(
         [
-            "point", .. layout.Varied, "runs", "failed", .. classes.Select(c => "share." + c), .. layout.Numbers.SelectMany(n => tails.Select(t => $"{n}.{t}")),
+            "point", .. _layout.Varied, "runs", "failed", .. classes.Select(c => "share." + c), .. _layout.Numbers.SelectMany(n => tails.Select(t => $"{n}.{t}")),
         ]);
         int point = 0;
         foreach ((DoubtReport report, string[] varied) in Points())
         {
-            mean.Add(report);
+            _mean.Add(report);
             double Share(string name) => report.Shares.Where(s => s.Key == name).Sum(s => s.Value);
             IEnumerable<string> bands = report.Bands.Count > 0
                 ? report.Bands.SelectMany(b => new[] { b.P10, b.P50, b.P90 }.Select(CsvLine.Number))
-                : Enumerable.Repeat("", 3 * layout.Numbers.Count);
+                : Enumerable.Repeat("", 3 * _layout.Numbers.Count);
             yield return CsvLine.Join([Text(point++), .. varied, Text(report.Runs), Text(report.Failed), .. classes.Select(c => CsvLine.Number(Share(c))), .. bands]);
         }
     }
 
     /// <summary>What the guesses do, [guess][figure], mean over the points; complete once <see cref="BandLines"/> was read to its
     /// end.</summary>
-    public IReadOnlyList<IReadOnlyList<GuessEffect>> Effects => mean.Result();
+    public IReadOnlyList<IReadOnlyList<GuessEffect>> Effects => _mean.Result();
 
     // One pass for the words that occur, so that the header stands before the first point.
     private string[] Classes()
     {
-        int status = layout.StatusColumn;
-        return layout.Words.Count == 0
+        int status = _layout.StatusColumn;
+        return _layout.Words.Count == 0
             ? []
-            : [.. table.Rows().Select(CsvLine.Split).Where(c => c[status] == SweepRow.Done).Select(c => c[status + 2]).Distinct().Order(StringComparer.Ordinal)];
+            : [.. _table.Rows().Select(CsvLine.Split).Where(c => c[status] == SweepRow.Done).Select(c => c[status + 2]).Distinct().Order(StringComparer.Ordinal)];
     }
 
     private IEnumerable<(DoubtReport Report, string[] Varied)> Points()
     {
-        var samples = new List<DoubtSample>(layout.Samples);
-        foreach (string row in table.Rows())
+        var samples = new List<DoubtSample>(_layout.Samples);
+        foreach (string row in _table.Rows())
         {
             List<string> cells = CsvLine.Split(row);
             samples.Add(Sample(cells));
-            if (samples.Count == layout.Samples)
+            if (samples.Count == _layout.Samples)
             {
-                yield return (DoubtAnalysis.Analyse(layout.Guessed, layout.Numbers, samples), [.. cells[3..(3 + layout.Varied.Count)]]);
+                yield return (DoubtAnalysis.Analyse(_layout.Guessed, _layout.Numbers, samples), [.. cells[3..(3 + _layout.Varied.Count)]]);
                 samples.Clear();
             }
         }
@@ -71,10 +71,10 @@ public sealed class SweepDoubt
 
     private DoubtSample Sample(List<string> cells)
     {
-        int status = layout.StatusColumn;
-        double[] guesses = [.. cells[(status - layout.Guessed.Count)..status].Select(Number)];
+        int status = _layout.StatusColumn;
+        double[] guesses = [.. cells[(status - _layout.Guessed.Count)..status].Select(Number)];
         return cells[status] == SweepRow.Done
-            ? new(guesses, layout.Words.Count > 0 ? cells[status + 2] : "", [.. cells[(status + 2 + layout.Words.Count)..].Select(Number)])
+            ? new(guesses, _layout.Words.Count > 0 ? cells[status + 2] : "", [.. cells[(status + 2 + _layout.Words.Count)..].Select(Number)])
             : new(guesses, "", null);
     }
 

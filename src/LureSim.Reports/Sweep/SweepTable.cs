@@ -8,12 +8,12 @@ namespace LureSim.Reports.Sweep;
 public sealed class SweepTable
 {
     private const int Named = 5;
-    private readonly IReadOnlyList<Journal> parts;
+    private readonly IReadOnlyList<Journal> _parts;
 
-    private SweepTable(IReadOnlyList<Journal> parts) => this.parts = parts;
+    private SweepTable(IReadOnlyList<Journal> parts) => _parts = parts;
 
     /// <summary>Which sweep.</summary>
-    public JournalHeader Header => parts[0].Header;
+    public JournalHeader Header => _parts[0].Header;
 
     /// <summary>Joins the parts of a sweep.</summary>
     /// <param name="parts">Journals that together hold every run once.</param>
@@ -42,13 +42,13 @@ public sealed class SweepTable
     /// <summary>Lines of the table, without the header.</summary>
     public IEnumerable<string> Rows()
     {
-        FileStream[] streams = [.. parts.Select(p => p.Open())];
+        FileStream[] streams = [.. _parts.Select(p => p.Open())];
         try
         {
             for (int index = 0; index < Header.Count; index++)
             {
-                int part = Holder(parts, index);
-                yield return parts[part].Row(streams[part], index);
+                int part = Holder(_parts, index);
+                yield return _parts[part].Row(streams[part], index);
             }
         }
         finally

@@ -9,15 +9,15 @@ namespace LureSim.Reports.Sweep;
 /// <summary>What a sweep gave, counted.</summary>
 public sealed class SweepTally
 {
-    private readonly SortedDictionary<string, int> words = new(StringComparer.Ordinal);
-    private readonly SweepTable table;
+    private readonly SortedDictionary<string, int> _words = new(StringComparer.Ordinal);
+    private readonly SweepTable _table;
 
     /// <summary>Counts the runs of a table.</summary>
     /// <param name="table">Runs.</param>
     public SweepTally(SweepTable table)
     {
         ArgumentNullException.ThrowIfNull(table);
-        this.table = table;
+        _table = table;
         int status = table.Header.Layout.StatusColumn;
         foreach (string row in table.Rows())
         {
@@ -28,7 +28,7 @@ public sealed class SweepTally
             FirstReason ??= cells[status] == SweepRow.Done ? null : $"run {cells[0]}: {cells[status + 1]}";
             if (cells[status] == SweepRow.Done && table.Header.Layout.Words.Count > 0)
             {
-                words[cells[status + 2]] = words.GetValueOrDefault(cells[status + 2]) + 1;
+                _words[cells[status + 2]] = _words.GetValueOrDefault(cells[status + 2]) + 1;
             }
         }
     }
@@ -49,9 +49,9 @@ public sealed class SweepTally
     public string Text()
     {
         var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"Sweep of {table.Header.Command}: {table.Header.Count} runs, {Done} with a result");
+        text.Append(CultureInfo.InvariantCulture, $"Sweep of {_table.Header.Command}: {_table.Header.Count} runs, {Done} with a result");
         text.Append(CultureInfo.InvariantCulture, $", {Failed} that could not finish, {Refused} refused as no valid scenario\n");
-        foreach ((string word, int count) in words.OrderByDescending(w => w.Value))
+        foreach ((string word, int count) in _words.OrderByDescending(w => w.Value))
         {
             text.Append(CultureInfo.InvariantCulture, $"  {word,-12} {count,8}  {Trade.Fixed(100.0 * count / Done, 0),3} %\n");
         }
@@ -73,19 +73,19 @@ public sealed class SweepTally
         using (var json = new Utf8JsonWriter(stream, new JsonWriterOptions { Indented = true, NewLine = "\n" }))
         {
             json.WriteStartObject();
-            json.WriteString("command", table.Header.Command);
-            json.WriteNumber("runs", table.Header.Count);
+            json.WriteString("command", _table.Header.Command);
+            json.WriteNumber("runs", _table.Header.Count);
             json.WriteNumber("done", Done);
             json.WriteNumber("failed", Failed);
             json.WriteNumber("refused", Refused);
-            json.WriteStartObject(table.Header.Layout.Words.FirstOrDefault("words"));
-            foreach ((string word, int count) in words)
+            json.WriteStartObject(_table.Header.Layout.Words.FirstOrDefault("words"));
+            foreach ((string word, int count) in _words)
             {
                 json.WriteNumber(word, count);
             }
 
             json.WriteEndObject();
-            json.WriteString("fingerprint", table.Header.Fingerprint);
+            json.WriteString("fingerprint", _table.Header.Fingerprint);
             json.WriteString("table", file);
             json.WriteEndObject();
         }

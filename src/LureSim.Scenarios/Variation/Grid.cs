@@ -4,7 +4,7 @@ namespace LureSim.Scenarios.Variation;
 /// <remarks>Nothing is stored per combination. Immutable; safe to use from several threads.</remarks>
 public sealed class Grid
 {
-    private readonly IReadOnlyList<Axis> axes;
+    private readonly IReadOnlyList<Axis> _axes;
 
     /// <summary>Creates the grid.</summary>
     /// <param name="axes">Axes with values; none makes a grid of one combination, the scenario itself.</param>
@@ -12,7 +12,7 @@ public sealed class Grid
     public Grid(IReadOnlyList<Axis> axes)
     {
         ArgumentNullException.ThrowIfNull(axes);
-        this.axes = axes;
+        _axes = axes;
         long count = 1;
         foreach (Axis axis in axes)
         {
@@ -40,11 +40,11 @@ public sealed class Grid
     {
         ArgumentOutOfRangeException.ThrowIfNegative(index);
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(index, Count);
-        var values = new AxisValue[axes.Count];
-        for (int a = axes.Count - 1; a >= 0; a--)
+        var values = new AxisValue[_axes.Count];
+        for (int a = _axes.Count - 1; a >= 0; a--)
         {
-            (index, int digit) = Math.DivRem(index, axes[a].Values.Count);
-            values[a] = axes[a].Values[digit];
+            (index, int digit) = Math.DivRem(index, _axes[a].Values.Count);
+            values[a] = _axes[a].Values[digit];
         }
 
         return values;

@@ -6,8 +6,8 @@ namespace LureSim.Studies.Cadence;
 /// <summary>All starts at one rhythm.</summary>
 public sealed class RhythmPoint
 {
-    private readonly StationaryOutcome[] locked;
-    private readonly StationaryOutcome[] finished;
+    private readonly StationaryOutcome[] _locked;
+    private readonly StationaryOutcome[] _finished;
 
     /// <summary>Gathers the starts.</summary>
     /// <param name="perS">Rhythm, twitches per second.</param>
@@ -18,11 +18,11 @@ public sealed class RhythmPoint
         ArgumentNullException.ThrowIfNull(outcomes);
         ArgumentOutOfRangeException.ThrowIfZero(outcomes.Count);
         (PerS, Outcomes) = (perS, outcomes);
-        finished = [.. outcomes.Where(o => o.Pattern is not null)];
-        locked = [.. finished.Where(o => o.Pattern == WalkPattern.Alternating)];
-        LockShare = locked.Length / (double)outcomes.Count;
+        _finished = [.. outcomes.Where(o => o.Pattern is not null)];
+        _locked = [.. _finished.Where(o => o.Pattern == WalkPattern.Alternating)];
+        LockShare = _locked.Length / (double)outcomes.Count;
         Walks = LockShare >= lockShare - 1e-12;
-        Pattern = Walks ? WalkPattern.Alternating : Commonest(finished.Where(o => o.Pattern != WalkPattern.Alternating), locked.Length);
+        Pattern = Walks ? WalkPattern.Alternating : Commonest(_finished.Where(o => o.Pattern != WalkPattern.Alternating), _locked.Length);
     }
 
     /// <summary>Rhythm, twitches per second.</summary>
@@ -53,7 +53,7 @@ public sealed class RhythmPoint
     public (double Low, double High) Spread(Func<RetrieveSummary, double> figure) =>
         Told.Length == 0 ? (double.NaN, double.NaN) : (Told.Min(o => figure(o.Summary!)), Told.Max(o => figure(o.Summary!)));
 
-    private StationaryOutcome[] Told => locked.Length > 0 ? locked : finished;
+    private StationaryOutcome[] Told => _locked.Length > 0 ? _locked : _finished;
 
     private static WalkPattern? Commonest(IEnumerable<StationaryOutcome> others, int alternating)
     {

@@ -14,10 +14,10 @@ public sealed class RhythmSearch
     // A best rhythm is sampled itself, which may unmask it; then the next best is tried.
     private const int MostBestRounds = 5;
 
-    private readonly CadencePlan plan;
-    private readonly SortedList<double, RhythmPoint> points = [];
-    private readonly HashSet<double> wanted = [];
-    private int bestRounds;
+    private readonly CadencePlan _plan;
+    private readonly SortedList<double, RhythmPoint> _points = [];
+    private readonly HashSet<double> _wanted = [];
+    private int _bestRounds;
 
     /// <summary>Starts a search.</summary>
     /// <param name="setup">Set-up.</param>
@@ -35,12 +35,12 @@ public sealed class RhythmSearch
             throw new ModelException("a steady pull (retrieve.stroke = 0) has no rhythm", 0.0);
         }
 
-        (Setup, Task, this.plan) = (setup, task, plan);
-        wanted.UnionWith(plan.Scan());
+        (Setup, Task, _plan) = (setup, task, plan);
+        _wanted.UnionWith(plan.Scan());
         double own = task.CadencePerS;
         if (own > plan.FromPerS && own < plan.ToPerS)
         {
-            wanted.Add(own);
+            _wanted.Add(own);
         }
     }
 
@@ -51,7 +51,7 @@ public sealed class RhythmSearch
     public RetrieveTask Task { get; }
 
     /// <summary>Rhythms wanted next, rising; empty when the search is over.</summary>
-    public double[] Wanted => [.. wanted.Order()];
+    public double[] Wanted => [.. _wanted.Order()];
 
     /// <summary>Takes the outcomes of the wanted rhythms and decides what is wanted next.</summary>
     /// <param name="outcomes">Outcomes of all starts, in the order of <see cref="Wanted"/>.</param>
@@ -61,14 +61,14 @@ public sealed class RhythmSearch
         double[] rhythms = Wanted;
         for (int i = 0; i < rhythms.Length; i++)
         {
-            points.Add(rhythms[i], new RhythmPoint(rhythms[i], outcomes[i], plan.LockShare));
+            _points.Add(rhythms[i], new RhythmPoint(rhythms[i], outcomes[i], _plan.LockShare));
         }
 
-        wanted.Clear();
-        wanted.UnionWith(EdgeRefinement.Next([.. points.Keys], Tolerance));
-        if (wanted.Count == 0 && bestRounds++ < MostBestRounds && FindBest() is BestRhythm best && !points.ContainsKey(best.PerS))
+        _wanted.Clear();
+        _wanted.UnionWith(EdgeRefinement.Next([.. _points.Keys], Tolerance));
+        if (_wanted.Count == 0 && _bestRounds++ < MostBestRounds && FindBest() is BestRhythm best && !_points.ContainsKey(best.PerS))
         {
-            wanted.Add(best.PerS);
+            _wanted.Add(best.PerS);
         }
     }
 
@@ -77,7 +77,7 @@ public sealed class RhythmSearch
     /// <exception cref="ModelException">Every run failed.</exception>
     public CadenceResult Finish(SustainedTorque torque)
     {
-        RhythmPoint[] all = [.. points.Values];
+        RhythmPoint[] all = [.. _points.Values];
         if (all.All(p => p.Pattern is null))
         {
             throw new ModelException(all[0].Failure ?? "no run finished", 0.0);
@@ -87,7 +87,7 @@ public sealed class RhythmSearch
         {
             Setup = Setup,
             Task = Task,
-            Plan = plan,
+            Plan = _plan,
             Points = all,
             Windows = CadenceWindow.Find(all),
             Best = FindBest(),
@@ -96,13 +96,13 @@ public sealed class RhythmSearch
         };
     }
 
-    private BestRhythm? FindBest() => BestRhythm.Find([.. points.Values], CadenceWindow.Find([.. points.Values]), plan.Room);
+    private BestRhythm? FindBest() => BestRhythm.Find([.. _points.Values], CadenceWindow.Find([.. _points.Values]), _plan.Room);
 
     private double Tolerance(int i)
     {
-        RhythmPoint left = points.Values[i], right = points.Values[i + 1];
-        return left.Walks != right.Walks ? plan.EdgePerS
-            : left.Pattern != right.Pattern ? plan.PatternEdgePerS
+        RhythmPoint left = _points.Values[i], right = _points.Values[i + 1];
+        return left.Walks != right.Walks ? _plan.EdgePerS
+            : left.Pattern != right.Pattern ? _plan.PatternEdgePerS
             : double.PositiveInfinity;
     }
 }

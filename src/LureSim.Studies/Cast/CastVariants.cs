@@ -15,10 +15,10 @@ namespace LureSim.Studies.Cast;
 /// <param name="draws">Draws of the guesses.</param>
 public sealed class CastVariants(ScenarioSource source, IReadOnlyList<string> overrides, ScenarioResult scenario, int draws)
 {
-    private readonly EffectiveScenario own = scenario.Effective();
-    private readonly ulong seed = scenario.Setup!.Seed;
-    private readonly GuessDesign design = new(Math.Max(1, draws), scenario.Setup!.Seed);
-    private readonly CastSource cast = new();
+    private readonly EffectiveScenario _own = scenario.Effective();
+    private readonly ulong _seed = scenario.Setup!.Seed;
+    private readonly GuessDesign _design = new(Math.Max(1, draws), scenario.Setup!.Seed);
+    private readonly CastSource _cast = new();
 
     /// <summary>One per combination of the axes; fewer after faults.</summary>
     /// <param name="axes">What differs.</param>
@@ -51,11 +51,11 @@ public sealed class CastVariants(ScenarioSource source, IReadOnlyList<string> ov
     // With rods of several lengths mass and load of the rod follow its length in every draw; they are written last.
     private Func<int, (Setup Setup, CastTask Task)?> Drawn(ScenarioResult here, IReadOnlyList<string> set, string? length)
     {
-        GuessedKey[] guesses = GuessDesign.Of(length is null ? here : scenario, cast);
+        GuessedKey[] guesses = GuessDesign.Of(length is null ? here : scenario, _cast);
         return draw => source.Resolve(
         [
             .. overrides, .. set,
-            .. length is null ? design.Overrides(guesses, draw) : RodLadder.Overrides(length, own, guesses, design, seed, draw),
+            .. length is null ? _design.Overrides(guesses, draw) : RodLadder.Overrides(length, _own, guesses, _design, _seed, draw),
         ]).Scenario is { Cast: CastTask task } whole ? (whole.Setup, task) : null;
     }
 }

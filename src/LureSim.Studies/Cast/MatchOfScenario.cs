@@ -18,7 +18,7 @@ public sealed class MatchOfScenario(ScenarioSource source, IReadOnlyList<string>
     // What an effort takes in most besides the hands' torque: drag of the lure, speed of the hands, the fixed spool, the line's skin.
     private static readonly KeySpec[] Leading = [FlightKeys.Tumbling, HandsKeys.Speed, CastKeys.PickUp, CastKeys.LineFriction];
 
-    private int done;
+    private int _done;
 
     /// <summary>The casts to fit; fewer after faults.</summary>
     /// <param name="more">Further overrides.</param>
@@ -44,7 +44,7 @@ public sealed class MatchOfScenario(ScenarioSource source, IReadOnlyList<string>
         GuessedKey[] leading = [.. GuessDesign.Of(scenario, new CastSource()).Where(g => Leading.Contains(g.Key))];
         MeasuredCast[][] ends = [.. leading.SelectMany(g => (double[])[g.Low, g.High], (g, v) => Specs([g.Override(v)], []))];
         int all = 2 * (measured.Length + ends.Sum(e => e.Length));
-        void Done() => progress((double)Interlocked.Increment(ref done) / all);
+        void Done() => progress((double)Interlocked.Increment(ref _done) / all);
         MatchFit? fit = null;
         double gain = double.NaN;
         var efforts = new double[ends.Length];

@@ -4,28 +4,28 @@ namespace LureSim.Studies.Doubt;
 /// guess, counts as no effect.</summary>
 public sealed class EffectMean
 {
-    private IReadOnlyList<IReadOnlyList<GuessEffect>>? sum;
-    private int count;
+    private IReadOnlyList<IReadOnlyList<GuessEffect>>? _sum;
+    private int _count;
 
     /// <summary>Adds a point.</summary>
     /// <param name="report">Of the same guesses and figures as the others.</param>
     public void Add(DoubtReport report)
     {
         ArgumentNullException.ThrowIfNull(report);
-        count++;
-        sum = sum is null
+        _count++;
+        _sum = _sum is null
             ? report.Effects
             : Map((g, f) => new(
-                sum[g][f].Rho + report.Effects[g][f].Rho,
-                sum[g][f].Weight + report.Effects[g][f].Weight,
-                sum[g][f].LowShift + report.Effects[g][f].LowShift,
-                sum[g][f].HighShift + report.Effects[g][f].HighShift));
+                _sum[g][f].Rho + report.Effects[g][f].Rho,
+                _sum[g][f].Weight + report.Effects[g][f].Weight,
+                _sum[g][f].LowShift + report.Effects[g][f].LowShift,
+                _sum[g][f].HighShift + report.Effects[g][f].HighShift));
     }
 
     /// <summary>The mean, [guess][figure]; empty when nothing was added.</summary>
     public IReadOnlyList<IReadOnlyList<GuessEffect>> Result() => Map((g, f) =>
-        new(sum![g][f].Rho / count, sum[g][f].Weight / count, sum[g][f].LowShift / count, sum[g][f].HighShift / count));
+        new(_sum![g][f].Rho / _count, _sum[g][f].Weight / _count, _sum[g][f].LowShift / _count, _sum[g][f].HighShift / _count));
 
     private GuessEffect[][] Map(Func<int, int, GuessEffect> value) =>
-        [.. (sum ?? []).Select((row, g) => row.Select((_, f) => value(g, f)).ToArray())];
+        [.. (_sum ?? []).Select((row, g) => row.Select((_, f) => value(g, f)).ToArray())];
 }

@@ -15,15 +15,15 @@ public sealed class GuessDesign
 {
     // Keeps the samples of guesses apart from those of what varies, which start from the same seed.
     private const ulong Stream = 0x5D0B7;
-    private readonly LatinHypercube design;
+    private readonly LatinHypercube _design;
 
     /// <summary>Creates the design.</summary>
     /// <param name="samples">Samples, at least 1.</param>
     /// <param name="seed">Seed of the scenario.</param>
-    public GuessDesign(int samples, ulong seed) => design = new(samples, seed ^ Stream);
+    public GuessDesign(int samples, ulong seed) => _design = new(samples, seed ^ Stream);
 
     /// <summary>Number of samples.</summary>
-    public int Samples => design.Count;
+    public int Samples => _design.Count;
 
     /// <summary>Guesses with a range that a command reads, in the order of the schema.</summary>
     /// <param name="scenario">Valid scenario.</param>
@@ -41,7 +41,7 @@ public sealed class GuessDesign
     public double Value(GuessedKey guess, int sample)
     {
         ArgumentNullException.ThrowIfNull(guess);
-        return guess.Low + (design.Share(sample, Dimension(guess.Key.Path)) * (guess.High - guess.Low));
+        return guess.Low + (_design.Share(sample, Dimension(guess.Key.Path)) * (guess.High - guess.Low));
     }
 
     // From the key's name alone, so that new keys leave the draws of the old ones as they are (FNV-1a, Fowler, Noll and Vo 1991, from memory).

@@ -8,11 +8,11 @@ namespace LureSim.Studies.Maps;
 public sealed class AdaptiveLattice
 {
     private const int Unknown = -1;
-    private readonly int size;
-    private readonly int main;
-    private readonly int otherWidth;
-    private readonly int[,] classes;
-    private readonly double[,] values;
+    private readonly int _size;
+    private readonly int _main;
+    private readonly int _otherWidth;
+    private readonly int[,] _classes;
+    private readonly double[,] _values;
 
     /// <summary>An empty lattice.</summary>
     /// <param name="cellsX">Coarse cells along x.</param>
@@ -28,23 +28,23 @@ public sealed class AdaptiveLattice
         ArgumentOutOfRangeException.ThrowIfGreaterThan(depth, 6);
         ArgumentOutOfRangeException.ThrowIfNegative(otherDepth);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(otherDepth, depth);
-        (this.main, size, otherWidth) = (main, 1 << depth, 1 << (depth - otherDepth));
-        classes = new int[(cellsX * size) + 1, (cellsY * size) + 1];
-        values = new double[Width, Height];
+        (_main, _size, _otherWidth) = (main, 1 << depth, 1 << (depth - otherDepth));
+        _classes = new int[(cellsX * _size) + 1, (cellsY * _size) + 1];
+        _values = new double[Width, Height];
         for (int i = 0; i < Width; i++)
         {
             for (int j = 0; j < Height; j++)
             {
-                classes[i, j] = Unknown;
+                _classes[i, j] = Unknown;
             }
         }
     }
 
     /// <summary>Lattice points along x.</summary>
-    public int Width => classes.GetLength(0);
+    public int Width => _classes.GetLength(0);
 
     /// <summary>Lattice points along y.</summary>
-    public int Height => classes.GetLength(1);
+    public int Height => _classes.GetLength(1);
 
     /// <summary>Sets a sample.</summary>
     /// <param name="i">Index along x.</param>
@@ -54,14 +54,14 @@ public sealed class AdaptiveLattice
     public void Set(int i, int j, int name, double value)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(name);
-        (classes[i, j], values[i, j]) = (name, value);
+        (_classes[i, j], _values[i, j]) = (name, value);
     }
 
     /// <summary>Points to sample next, in a fixed order; empty when every change is one step wide.</summary>
     public IReadOnlyList<(int I, int J)> Wanted()
     {
         var wanted = new SortedSet<(int I, int J)>();
-        ForEachCell((i, j) => Visit(i, j, size, wanted));
+        ForEachCell((i, j) => Visit(i, j, _size, wanted));
         return [.. wanted];
     }
 
@@ -69,17 +69,17 @@ public sealed class AdaptiveLattice
     /// and a number by bilinear interpolation between its corners.</summary>
     public (int[,] Classes, double[,] Values) Fill()
     {
-        int[,] name = (int[,])classes.Clone();
-        double[,] number = (double[,])values.Clone();
-        ForEachCell((i, j) => FillCell(i, j, size, name, number));
+        int[,] name = (int[,])_classes.Clone();
+        double[,] number = (double[,])_values.Clone();
+        ForEachCell((i, j) => FillCell(i, j, _size, name, number));
         return (name, number);
     }
 
     private void ForEachCell(Action<int, int> visit)
     {
-        for (int i = 0; i + size < Width; i += size)
+        for (int i = 0; i + _size < Width; i += _size)
         {
-            for (int j = 0; j + size < Height; j += size)
+            for (int j = 0; j + _size < Height; j += _size)
             {
                 visit(i, j);
             }
@@ -110,7 +110,7 @@ public sealed class AdaptiveLattice
 
     private void Want(int i, int j, SortedSet<(int I, int J)> wanted)
     {
-        if (classes[i, j] == Unknown)
+        if (_classes[i, j] == Unknown)
         {
             wanted.Add((i, j));
         }
@@ -126,12 +126,12 @@ public sealed class AdaptiveLattice
 
     private bool Agrees(int i, int j, int width)
     {
-        int first = classes[i, j];
+        int first = _classes[i, j];
         for (int a = i; a <= i + width; a++)
         {
             for (int b = j; b <= j + width; b++)
             {
-                if (classes[a, b] != Unknown && Differ(first, classes[a, b], width))
+                if (_classes[a, b] != Unknown && Differ(first, _classes[a, b], width))
                 {
                     return false;
                 }
@@ -141,7 +141,7 @@ public sealed class AdaptiveLattice
         return true;
     }
 
-    private bool Differ(int a, int b, int width) => a != b && (a == main || b == main || width > otherWidth);
+    private bool Differ(int a, int b, int width) => a != b && (a == _main || b == _main || width > _otherWidth);
 
     private void FillCell(int i, int j, int width, int[,] name, double[,] number)
     {
@@ -155,9 +155,9 @@ public sealed class AdaptiveLattice
         {
             for (int b = 0; b <= width; b++)
             {
-                if (classes[i + a, j + b] == Unknown)
+                if (_classes[i + a, j + b] == Unknown)
                 {
-                    name[i + a, j + b] = classes[2 * a <= width ? i : i + width, 2 * b <= width ? j : j + width];
+                    name[i + a, j + b] = _classes[2 * a <= width ? i : i + width, 2 * b <= width ? j : j + width];
                     number[i + a, j + b] = Between(i, j, width, a / (double)width, b / (double)width);
                 }
             }
@@ -165,5 +165,5 @@ public sealed class AdaptiveLattice
     }
 
     private double Between(int i, int j, int width, double u, double v) =>
-        ((1 - u) * (((1 - v) * values[i, j]) + (v * values[i, j + width]))) + (u * (((1 - v) * values[i + width, j]) + (v * values[i + width, j + width])));
+        ((1 - u) * (((1 - v) * _values[i, j]) + (v * _values[i, j + width]))) + (u * (((1 - v) * _values[i + width, j]) + (v * _values[i + width, j + width])));
 }

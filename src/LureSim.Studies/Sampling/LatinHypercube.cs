@@ -9,8 +9,8 @@ namespace LureSim.Studies.Sampling;
 public sealed class LatinHypercube
 {
     private const int Rounds = 6;
-    private readonly ulong seed;
-    private readonly int halfBits;
+    private readonly ulong _seed;
+    private readonly int _halfBits;
 
     /// <summary>Creates the design.</summary>
     /// <param name="count">n, at least 1.</param>
@@ -19,9 +19,9 @@ public sealed class LatinHypercube
     public LatinHypercube(int count, ulong seed)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
-        (Count, this.seed) = (count, seed);
+        (Count, _seed) = (count, seed);
         int bits = 32 - System.Numerics.BitOperations.LeadingZeroCount((uint)(count - 1));
-        halfBits = Math.Max(1, (bits + 1) / 2);
+        _halfBits = Math.Max(1, (bits + 1) / 2);
     }
 
     /// <summary>Number of samples.</summary>
@@ -35,7 +35,7 @@ public sealed class LatinHypercube
         ArgumentOutOfRangeException.ThrowIfNegative(dimension);
         ArgumentOutOfRangeException.ThrowIfNegative(sample);
         ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(sample, Count);
-        ulong key = Mix(Mix(seed + 0x9E3779B97F4A7C15) + (ulong)dimension);
+        ulong key = Mix(Mix(_seed + 0x9E3779B97F4A7C15) + (ulong)dimension);
         double place = (Mix(key + 0xD1B54A32D192ED03 + (ulong)sample) >> 11) * (1.0 / (1UL << 53));
         return Math.Min((Slice((uint)sample, key) + place) / Count, Math.BitDecrement(1.0));
     }
@@ -52,14 +52,14 @@ public sealed class LatinHypercube
 
     private uint Permute(uint value, ulong key)
     {
-        uint mask = (1u << halfBits) - 1;
-        uint left = value >> halfBits, right = value & mask;
+        uint mask = (1u << _halfBits) - 1;
+        uint left = value >> _halfBits, right = value & mask;
         for (int round = 0; round < Rounds; round++)
         {
             (left, right) = (right, left ^ ((uint)(Mix(key + ((ulong)round << 32) + right) >> 32) & mask));
         }
 
-        return (left << halfBits) | right;
+        return (left << _halfBits) | right;
     }
 
     // Finaliser of SplitMix64 (Steele, Lea and Flood 2014).

@@ -14,14 +14,14 @@ namespace LureSim.Studies.Sweep;
 /// </summary>
 public sealed class SweepPlan
 {
-    private readonly ScenarioSource source;
-    private readonly IReadOnlyList<string> overrides;
-    private readonly IReadOnlyList<Axis> axes;
-    private readonly SweepPoints points;
-    private readonly IFigureSource figures;
-    private readonly GuessDesign? doubt;
-    private readonly GuessedKey[][] guesses = [];
-    private readonly KeySpec[] guessColumns = [];
+    private readonly ScenarioSource _source;
+    private readonly IReadOnlyList<string> _overrides;
+    private readonly IReadOnlyList<Axis> _axes;
+    private readonly SweepPoints _points;
+    private readonly IFigureSource _figures;
+    private readonly GuessDesign? _doubt;
+    private readonly GuessedKey[][] _guesses = [];
+    private readonly KeySpec[] _guessColumns = [];
 
     /// <summary>Creates the plan. With doubt every point is read once to learn its guesses.</summary>
     /// <param name="source">Scenario.</param>
@@ -36,12 +36,12 @@ public sealed class SweepPlan
     {
         ArgumentNullException.ThrowIfNull(points);
         ArgumentNullException.ThrowIfNull(figures);
-        (this.source, this.overrides, this.axes, this.points, this.figures, this.doubt) = (source, overrides, axes, points, figures, doubt);
+        (_source, _overrides, _axes, _points, _figures, _doubt) = (source, overrides, axes, points, figures, doubt);
         if (doubt is not null)
         {
-            guesses = [.. Enumerable.Range(0, points.Count).Select(GuessesAt)];
-            guessColumns = [.. guesses.SelectMany(g => g).Select(g => g.Key).Distinct().OrderBy(k => k.Index)];
-            if (guessColumns.Length == 0)
+            _guesses = [.. Enumerable.Range(0, points.Count).Select(GuessesAt)];
+            _guessColumns = [.. _guesses.SelectMany(g => g).Select(g => g.Key).Distinct().OrderBy(k => k.Index)];
+            if (_guessColumns.Length == 0)
             {
                 throw new SweepException("--doubt: nothing is guessed here, so there is nothing to draw");
             }
@@ -49,14 +49,14 @@ public sealed class SweepPlan
 
         Layout = new(
             [.. axes.SelectMany(SweepCells.Columns)],
-            [.. guessColumns.Select(k => ColumnUnit.Append(SweepLayout.GuessMark + k.Path, k.Kind))],
+            [.. _guessColumns.Select(k => ColumnUnit.Append(SweepLayout.GuessMark + k.Path, k.Kind))],
             figures.Words,
             figures.Numbers,
             doubt?.Samples ?? 1);
     }
 
     /// <summary>Number of runs.</summary>
-    public int Count => checked(points.Count * Layout.Samples);
+    public int Count => checked(_points.Count * Layout.Samples);
 
     /// <summary>Columns of the table.</summary>
     public SweepLayout Layout { get; }
@@ -68,10 +68,10 @@ public sealed class SweepPlan
     public SweepRow Run(int index, CancellationToken stop)
     {
         (int point, int sample) = Math.DivRem(index, Layout.Samples);
-        AxisValue[] values = points.At(point);
-        GuessedKey[] drawn = doubt is null ? [] : guesses[point];
-        string[] inputs = [.. values.SelectMany((v, a) => SweepCells.Cells(axes[a], v)), .. guessColumns.Select(k => GuessCell(drawn, k, sample))];
-        ScenarioResult scenario = source.Resolve([.. overrides, .. values.SelectMany(v => v.Overrides), .. doubt?.Overrides(drawn, sample) ?? []]);
+        AxisValue[] values = _points.At(point);
+        GuessedKey[] drawn = _doubt is null ? [] : _guesses[point];
+        string[] inputs = [.. values.SelectMany((v, a) => SweepCells.Cells(_axes[a], v)), .. _guessColumns.Select(k => GuessCell(drawn, k, sample))];
+        ScenarioResult scenario = _source.Resolve([.. _overrides, .. values.SelectMany(v => v.Overrides), .. _doubt?.Overrides(drawn, sample) ?? []]);
         if (!scenario.IsValid)
         {
             string reason = string.Join("; ", scenario.Errors.Select(e => e.Key.Length > 0 ? $"{e.Key}: {e.Message}" : e.Message));
@@ -86,7 +86,7 @@ public sealed class SweepPlan
     {
         try
         {
-            return figures.Run(scenario, stop);
+            return _figures.Run(scenario, stop);
         }
         catch (Exception e) when (e is not OperationCanceledException)
         {
@@ -97,10 +97,10 @@ public sealed class SweepPlan
 
     private GuessedKey[] GuessesAt(int point)
     {
-        ScenarioResult scenario = source.Resolve([.. overrides, .. points.At(point).SelectMany(v => v.Overrides)]);
-        return scenario.IsValid ? GuessDesign.Of(scenario, figures) : [];
+        ScenarioResult scenario = _source.Resolve([.. _overrides, .. _points.At(point).SelectMany(v => v.Overrides)]);
+        return scenario.IsValid ? GuessDesign.Of(scenario, _figures) : [];
     }
 
     private string GuessCell(GuessedKey[] drawn, KeySpec key, int sample) =>
-        Array.Find(drawn, g => g.Key == key) is GuessedKey guess ? CsvLine.Number(doubt!.Value(guess, sample)) : "";
+        Array.Find(drawn, g => g.Key == key) is GuessedKey guess ? CsvLine.Number(_doubt!.Value(guess, sample)) : "";
 }

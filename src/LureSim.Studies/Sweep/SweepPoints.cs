@@ -6,9 +6,9 @@ namespace LureSim.Studies.Sweep;
 /// <summary>The combinations of what varies: every one of a grid, or samples of it.</summary>
 public sealed class SweepPoints
 {
-    private readonly Func<int, AxisValue[]> at;
+    private readonly Func<int, AxisValue[]> _at;
 
-    private SweepPoints(int count, Func<int, AxisValue[]> at) => (Count, this.at) = (count, at);
+    private SweepPoints(int count, Func<int, AxisValue[]> at) => (Count, _at) = (count, at);
 
     /// <summary>Number of points.</summary>
     public int Count { get; }
@@ -34,5 +34,5 @@ public sealed class SweepPoints
 
     /// <summary>One point: one value per axis.</summary>
     /// <param name="index">0 to <see cref="Count"/> - 1.</param>
-    public AxisValue[] At(int index) => at(index);
+    public AxisValue[] At(int index) => _at(index);
 }

@@ -6,29 +6,29 @@ namespace LureSim.Cli.Tests.Commands;
 public sealed class CastAcrossTests : IDisposable
 {
     private static readonly string Small = Session.Scenario("small-walker");
-    private readonly string folder = Directory.CreateTempSubdirectory("luresim-").FullName;
+    private readonly string _folder = Directory.CreateTempSubdirectory("luresim-").FullName;
 
-    public void Dispose() => Directory.Delete(folder, recursive: true);
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     [Fact]
     public void Rods_of_several_lengths_get_bands_and_verdicts_whatever_the_threads()
     {
-        Session one = Session.Run("cast", Small, "--across", "rod-length", "--doubt", "20", "--threads", "1", "--json", "--out", folder, "--plots", "png");
+        Session one = Session.Run("cast", Small, "--across", "rod-length", "--doubt", "20", "--threads", "1", "--json", "--out", _folder, "--plots", "png");
         Assert.Equal(ExitCode.Done, one.Exit);
         JsonElement cases = JsonDocument.Parse(one.Out).RootElement.GetProperty("cases");
         Assert.Equal(6, cases.GetArrayLength());
         Assert.Equal("6 ft 6 in", cases[2].GetProperty("compared_with").GetString());
         Assert.Contains(cases[2].GetProperty("verdict").GetString(), (string[])["you will notice", "you will not"]);
         Assert.True(cases[2].GetProperty("gain_p10_m").GetDouble() < cases[2].GetProperty("gain_p90_m").GetDouble());
-        Assert.True(File.Exists(Path.Combine(folder, "cast_across.png")));
-        Assert.Equal(21, File.ReadAllLines(Path.Combine(folder, "cast_across_draws.csv")).Length);
+        Assert.True(File.Exists(Path.Combine(_folder, "cast_across.png")));
+        Assert.Equal(21, File.ReadAllLines(Path.Combine(_folder, "cast_across_draws.csv")).Length);
         Assert.Equal(one.Out, Session.Run("cast", Small, "--across", "rod-length", "--doubt", "20", "--threads", "2", "--json").Out);
     }
 
     [Fact]
     public void Words_are_compared_with_the_first_and_the_text_says_so()
     {
-        Session session = Session.Run("cast", Small, "--across", "line.material=braid,nylon", "--doubt", "20", "--out", folder, "--plots", "none");
+        Session session = Session.Run("cast", Small, "--across", "line.material=braid,nylon", "--doubt", "20", "--out", _folder, "--plots", "none");
         Assert.Equal(ExitCode.Done, session.Exit);
         Assert.Contains("Gain: of the mean, on the first", session.Out, StringComparison.Ordinal);
         Assert.Contains("16 (scatter/gain)^2", session.Out, StringComparison.Ordinal);

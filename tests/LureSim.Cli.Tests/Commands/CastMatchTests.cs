@@ -6,16 +6,16 @@ namespace LureSim.Cli.Tests.Commands;
 public sealed class CastMatchTests : IDisposable
 {
     private static readonly string Small = Session.Scenario("small-walker");
-    private readonly string folder = Directory.CreateTempSubdirectory("luresim-").FullName;
+    private readonly string _folder = Directory.CreateTempSubdirectory("luresim-").FullName;
 
-    public void Dispose() => Directory.Delete(folder, recursive: true);
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     [Fact]
     public void The_part_it_writes_casts_as_far_as_measured()
     {
-        Session match = Session.Run("cast", Small, "--match", "28 m", "--out", folder, "--plots", "none", "--quiet");
+        Session match = Session.Run("cast", Small, "--match", "28 m", "--out", _folder, "--plots", "none", "--quiet");
         Assert.Equal((ExitCode.Done, ""), (match.Exit, match.Error));
-        Session cast = Session.Run("cast", Small, "--json", "--set", $"cast={Path.Combine(folder, "angler.toml")}");
+        Session cast = Session.Run("cast", Small, "--json", "--set", $"cast={Path.Combine(_folder, "angler.toml")}");
         Assert.Equal(28.0, JsonDocument.Parse(cast.Out).RootElement.GetProperty("distance_m").GetDouble(), 0.1);
     }
 
@@ -23,14 +23,14 @@ public sealed class CastMatchTests : IDisposable
     public void A_csv_of_casts_gives_one_effort_with_its_scatter()
     {
         string csv = Write("# three casts, made up\nlure,lure.mass,distance\nlight,,27 m\nheavy,14 g,105 ft\nlight,,28.5 m\n");
-        Session session = Session.Run("cast", Small, "--match", csv, "--out", folder, "--plots", "svg");
+        Session session = Session.Run("cast", Small, "--match", csv, "--out", _folder, "--plots", "svg");
         Assert.Equal(ExitCode.Done, session.Exit);
         Assert.Contains("common effort", session.Out, StringComparison.Ordinal);
-        Assert.True(File.Exists(Path.Combine(folder, "cast_match.svg")));
-        JsonElement json = JsonDocument.Parse(File.ReadAllText(Path.Combine(folder, "match.json"))).RootElement;
+        Assert.True(File.Exists(Path.Combine(_folder, "cast_match.svg")));
+        JsonElement json = JsonDocument.Parse(File.ReadAllText(Path.Combine(_folder, "match.json"))).RootElement;
         Assert.Equal(3, json.GetProperty("casts").GetArrayLength());
         Assert.True(json.GetProperty("distance_scatter").GetDouble() > 0.0);
-        Assert.Equal(4, File.ReadAllLines(Path.Combine(folder, "match.csv")).Length);
+        Assert.Equal(4, File.ReadAllLines(Path.Combine(_folder, "match.csv")).Length);
     }
 
     [Theory]
@@ -67,7 +67,7 @@ public sealed class CastMatchTests : IDisposable
 
     private string Write(string text)
     {
-        string path = Path.Combine(folder, "casts.csv");
+        string path = Path.Combine(_folder, "casts.csv");
         File.WriteAllText(path, text);
         return path;
     }

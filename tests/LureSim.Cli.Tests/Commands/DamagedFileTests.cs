@@ -22,14 +22,14 @@ public sealed partial class DamagedFileTests : IDisposable
     private static readonly int Iterations =
         int.Parse(Environment.GetEnvironmentVariable("LURESIM_DAMAGED_FILES") ?? "100", CultureInfo.InvariantCulture);
 
-    private readonly string folder = Directory.CreateTempSubdirectory("luresim-damaged-").FullName;
+    private readonly string _folder = Directory.CreateTempSubdirectory("luresim-damaged-").FullName;
 
-    private int count, ran;
+    private int _count, _ran;
 
     // Some of them build on others, which are looked for beside the damaged file.
-    public DamagedFileTests() => Array.ForEach(Paths, p => File.Copy(p, Path.Combine(folder, Path.GetFileName(p))));
+    public DamagedFileTests() => Array.ForEach(Paths, p => File.Copy(p, Path.Combine(_folder, Path.GetFileName(p))));
 
-    public void Dispose() => Directory.Delete(folder, recursive: true);
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     [Fact]
     public void Numbers_changed() =>
@@ -100,12 +100,12 @@ public sealed partial class DamagedFileTests : IDisposable
             EndsInWords(file);
         }
 
-        Assert.Equal(Files.Length, ran);
+        Assert.Equal(Files.Length, _ran);
     }
 
     private void EndsInWords(string text)
     {
-        string path = Path.Combine(folder, $"s{count++}.toml");
+        string path = Path.Combine(_folder, $"s{_count++}.toml");
         File.WriteAllText(path, text);
         Session s = Session.Run("retrieve", path, "--json", "--quiet", "--plots", "none", "--set", "retrieve.duration=0.6 s", "--set", "solver.nodes=20");
         Assert.True(s.Exit is 0 or 2 or 3, $"exit {s.Exit}");
@@ -117,7 +117,7 @@ public sealed partial class DamagedFileTests : IDisposable
             Assert.Empty(s.Out);
         }
 
-        ran += s.Exit == 0 ? 1 : 0;
+        _ran += s.Exit == 0 ? 1 : 0;
         File.Delete(path);
     }
 

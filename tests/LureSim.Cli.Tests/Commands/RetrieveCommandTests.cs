@@ -7,27 +7,27 @@ public sealed class RetrieveCommandTests : IDisposable
 {
     private static readonly string Large = Session.Scenario("large-walker");
 
-    private readonly string folder = Path.Combine(Path.GetTempPath(), "luresim-" + Path.GetRandomFileName());
+    private readonly string _folder = Path.Combine(Path.GetTempPath(), "luresim-" + Path.GetRandomFileName());
 
     public void Dispose()
     {
-        if (Directory.Exists(folder))
+        if (Directory.Exists(_folder))
         {
-            Directory.Delete(folder, recursive: true);
+            Directory.Delete(_folder, recursive: true);
         }
     }
 
     [Fact]
     public void Text_and_all_files_are_written()
     {
-        Session session = Session.Run("retrieve", Large, "--out", folder, "--plots", "png", "--set", "retrieve.duration=4 s");
+        Session session = Session.Run("retrieve", Large, "--out", _folder, "--plots", "png", "--set", "retrieve.duration=4 s");
         Assert.Equal(ExitCode.Done, session.Exit);
         Assert.Contains("swing side to side", session.Out, StringComparison.Ordinal);
         Assert.Contains("Care: hooks are sharp", session.Out, StringComparison.Ordinal);
         Assert.Empty(session.Error);
         Assert.Equal(
             ["effective.toml", "loads.png", "path_top.png", "pull_slack_turn.png", "series.csv", "side_view.png", "summary.json"],
-            Directory.GetFiles(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+            Directory.GetFiles(_folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
     }
 
     [Fact]
@@ -43,17 +43,17 @@ public sealed class RetrieveCommandTests : IDisposable
             "handle_turns_per_s", "wrist_torque_peak_Nm",
         ];
         Assert.All(keys, key => Assert.True(json.TryGetProperty(key, out _), key));
-        Assert.False(Directory.Exists(folder));
+        Assert.False(Directory.Exists(_folder));
     }
 
     [Fact]
     public void The_effective_scenario_gives_the_same_run()
     {
         string[] small = ["--plots", "none", "--quiet", "--set", "retrieve.duration=3 s"];
-        Session.Run(["retrieve", Large, "--out", folder, .. small]);
-        string first = File.ReadAllText(Path.Combine(folder, "series.csv"));
-        string again = Path.Combine(folder, "again");
-        Session session = Session.Run("retrieve", Path.Combine(folder, "effective.toml"), "--out", again, "--plots", "none", "--quiet");
+        Session.Run(["retrieve", Large, "--out", _folder, .. small]);
+        string first = File.ReadAllText(Path.Combine(_folder, "series.csv"));
+        string again = Path.Combine(_folder, "again");
+        Session session = Session.Run("retrieve", Path.Combine(_folder, "effective.toml"), "--out", again, "--plots", "none", "--quiet");
         Assert.Equal(ExitCode.Done, session.Exit);
         Assert.Empty(session.Out);
         Assert.Equal(first, File.ReadAllText(Path.Combine(again, "series.csv")));
@@ -62,47 +62,47 @@ public sealed class RetrieveCommandTests : IDisposable
     [Fact]
     public void A_broken_scenario_is_told_on_stderr_and_leaves_nothing()
     {
-        Session session = Session.Run("retrieve", Large, "--out", folder, "--set", "lure.mass=-1 g", "--set", "rod.length=0,5 m");
+        Session session = Session.Run("retrieve", Large, "--out", _folder, "--set", "lure.mass=-1 g", "--set", "rod.length=0,5 m");
         Assert.Equal(ExitCode.BadInput, session.Exit);
         Assert.Empty(session.Out);
         Assert.Equal(2, session.Error.TrimEnd().Split('\n').Length);
-        Assert.False(Directory.Exists(folder));
+        Assert.False(Directory.Exists(_folder));
     }
 
     [Fact]
     public void A_missing_file_is_one_line()
     {
-        Session session = Session.Run("retrieve", "nowhere.toml", "--out", folder);
+        Session session = Session.Run("retrieve", "nowhere.toml", "--out", _folder);
         Assert.Equal(ExitCode.BadInput, session.Exit);
         Assert.Equal("nowhere.toml: there is no such file", session.Error.TrimEnd());
-        Assert.False(Directory.Exists(folder));
+        Assert.False(Directory.Exists(_folder));
     }
 
     [Fact]
     public void A_folder_that_cannot_be_written_is_one_line()
     {
-        File.WriteAllText(folder, "a file where the folder should be");
+        File.WriteAllText(_folder, "a file where the folder should be");
         try
         {
-            Session session = Session.Run("retrieve", Large, "--out", Path.Combine(folder, "x"), "--plots", "none", "--set", "retrieve.duration=1 s");
+            Session session = Session.Run("retrieve", Large, "--out", Path.Combine(_folder, "x"), "--plots", "none", "--set", "retrieve.duration=1 s");
             Assert.Equal(ExitCode.BadInput, session.Exit);
             Assert.StartsWith("cannot write to '", Assert.Single(session.Error.TrimEnd().Split('\n')), StringComparison.Ordinal);
         }
         finally
         {
-            File.Delete(folder);
+            File.Delete(_folder);
         }
     }
 
     [Fact]
     public void A_retrieve_that_runs_out_of_water_says_when_and_keeps_what_it_has()
     {
-        Session session = Session.Run("retrieve", Large, "--out", folder, "--plots", "none", "--set", "retrieve.distance=3 m", "--set", "retrieve.duration=20 s");
+        Session session = Session.Run("retrieve", Large, "--out", _folder, "--plots", "none", "--set", "retrieve.distance=3 m", "--set", "retrieve.duration=20 s");
         Assert.Equal(ExitCode.NotFinished, session.Exit);
         Assert.Contains("last good time", session.Error, StringComparison.Ordinal);
         Assert.Contains("reached the rod", session.Error, StringComparison.Ordinal);
         Assert.Contains("STOPPED EARLY", session.Out, StringComparison.Ordinal);
-        Assert.True(File.Exists(Path.Combine(folder, "series.csv")));
+        Assert.True(File.Exists(Path.Combine(_folder, "series.csv")));
     }
 
     [Fact]
@@ -110,9 +110,9 @@ public sealed class RetrieveCommandTests : IDisposable
     {
         using var stop = new CancellationTokenSource();
         stop.Cancel();
-        Session session = Session.Run(stop.Token, "retrieve", Large, "--out", folder);
+        Session session = Session.Run(stop.Token, "retrieve", Large, "--out", _folder);
         Assert.Equal(ExitCode.Stopped, session.Exit);
-        Assert.False(Directory.Exists(folder));
+        Assert.False(Directory.Exists(_folder));
     }
 
     [Theory]

@@ -16,13 +16,13 @@ public sealed class SweepCommandTests : IDisposable
     private static readonly string Small = Session.Scenario("small-walker");
     private static readonly string[] Coarse = ["--set", "retrieve.duration=3 s", "--set", "solver.nodes=6", "--set", "solver.step=1 ms"];
 
-    private readonly DirectoryInfo root = Directory.CreateTempSubdirectory("luresim-");
+    private readonly DirectoryInfo _root = Directory.CreateTempSubdirectory("luresim-");
 
-    private string Folder => Path.Combine(root.FullName, "out");
+    private string Folder => Path.Combine(_root.FullName, "out");
 
     private string Table => File.ReadAllText(Path.Combine(Folder, "sweep.csv"));
 
-    public void Dispose() => root.Delete(recursive: true);
+    public void Dispose() => _root.Delete(recursive: true);
 
     [Fact]
     public void A_row_is_the_summary_of_the_same_single_run()
@@ -93,7 +93,7 @@ public sealed class SweepCommandTests : IDisposable
     [Fact]
     public void A_sweep_may_give_the_key_that_the_file_lacks()
     {
-        string file = Path.Combine(root.FullName, "s.toml");
+        string file = Path.Combine(_root.FullName, "s.toml");
         File.WriteAllText(file, File.ReadAllText(Small).Replace("mass = \"10 g\"", "", StringComparison.Ordinal));
         Assert.Equal(ExitCode.Done, Session.Run(["sweep", file, .. Coarse, "--vary", "lure.mass=9 g,10 g", "--out", Folder]).Exit);
         Session lacking = Session.Run(["sweep", file, .. Coarse, "--vary", "retrieve.cadence=1 /s,2 /s", "--out", Folder]);
@@ -171,7 +171,7 @@ public sealed class SweepCommandTests : IDisposable
     [InlineData("no parts were given", ".")]
     public void Merge_says_what_it_lacks(string part, string name)
     {
-        Session session = Session.Run("sweep", "merge", Path.Combine(root.FullName, name));
+        Session session = Session.Run("sweep", "merge", Path.Combine(_root.FullName, name));
         Assert.Equal(ExitCode.BadInput, session.Exit);
         Assert.Contains(part, session.Error, StringComparison.Ordinal);
     }

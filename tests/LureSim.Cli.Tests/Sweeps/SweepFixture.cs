@@ -7,7 +7,7 @@ public sealed class SweepFixture : IDisposable
 {
     public const int Runs = 500;
 
-    private readonly DirectoryInfo root = Directory.CreateTempSubdirectory("luresim-");
+    private readonly DirectoryInfo _root = Directory.CreateTempSubdirectory("luresim-");
 
     public SweepFixture()
     {
@@ -18,9 +18,9 @@ public sealed class SweepFixture : IDisposable
 
     public byte[] Table { get; }
 
-    public void Dispose() => root.Delete(recursive: true);
+    public void Dispose() => _root.Delete(recursive: true);
 
-    public string At(string name) => Path.Combine(root.FullName, name);
+    public string At(string name) => Path.Combine(_root.FullName, name);
 
     public string NewFolder() => At(Path.GetRandomFileName());
 

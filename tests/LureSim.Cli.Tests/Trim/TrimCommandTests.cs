@@ -6,9 +6,9 @@ namespace LureSim.Cli.Tests.Trim;
 /// <summary>The command <c>trim</c> as a person types it.</summary>
 public sealed class TrimCommandTests : IDisposable
 {
-    private readonly string folder = Directory.CreateTempSubdirectory("trim").FullName;
+    private readonly string _folder = Directory.CreateTempSubdirectory("trim").FullName;
 
-    public void Dispose() => Directory.Delete(folder, recursive: true);
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     [Theory]
     [InlineData("large-walker")]
@@ -16,12 +16,12 @@ public sealed class TrimCommandTests : IDisposable
     [InlineData("hollow-weedless")]
     public void Every_lure_floats_with_files_and_words(string name)
     {
-        Session session = Session.Run("trim", Session.Scenario(name), "--out", folder, "--plots", "svg");
+        Session session = Session.Run("trim", Session.Scenario(name), "--out", _folder, "--plots", "svg");
         Assert.Equal(ExitCode.Done, session.Exit);
         Assert.Contains("It floats", session.Out, StringComparison.Ordinal);
         Assert.All(session.Out.Split('\n'), line => Assert.True(line.Length <= 100 || line.StartsWith("Files:", StringComparison.Ordinal), line));
         Assert.All(
-            (string[])["trim.json", "trim_drafts.csv", "effective.toml", "trim_side.svg", "trim_righting.svg"], f => Assert.True(File.Exists(Path.Combine(folder, f)), f));
+            (string[])["trim.json", "trim_drafts.csv", "effective.toml", "trim_side.svg", "trim_righting.svg"], f => Assert.True(File.Exists(Path.Combine(_folder, f)), f));
     }
 
     [Fact]
@@ -38,9 +38,9 @@ public sealed class TrimCommandTests : IDisposable
     [Fact]
     public void Tail_ballast_is_called_outside_the_walk_and_a_lure_that_lies_over_is_called_so()
     {
-        Session slanted = Session.Run("trim", Session.Scenario("hollow-weedless"), "--set", "lure.ballast[1].x=-14 mm", "--out", folder, "--plots", "none");
+        Session slanted = Session.Run("trim", Session.Scenario("hollow-weedless"), "--set", "lure.ballast[1].x=-14 mm", "--out", _folder, "--plots", "none");
         Assert.Contains("holds for flat floaters only", slanted.Out, StringComparison.Ordinal);
-        Session over = Session.Run("trim", Session.Scenario("large-walker"), "--set", "lure.ballast[1].z=8 mm", "--out", folder, "--plots", "none");
+        Session over = Session.Run("trim", Session.Scenario("large-walker"), "--set", "lure.ballast[1].z=8 mm", "--out", _folder, "--plots", "none");
         Assert.Contains("no upright position", over.Out, StringComparison.Ordinal);
     }
 
@@ -49,10 +49,10 @@ public sealed class TrimCommandTests : IDisposable
     {
         Session session = Session.Run(
             "sweep", Session.Scenario("large-walker"), "--command", "trim", "--vary", "lure.ballast[1].x=-12 mm,-20 mm", "--vary", "rod.length=6 ft,7 ft",
-            "--out", folder, "--plots", "none");
+            "--out", _folder, "--plots", "none");
         Assert.Equal(ExitCode.Done, session.Exit);
         Assert.Contains("rod.length does not enter trim", session.Error, StringComparison.Ordinal);
-        string[] rows = File.ReadAllLines(Path.Combine(folder, "sweep.csv"));
+        string[] rows = File.ReadAllLines(Path.Combine(_folder, "sweep.csv"));
         Assert.Equal(5, rows.Length);
         Assert.Contains("trim_deg", rows[0], StringComparison.Ordinal);
     }
@@ -60,7 +60,7 @@ public sealed class TrimCommandTests : IDisposable
     [Fact]
     public void A_lure_that_sinks_is_refused()
     {
-        Session session = Session.Run("trim", Session.Scenario("large-walker"), "--set", "lure.mass=60 g", "--out", folder);
+        Session session = Session.Run("trim", Session.Scenario("large-walker"), "--set", "lure.mass=60 g", "--out", _folder);
         Assert.Equal(ExitCode.BadInput, session.Exit);
         Assert.Contains("would sink", session.Error, StringComparison.Ordinal);
     }

@@ -5,12 +5,12 @@ namespace LureSim.Model.Tests.Data;
 /// <summary>A stored reference trace: columns by header.</summary>
 internal sealed class Trace
 {
-    private readonly string[] header;
-    private readonly double[][] rows;
+    private readonly string[] _header;
+    private readonly double[][] _rows;
 
-    private Trace(string[] header, double[][] rows) => (this.header, this.rows) = (header, rows);
+    private Trace(string[] header, double[][] rows) => (_header, _rows) = (header, rows);
 
-    public int Count => rows.Length;
+    public int Count => _rows.Length;
 
     public static Trace Read(string file)
     {
@@ -24,8 +24,8 @@ internal sealed class Trace
     {
         get
         {
-            int column = Array.IndexOf(header, name);
-            return rows.Select(r => r[column]).ToArray();
+            int column = Array.IndexOf(_header, name);
+            return _rows.Select(r => r[column]).ToArray();
         }
     }
 }

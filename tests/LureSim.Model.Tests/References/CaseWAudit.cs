@@ -13,11 +13,11 @@ namespace LureSim.Model.Tests.References;
 /// </summary>
 internal sealed class CaseWAudit(CoupledStep step)
 {
-    private readonly WalkingHull hull = new(CaseW.Hull);
-    private double work;
-    private double powerBefore;
-    private double handBefore;
-    private double baseSpeed;
+    private readonly WalkingHull _hull = new(CaseW.Hull);
+    private double _work;
+    private double _powerBefore;
+    private double _handBefore;
+    private double _baseSpeed;
 
     public double HandWorkJ { get; private set; }
 
@@ -26,11 +26,11 @@ internal sealed class CaseWAudit(CoupledStep step)
     public void Step(double t, double dt)
     {
         double hand = -Vec3.Dot(step.TipForce, new CaseW.Drive().At(t).Velocity), power = LinePower() + HullPower() + RodPower();
-        double handWork = (0.5 * dt * (hand + handBefore)) + InertiaWork(t);
-        work += (0.5 * dt * (power + powerBefore)) + handWork;
+        double handWork = (0.5 * dt * (hand + _handBefore)) + InertiaWork(t);
+        _work += (0.5 * dt * (power + _powerBefore)) + handWork;
         HandWorkJ += handWork;
-        (powerBefore, handBefore) = (power, hand);
-        HighestResidualJ = Math.Max(HighestResidualJ, Held() - work);
+        (_powerBefore, _handBefore) = (power, hand);
+        HighestResidualJ = Math.Max(HighestResidualJ, Held() - _work);
     }
 
     /// <summary>Work of the accelerating base on the modes: as change of speed, because the acceleration jumps.</summary>
@@ -40,10 +40,10 @@ internal sealed class CaseWAudit(CoupledStep step)
         for (int k = 0; k < 2; k++)
         {
             double rate = 0.5 * (step.Rod.Now.Rate[k] + step.Rod.Before.Rate[k]);
-            work += CaseW.Modes.BaseParticipationKg[k] * (speed - baseSpeed) * rate;
+            work += CaseW.Modes.BaseParticipationKg[k] * (speed - _baseSpeed) * rate;
         }
 
-        baseSpeed = speed;
+        _baseSpeed = speed;
         return work;
     }
 
@@ -98,7 +98,7 @@ internal sealed class CaseWAudit(CoupledStep step)
     private double HullPower()
     {
         HullState h = step.HullNow;
-        return (step.TieWeight * h.W) - (CaseW.Hull.NoseDampingNsM * h.W * h.W) - hull.Power(h.U, h.V, h.R);
+        return (step.TieWeight * h.W) - (CaseW.Hull.NoseDampingNsM * h.W * h.W) - _hull.Power(h.U, h.V, h.R);
     }
 
     private double RodPower()

@@ -78,9 +78,9 @@ public sealed class CaseWTests
 
     private sealed class Outcome(Trace trace)
     {
-        private readonly double[] x = trace["lure_x_m"], y = trace["lure_y_m"], psi = trace["heading_rad"];
-        private readonly List<(double Path, double Turn)> squares = [];
-        private double mean;
+        private readonly double[] _x = trace["lure_x_m"], _y = trace["lure_y_m"], _psi = trace["heading_rad"];
+        private readonly List<(double Path, double Turn)> _squares = [];
+        private double _mean;
 
         public double ImpulseNs { get; private set; }
 
@@ -90,23 +90,23 @@ public sealed class CaseWTests
         {
             double tension = step.TieForce.Length;
             ImpulseNs += dt * tension;
-            mean += dt * tension / OutputS;
+            _mean += dt * tension / OutputS;
             int i = (int)Math.Round(t / OutputS);
             if (Math.Abs((t / OutputS) - i) > 1e-6)
             {
                 return;
             }
 
-            PeakN = Math.Max(PeakN, mean);
-            mean = 0.0;
+            PeakN = Math.Max(PeakN, _mean);
+            _mean = 0.0;
             HullState h = step.HullNow;
-            squares.Add((Math.Pow(h.X - x[i], 2) + Math.Pow(h.Y - y[i], 2), Math.Pow(h.Psi - psi[i], 2)));
+            _squares.Add((Math.Pow(h.X - _x[i], 2) + Math.Pow(h.Y - _y[i], 2), Math.Pow(h.Psi - _psi[i], 2)));
         }
 
         public double PathRms(double end) => Math.Sqrt(Until(end).Average(s => s.Path));
 
         public double TurnRmsDeg(double end) => Math.Sqrt(Until(end).Average(s => s.Turn)) * 180.0 / Math.PI;
 
-        private IEnumerable<(double Path, double Turn)> Until(double end) => squares.Take((int)Math.Round(end / OutputS));
+        private IEnumerable<(double Path, double Turn)> Until(double end) => _squares.Take((int)Math.Round(end / OutputS));
     }
 }

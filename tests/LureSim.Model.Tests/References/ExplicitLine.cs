@@ -9,7 +9,7 @@ namespace LureSim.Model.Tests.References;
 internal sealed class ExplicitLine(int segments, double diameter, double length, double gravity)
 {
     private const double WaterDensity = 1000.0, AirDensity = 1.225, LineDensity = 970.0;
-    private readonly double area = Math.PI * diameter * diameter / 4.0;
+    private readonly double _area = Math.PI * diameter * diameter / 4.0;
 
     /// <summary>Unit directions.</summary>
     public Vec3[] Direction { get; } = new Vec3[segments];
@@ -21,7 +21,7 @@ internal sealed class ExplicitLine(int segments, double diameter, double length,
     public double Segment => length / segments;
 
     /// <summary>Mass of an inner node, kg.</summary>
-    public double NodeMass => LineDensity * area * Segment;
+    public double NodeMass => LineDensity * _area * Segment;
 
     /// <summary>Directions and tensions of all segments; EA 5000 N, BA 4.5 N s.</summary>
     public void Stretch(ReadOnlySpan<Vec3> x, ReadOnlySpan<Vec3> v)
@@ -51,7 +51,7 @@ internal sealed class ExplicitLine(int segments, double diameter, double length,
 
     /// <summary>Buoyancy less weight, N.</summary>
     public double Weight(double wet, double share) =>
-        share * gravity * ((WaterDensity * area * Segment * wet) - NodeMass);
+        share * gravity * ((WaterDensity * _area * Segment * wet) - NodeMass);
 
     /// <summary>Smoothstep, clipped.</summary>
     public static double Smooth(double s)

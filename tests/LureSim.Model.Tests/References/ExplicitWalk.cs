@@ -13,8 +13,8 @@ internal sealed class ExplicitWalk : IOdeSystem
     private const int N = 40, Inner = N - 1, RodAt = HullAt + 8;
     private const double M11 = 0.01908, M22 = 0.02877713631, M23 = 2.454979372e-6, M33 = 2.1202747e-5, Arm = 0.0539;
     private static readonly Vec3 Flex = new(0.8, 0.0, 0.6);
-    private readonly ExplicitLine line = new(N, 0.30e-3, 15.0, 9.81);
-    private readonly Vec3[] x = new Vec3[N + 1], v = new Vec3[N + 1];
+    private readonly ExplicitLine _line = new(N, 0.30e-3, 15.0, 9.81);
+    private readonly Vec3[] _x = new Vec3[N + 1], _v = new Vec3[N + 1];
 
     public int Dimension => RodAt + 4;
 
@@ -37,29 +37,29 @@ internal sealed class ExplicitWalk : IOdeSystem
         (double s, double rate, double acceleration) = CaseW.Pulse(t);
         ReadOnlySpan<double> hull = y.Slice(HullAt, 8), rod = y.Slice(RodAt, 4);
         double cos = Math.Cos(hull[2]), sin = Math.Sin(hull[2]), lateral = hull[4] + (Arm * hull[5]);
-        x[0] = new Vec3(-0.45 * t, 0.0, 0.8) + ((rod[0] + rod[2] - (0.20 * s)) * Flex);
-        v[0] = new Vec3(-0.45, 0.0, 0.0) + ((rod[1] + rod[3] - (0.20 * rate)) * Flex);
-        x[N] = new Vec3(hull[0] + (Arm * cos), hull[1] + (Arm * sin), hull[6]);
-        v[N] = new Vec3((hull[3] * cos) - (lateral * sin), (hull[3] * sin) + (lateral * cos), hull[7]);
+        _x[0] = new Vec3(-0.45 * t, 0.0, 0.8) + ((rod[0] + rod[2] - (0.20 * s)) * Flex);
+        _v[0] = new Vec3(-0.45, 0.0, 0.0) + ((rod[1] + rod[3] - (0.20 * rate)) * Flex);
+        _x[N] = new Vec3(hull[0] + (Arm * cos), hull[1] + (Arm * sin), hull[6]);
+        _v[N] = new Vec3((hull[3] * cos) - (lateral * sin), (hull[3] * sin) + (lateral * cos), hull[7]);
         for (int i = 1; i <= Inner; i++)
         {
             int p = 3 * (i - 1), q = p + (3 * Inner);
-            x[i] = new Vec3(y[p], y[p + 1], y[p + 2]);
-            v[i] = new Vec3(y[q], y[q + 1], y[q + 2]);
+            _x[i] = new Vec3(y[p], y[p + 1], y[p + 2]);
+            _v[i] = new Vec3(y[q], y[q + 1], y[q + 2]);
             (dydt[p], dydt[p + 1], dydt[p + 2]) = (y[q], y[q + 1], y[q + 2]);
         }
 
-        line.Stretch(x, v);
+        _line.Stretch(_x, _v);
         for (int i = 1; i <= Inner; i++)
         {
-            Vec3 a = (1.0 / line.NodeMass)
-                * (line.Outer(i, x[i], v[i], 1.0) + (line.Tension[i] * line.Direction[i]) - (line.Tension[i - 1] * line.Direction[i - 1]));
+            Vec3 a = (1.0 / _line.NodeMass)
+                * (_line.Outer(i, _x[i], _v[i], 1.0) + (_line.Tension[i] * _line.Direction[i]) - (_line.Tension[i - 1] * _line.Direction[i - 1]));
             int q = (3 * (i - 1)) + (3 * Inner);
             (dydt[q], dydt[q + 1], dydt[q + 2]) = (a.X, a.Y, a.Z);
         }
 
-        Hull(hull, cos, sin, -line.Tension[N - 1] * line.Direction[N - 1], dydt.Slice(HullAt, 8));
-        Rod(rod, Vec3.Dot(line.Tension[0] * line.Direction[0], Flex), acceleration, dydt.Slice(RodAt, 4));
+        Hull(hull, cos, sin, -_line.Tension[N - 1] * _line.Direction[N - 1], dydt.Slice(HullAt, 8));
+        Rod(rod, Vec3.Dot(_line.Tension[0] * _line.Direction[0], Flex), acceleration, dydt.Slice(RodAt, 4));
     }
 
     private void Hull(ReadOnlySpan<double> h, double cos, double sin, Vec3 pull, Span<double> rates)
@@ -71,7 +71,7 @@ internal sealed class ExplicitWalk : IOdeSystem
         double b = (-r * M11 * u) + swayDrag + fy;
         double c = (-(M22 - M11) * u * sway) - (M23 * u * r) + yawDrag + (Arm * fy);
         double det = (M22 * M33) - (M23 * M23);
-        double tieWeight = line.Weight(ExplicitLine.Smooth(0.5 - (h[6] / 0.010)), 0.5);
+        double tieWeight = _line.Weight(ExplicitLine.Smooth(0.5 - (h[6] / 0.010)), 0.5);
         (rates[0], rates[1], rates[2]) = ((u * cos) - (sway * sin), (u * sin) + (sway * cos), r);
         (rates[3], rates[4], rates[5]) = (a / M11, ((M33 * b) - (M23 * c)) / det, ((M22 * c) - (M23 * b)) / det);
         rates[6] = h[7];

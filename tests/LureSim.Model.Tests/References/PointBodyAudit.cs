@@ -9,9 +9,9 @@ namespace LureSim.Model.Tests.References;
 /// </summary>
 internal sealed class PointBodyAudit(PointBodyCase run)
 {
-    private double work;
-    private double powerBefore;
-    private double tipPowerBefore;
+    private double _work;
+    private double _powerBefore;
+    private double _tipPowerBefore;
 
     public double TipWorkJ { get; private set; }
 
@@ -43,10 +43,10 @@ internal sealed class PointBodyAudit(PointBodyCase run)
             power += Vec3.Dot(run.OuterForce(i), v);
         }
 
-        work += 0.5 * dt * (power + powerBefore + tipPower + tipPowerBefore);
-        TipWorkJ += 0.5 * dt * (tipPower + tipPowerBefore);
-        (powerBefore, tipPowerBefore) = (power, tipPower);
-        ResidualJ = held - work;
+        _work += 0.5 * dt * (power + _powerBefore + tipPower + _tipPowerBefore);
+        TipWorkJ += 0.5 * dt * (tipPower + _tipPowerBefore);
+        (_powerBefore, _tipPowerBefore) = (power, tipPower);
+        ResidualJ = held - _work;
         HighestResidualJ = Math.Max(HighestResidualJ, ResidualJ);
     }
 

@@ -58,8 +58,8 @@ public sealed class PointBodyTests
 
     private sealed class Outcome(Trace trace)
     {
-        private readonly double[] x = trace["far_end_x_m"], y = trace["far_end_y_m"], z = trace["far_end_z_m"];
-        private readonly List<double> squares = [];
+        private readonly double[] _x = trace["far_end_x_m"], _y = trace["far_end_y_m"], _z = trace["far_end_z_m"];
+        private readonly List<double> _squares = [];
 
         public double Peak { get; private set; }
 
@@ -75,10 +75,10 @@ public sealed class PointBodyTests
             int i = (int)Math.Round(t / OutputS);
             if (Math.Abs((t / OutputS) - i) < 1e-6)
             {
-                squares.Add(Math.Pow(px - x[i], 2) + Math.Pow(py - y[i], 2) + Math.Pow(pz - z[i], 2));
+                _squares.Add(Math.Pow(px - _x[i], 2) + Math.Pow(py - _y[i], 2) + Math.Pow(pz - _z[i], 2));
             }
         }
 
-        public double PathRms(double end) => Math.Sqrt(squares.Take((int)Math.Round(end / OutputS)).Average());
+        public double PathRms(double end) => Math.Sqrt(_squares.Take((int)Math.Round(end / OutputS)).Average());
     }
 }

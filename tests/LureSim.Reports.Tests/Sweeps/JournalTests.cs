@@ -6,14 +6,14 @@ namespace LureSim.Reports.Tests.Sweeps;
 
 public sealed class JournalTests : IDisposable
 {
-    private readonly SweepFolder folder = new();
+    private readonly SweepFolder _folder = new();
 
-    public void Dispose() => folder.Dispose();
+    public void Dispose() => _folder.Dispose();
 
     [Fact]
     public void What_was_written_is_there_again()
     {
-        Journal journal = folder.Write("a", SweepFolder.Header(), 4, 0, 3);
+        Journal journal = _folder.Write("a", SweepFolder.Header(), 4, 0, 3);
         Assert.Equal((3, 6, 0), (journal.DoneCount, journal.DueCount, journal.DamagedCount));
         Assert.Equal([true, false, false, true, true, false], Enumerable.Range(0, 6).Select(journal.Has));
         Assert.Equal(SweepFolder.Header().Text, journal.Header.Text);
@@ -24,13 +24,13 @@ public sealed class JournalTests : IDisposable
     [Fact]
     public void A_file_torn_at_any_byte_keeps_every_whole_run()
     {
-        folder.Write("a", SweepFolder.Header(), 2, 3);
-        byte[] whole = File.ReadAllBytes(folder.At("a"));
+        _folder.Write("a", SweepFolder.Header(), 2, 3);
+        byte[] whole = File.ReadAllBytes(_folder.At("a"));
         int[] ends = [.. whole.Index().Where(b => b.Item == '\n').Select(b => b.Index + 1)];
         for (int cut = 0; cut <= whole.Length; cut++)
         {
-            File.WriteAllBytes(folder.At("t"), whole[..cut]);
-            Journal? journal = Journal.Read(folder.At("t"));
+            File.WriteAllBytes(_folder.At("t"), whole[..cut]);
+            Journal? journal = Journal.Read(_folder.At("t"));
             if (cut < ends[0])
             {
                 Assert.Null(journal);
@@ -43,7 +43,7 @@ public sealed class JournalTests : IDisposable
                 writer.Write(SweepFolder.Line(5));
             }
 
-            Assert.Equal(journal.DoneCount + 1, Journal.Read(folder.At("t"))!.DoneCount);
+            Assert.Equal(journal.DoneCount + 1, Journal.Read(_folder.At("t"))!.DoneCount);
         }
     }
 
@@ -51,23 +51,23 @@ public sealed class JournalTests : IDisposable
     [Fact]
     public void Going_on_leaves_nothing_of_a_torn_line_however_long_it_was()
     {
-        folder.Write("a", SweepFolder.Header(), 2);
-        byte[] whole = File.ReadAllBytes(folder.At("a"));
-        folder.Write("b", SweepFolder.Header(), 2, 5);
-        File.WriteAllBytes(folder.At("t"), [.. whole, .. Enumerable.Repeat((byte)'5', 5000)]);
-        using (JournalWriter writer = JournalWriter.Continue(Journal.Read(folder.At("t"))!))
+        _folder.Write("a", SweepFolder.Header(), 2);
+        byte[] whole = File.ReadAllBytes(_folder.At("a"));
+        _folder.Write("b", SweepFolder.Header(), 2, 5);
+        File.WriteAllBytes(_folder.At("t"), [.. whole, .. Enumerable.Repeat((byte)'5', 5000)]);
+        using (JournalWriter writer = JournalWriter.Continue(Journal.Read(_folder.At("t"))!))
         {
             writer.Write(SweepFolder.Line(5));
         }
 
-        Assert.Equal(File.ReadAllBytes(folder.At("b")), File.ReadAllBytes(folder.At("t")));
+        Assert.Equal(File.ReadAllBytes(_folder.At("b")), File.ReadAllBytes(_folder.At("t")));
     }
 
     [Fact]
     public void Any_changed_bit_of_a_run_is_found()
     {
-        folder.Write("a", SweepFolder.Header(), 2, 3, 4);
-        byte[] whole = File.ReadAllBytes(folder.At("a"));
+        _folder.Write("a", SweepFolder.Header(), 2, 3, 4);
+        byte[] whole = File.ReadAllBytes(_folder.At("a"));
         int[] ends = [.. whole.Index().Where(b => b.Item == '\n').Select(b => b.Index)];
         for (int at = ends[1] + 1; at < ends[2]; at++)
         {
@@ -75,8 +75,8 @@ public sealed class JournalTests : IDisposable
             {
                 byte[] damaged = [.. whole];
                 damaged[at] ^= (byte)(1 << bit);
-                File.WriteAllBytes(folder.At("d"), damaged);
-                Journal journal = Journal.Read(folder.At("d"))!;
+                File.WriteAllBytes(_folder.At("d"), damaged);
+                Journal journal = Journal.Read(_folder.At("d"))!;
                 Assert.False(journal.Has(3));
                 Assert.True(journal.Has(2) && journal.Has(4));
                 Assert.InRange(journal.DamagedCount, 1, 2);
@@ -90,25 +90,25 @@ public sealed class JournalTests : IDisposable
     [InlineData("luresim-sweep-1\tabc\tretrieve\t6\t1/1\t2,0,1,1,1\tindex\t0123456789abcdef\n")]
     public void What_is_no_journal_is_refused(string text)
     {
-        File.WriteAllText(folder.At("x"), text);
-        Assert.Contains("is no journal", Assert.Throws<SweepException>(() => Journal.Read(folder.At("x"))).Message, StringComparison.Ordinal);
+        File.WriteAllText(_folder.At("x"), text);
+        Assert.Contains("is no journal", Assert.Throws<SweepException>(() => Journal.Read(_folder.At("x"))).Message, StringComparison.Ordinal);
     }
 
     [Fact]
-    public void A_missing_file_is_no_error() => Assert.Null(Journal.Read(folder.At("none")));
+    public void A_missing_file_is_no_error() => Assert.Null(Journal.Read(_folder.At("none")));
 
     [Fact]
     public void A_run_of_another_part_does_not_count()
     {
-        Journal journal = folder.Write("a", SweepFolder.Header(6, new(1, 2)), 0, 1, 2);
+        Journal journal = _folder.Write("a", SweepFolder.Header(6, new(1, 2)), 0, 1, 2);
         Assert.Equal((2, 1, 3), (journal.DoneCount, journal.DamagedCount, journal.DueCount));
     }
 
     [Fact]
     public void Two_writers_are_refused()
     {
-        using JournalWriter first = JournalWriter.Start(folder.At("a"), SweepFolder.Header());
-        Assert.Throws<OutputException>(() => JournalWriter.Start(folder.At("a"), SweepFolder.Header()));
+        using JournalWriter first = JournalWriter.Start(_folder.At("a"), SweepFolder.Header());
+        Assert.Throws<OutputException>(() => JournalWriter.Start(_folder.At("a"), SweepFolder.Header()));
     }
 
     [Fact]

@@ -13,9 +13,9 @@ public sealed class SweepDoubtTests : IDisposable
     private static readonly SweepLayout Layout = new(["speed"], ["guess.c"], ["pattern"], ["glide_width_m"], Samples);
     private static readonly HeadlineFigure Glide = new("glide_width_m", "glide per twitch", "cm", 100.0);
 
-    private readonly SweepFolder folder = new();
+    private readonly SweepFolder _folder = new();
 
-    public void Dispose() => folder.Dispose();
+    public void Dispose() => _folder.Dispose();
 
     [Fact]
     public void Every_point_has_its_band_and_shares()
@@ -37,11 +37,11 @@ public sealed class SweepDoubtTests : IDisposable
     [Fact]
     public void Files_hold_table_bands_guesses_and_pictures()
     {
-        SweepFiles.Write(folder.At("out"), Table(), [Glide], PlotFormat.Svg);
+        SweepFiles.Write(_folder.At("out"), Table(), [Glide], PlotFormat.Svg);
         Assert.Equal(
             ["bands.csv", "doubt_glide_width.svg", "guesses.csv", "sweep.csv"],
-            Directory.GetFiles(folder.At("out")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
-        Assert.Equal("guess,figure,rank_correlation,weight,low_shift,high_shift", File.ReadLines(folder.At("out/guesses.csv")).First());
+            Directory.GetFiles(_folder.At("out")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.Equal("guess,figure,rank_correlation,weight,low_shift,high_shift", File.ReadLines(_folder.At("out/guesses.csv")).First());
     }
 
     [Fact]
@@ -59,7 +59,7 @@ public sealed class SweepDoubtTests : IDisposable
     private SweepTable Table()
     {
         var header = new JournalHeader("p", "retrieve", 2 * Samples, Shard.Whole, Layout);
-        using (JournalWriter writer = JournalWriter.Start(folder.At("j"), header))
+        using (JournalWriter writer = JournalWriter.Start(_folder.At("j"), header))
         {
             for (int i = 2 * Samples - 1; i >= 0; i--)
             {
@@ -71,6 +71,6 @@ public sealed class SweepDoubtTests : IDisposable
             }
         }
 
-        return SweepTable.Join([Journal.Read(folder.At("j"))!]);
+        return SweepTable.Join([Journal.Read(_folder.At("j"))!]);
     }
 }

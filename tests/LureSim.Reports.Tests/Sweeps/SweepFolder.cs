@@ -9,11 +9,11 @@ public sealed class SweepFolder : IDisposable
 {
     public static readonly SweepLayout Layout = new(["rod.length_m", "line.material"], [], ["pattern"], ["glide_m"], 1);
 
-    private readonly DirectoryInfo folder = Directory.CreateTempSubdirectory("luresim-");
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("luresim-");
 
-    public void Dispose() => folder.Delete(recursive: true);
+    public void Dispose() => _folder.Delete(recursive: true);
 
-    public string At(string name) => Path.Combine(folder.FullName, name);
+    public string At(string name) => Path.Combine(_folder.FullName, name);
 
     public static JournalHeader Header(int count = 6, Shard? shard = null, string print = "abc") => new(print, "retrieve", count, shard ?? Shard.Whole, Layout);
 

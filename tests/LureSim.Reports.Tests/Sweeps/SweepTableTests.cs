@@ -7,15 +7,15 @@ namespace LureSim.Reports.Tests.Sweeps;
 
 public sealed class SweepTableTests : IDisposable
 {
-    private readonly SweepFolder folder = new();
+    private readonly SweepFolder _folder = new();
 
-    public void Dispose() => folder.Dispose();
+    public void Dispose() => _folder.Dispose();
 
     [Fact]
     public void The_table_is_in_order_whatever_the_order_of_finishing()
     {
-        string first = Text(folder.Write("a", SweepFolder.Header(), 0, 1, 2, 3, 4, 5));
-        Assert.Equal(first, Text(folder.Write("b", SweepFolder.Header(), 5, 3, 1, 0, 2, 4)));
+        string first = Text(_folder.Write("a", SweepFolder.Header(), 0, 1, 2, 3, 4, 5));
+        Assert.Equal(first, Text(_folder.Write("b", SweepFolder.Header(), 5, 3, 1, 0, 2, 4)));
         Assert.StartsWith("index,rod.length_m,line.material,status,reason,pattern,glide_m\n0,2.1,nylon,done,,still,0\n", first, StringComparison.Ordinal);
         Assert.Contains("3,2.1,\"a, \"\"b\"\"\",done,,still,1\n", first, StringComparison.Ordinal);
         Assert.Equal(7, first.Count(c => c == '\n'));
@@ -24,7 +24,7 @@ public sealed class SweepTableTests : IDisposable
     [Fact]
     public void Parts_join_to_the_same_bytes()
     {
-        string whole = Text(folder.Write("a", SweepFolder.Header(), 0, 1, 2, 3, 4, 5));
+        string whole = Text(_folder.Write("a", SweepFolder.Header(), 0, 1, 2, 3, 4, 5));
         Journal[] parts = [Part(3, 2, 5), Part(1, 3, 0), Part(2, 4, 1)];
         Assert.Equal(whole, Text(parts));
     }
@@ -39,8 +39,8 @@ public sealed class SweepTableTests : IDisposable
     public void The_same_part_twice_is_an_overlap()
     {
         Part(2, 1, 4);
-        File.Copy(folder.At("p2"), folder.At("again"));
-        Refused("overlap: run 1 is in", Part(1, 0, 3), Part(2, 1, 4), Part(3, 2, 5), Journal.Read(folder.At("again"))!);
+        File.Copy(_folder.At("p2"), _folder.At("again"));
+        Refused("overlap: run 1 is in", Part(1, 0, 3), Part(2, 1, 4), Part(3, 2, 5), Journal.Read(_folder.At("again"))!);
     }
 
     [Fact]
@@ -48,19 +48,19 @@ public sealed class SweepTableTests : IDisposable
 
     [Fact]
     public void A_part_of_another_sweep_is_refused() =>
-        Refused("parts of different sweeps", Part(1, 0, 3), folder.Write("s", SweepFolder.Header(6, new(2, 3), "other"), 1, 4), Part(3, 2, 5));
+        Refused("parts of different sweeps", Part(1, 0, 3), _folder.Write("s", SweepFolder.Header(6, new(2, 3), "other"), 1, 4), Part(3, 2, 5));
 
     [Fact]
     public void Parts_of_different_lengths_are_refused() =>
-        Refused("parts of different sweeps", Part(1, 0, 3), folder.Write("s", SweepFolder.Header(7, new(2, 3)), 1, 4), Part(3, 2, 5));
+        Refused("parts of different sweeps", Part(1, 0, 3), _folder.Write("s", SweepFolder.Header(7, new(2, 3)), 1, 4), Part(3, 2, 5));
 
     [Fact]
     public void Damage_is_told_with_the_gap()
     {
         Part(2, 1, 4);
-        string text = File.ReadAllText(folder.At("p2"));
-        File.WriteAllText(folder.At("p2"), text.Replace("4,2.1", "4,2.2", StringComparison.Ordinal));
-        Refused("(4); damaged lines: 1", Part(1, 0, 3), Journal.Read(folder.At("p2"))!, Part(3, 2, 5));
+        string text = File.ReadAllText(_folder.At("p2"));
+        File.WriteAllText(_folder.At("p2"), text.Replace("4,2.1", "4,2.2", StringComparison.Ordinal));
+        Refused("(4); damaged lines: 1", Part(1, 0, 3), Journal.Read(_folder.At("p2"))!, Part(3, 2, 5));
     }
 
     [Fact]
@@ -76,5 +76,5 @@ public sealed class SweepTableTests : IDisposable
         return Encoding.UTF8.GetString(stream.ToArray());
     }
 
-    private Journal Part(int number, params int[] indices) => folder.Write($"p{number}", SweepFolder.Header(6, new Shard(number, 3)), indices);
+    private Journal Part(int number, params int[] indices) => _folder.Write($"p{number}", SweepFolder.Header(6, new Shard(number, 3)), indices);
 }

@@ -12,13 +12,13 @@ namespace LureSim.Validation.Invariants;
 /// </summary>
 public sealed class RandomCastTests(ITestOutputHelper output)
 {
-    private int valid, stopped, refused, refined;
+    private int _valid, _stopped, _refused, _refined;
 
     [Fact]
     public void Every_random_cast_ends_in_a_cast_or_in_words()
     {
-        RandomScenario.Sample(RandomScenario.AnyCast, "LURESIM_RANDOM_CASTS", 60, () => valid + stopped, Check);
-        output.WriteLine($"{valid} casts, {stopped} stopped with a reason, {refused} refused with faults, {refined} energy accounts that needed a finer step");
+        RandomScenario.Sample(RandomScenario.AnyCast, "LURESIM_RANDOM_CASTS", 60, () => _valid + _stopped, Check);
+        output.WriteLine($"{_valid} casts, {_stopped} stopped with a reason, {_refused} refused with faults, {_refined} energy accounts that needed a finer step");
     }
 
     private void Check(RandomScenario scenario)
@@ -26,7 +26,7 @@ public sealed class RandomCastTests(ITestOutputHelper output)
         ScenarioResult result = scenario.Resolve();
         if (result.Scenario is not Scenario spec)
         {
-            Interlocked.Increment(ref refused);
+            Interlocked.Increment(ref _refused);
             Assert.NotEmpty(result.Errors);
             return;
         }
@@ -49,7 +49,7 @@ public sealed class RandomCastTests(ITestOutputHelper output)
             return;
         }
 
-        Interlocked.Increment(ref valid);
+        Interlocked.Increment(ref _valid);
         double[] figures =
         [
             cast.DistanceM, cast.DistanceP10M, cast.DistanceP90M, cast.LineOutM, cast.LaunchSpeedMS, cast.FlightTimeS, cast.ApexM, cast.PeakBendEnergyJ, cast.PeakTensionN,
@@ -62,7 +62,7 @@ public sealed class RandomCastTests(ITestOutputHelper output)
         if (gap > 1e-3)
         {
             // One in a thousand, with lines near 2 mm; what the steps leave out must vanish with them.
-            Interlocked.Increment(ref refined);
+            Interlocked.Increment(ref _refined);
             gap = Math.Abs(CastRunner.Run(spec.Setup, Finer(spec.Cast!, cast.ReleaseTimeS)).Demand().Energy.Residual);
         }
 
@@ -72,7 +72,7 @@ public sealed class RandomCastTests(ITestOutputHelper output)
 
     private void Stopped(string reason)
     {
-        Interlocked.Increment(ref stopped);
+        Interlocked.Increment(ref _stopped);
         Assert.NotEmpty(reason);
     }
 

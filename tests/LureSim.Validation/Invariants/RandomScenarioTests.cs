@@ -13,13 +13,13 @@ namespace LureSim.Validation.Invariants;
 /// </summary>
 public sealed class RandomScenarioTests(ITestOutputHelper output)
 {
-    private int valid, stopped, refused, refined;
+    private int _valid, _stopped, _refused, _refined;
 
     [Fact]
     public void Every_random_scenario_ends_in_a_run_or_in_words()
     {
-        RandomScenario.Sample(RandomScenario.Any, "LURESIM_RANDOM_RUNS", 300, () => valid + stopped, Check);
-        output.WriteLine($"{valid} runs, {stopped} stopped with a reason, {refused} refused with faults, {refined} energy accounts that needed a finer step");
+        RandomScenario.Sample(RandomScenario.Any, "LURESIM_RANDOM_RUNS", 300, () => _valid + _stopped, Check);
+        output.WriteLine($"{_valid} runs, {_stopped} stopped with a reason, {_refused} refused with faults, {_refined} energy accounts that needed a finer step");
     }
 
     private void Check(RandomScenario scenario)
@@ -27,7 +27,7 @@ public sealed class RandomScenarioTests(ITestOutputHelper output)
         ScenarioResult result = scenario.Resolve();
         if (result.Scenario is not Scenario spec)
         {
-            Interlocked.Increment(ref refused);
+            Interlocked.Increment(ref _refused);
             Assert.NotEmpty(result.Errors);
             Assert.All(result.Errors, e => Assert.DoesNotContain('\n', e.ToString()));
             return;
@@ -37,11 +37,11 @@ public sealed class RandomScenarioTests(ITestOutputHelper output)
         Assert.NotEqual("", outcome.Failure?.Reason);
         if (outcome.Result is not RetrieveResult run)
         {
-            Interlocked.Increment(ref stopped);
+            Interlocked.Increment(ref _stopped);
             return;
         }
 
-        Interlocked.Increment(ref run.Failure is null ? ref valid : ref stopped);
+        Interlocked.Increment(ref run.Failure is null ? ref _valid : ref _stopped);
         Assert.All(run.Series.Channels, c => Assert.True(c.Values.All(double.IsFinite), $"{c.Name} of {scenario}"));
         Assert.NotEqual("", run.Failure);
         if (run.Failure is null)
@@ -59,7 +59,7 @@ public sealed class RandomScenarioTests(ITestOutputHelper output)
         double gain = Gain(spec);
         if (gain > 1e-3)
         {
-            Interlocked.Increment(ref refined);
+            Interlocked.Increment(ref _refined);
             Assert.True(gain < 0.1, $"gains {gain:P1} of the work: {scenario}");
             gain = Gain(spec with { Retrieve = spec.Retrieve! with { Solver = spec.Retrieve.Solver with { StepS = spec.Retrieve.Solver.StepS / 8.0 } } });
         }

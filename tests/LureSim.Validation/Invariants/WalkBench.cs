@@ -22,11 +22,11 @@ namespace LureSim.Validation.Invariants;
 /// </summary>
 internal sealed class WalkBench
 {
-    private readonly RetrieveTask task;
-    private readonly RetrieveParts parts;
-    private readonly HandleTakeUp takeUp;
-    private readonly double cos, sin;
-    private double away;
+    private readonly RetrieveTask _task;
+    private readonly RetrieveParts _parts;
+    private readonly HandleTakeUp _takeUp;
+    private readonly double _cos, _sin;
+    private double _away;
 
     /// <summary>Lays the retrieve out.</summary>
     /// <param name="scenario">Set-up and retrieve.</param>
@@ -35,20 +35,20 @@ internal sealed class WalkBench
     public WalkBench(Scenario scenario, double bearing = 0.0, int? segments = null)
     {
         Setup spec = scenario.Setup;
-        task = scenario.Retrieve!;
-        parts = new RetrieveParts(spec, task);
-        Mesh = segments is int n ? new LineMesh(spec.Line, spec.Leader, parts.Mesh.LengthM, n) : parts.Mesh;
-        takeUp = task.NewTakeUp(parts.Twitch, parts.SlackM);
-        (cos, sin) = (Math.Cos(bearing), Math.Sin(bearing));
+        _task = scenario.Retrieve!;
+        _parts = new RetrieveParts(spec, _task);
+        Mesh = segments is int n ? new LineMesh(spec.Line, spec.Leader, _parts.Mesh.LengthM, n) : _parts.Mesh;
+        _takeUp = _task.NewTakeUp(_parts.Twitch, _parts.SlackM);
+        (_cos, _sin) = (Math.Cos(bearing), Math.Sin(bearing));
         Rod = new ModalRod(RodModes.Compute(spec.Rod));
-        Step = new CoupledStep(Mesh, parts.Medium, Rod, parts.WalkingHull, spec.Leader?.Knot == TieKnot.Fixed);
-        HullState h = parts.Step.HullNow;
+        Step = new CoupledStep(Mesh, _parts.Medium, Rod, _parts.WalkingHull, spec.Leader?.Knot == TieKnot.Fixed);
+        HullState h = _parts.Step.HullNow;
         Vec3 p = Turned(new Vec3(h.X, h.Y, 0.0));
         Step.Start(h with { X = p.X, Y = p.Y, Psi = h.Psi + bearing }, Frame(0.0));
         Tip = Frame(0.0);
     }
 
-    public RetrieveParts Parts => parts;
+    public RetrieveParts Parts => _parts;
 
     public LineMesh Mesh { get; }
 
@@ -67,17 +67,17 @@ internal sealed class WalkBench
     /// <summary>Steps to the end; <paramref name="record"/> gets the length of each step. False when the step rule cannot be kept.</summary>
     public bool Run(double end, Action<double> record)
     {
-        double dt = task.Solver.StepS, before = 0.0;
+        double dt = _task.Solver.StepS, before = 0.0;
         while (Time < end - 1e-9)
         {
-            double speed = takeUp.Speed(Time, dt, Slack());
+            double speed = _takeUp.Speed(Time, dt, Slack());
             SetWind();
-            TipFrame tip = Frame(Time + dt, away + (dt * speed), speed);
+            TipFrame tip = Frame(Time + dt, _away + (dt * speed), speed);
             Step.Try(before == 0.0 ? Bdf2.BackwardEuler(dt) : Bdf2.Step(dt, before), tip);
             if (!Step.IsFinite() || Step.StepRatio(dt) > RetrieveRun.StepRatioLimit)
             {
                 dt *= 0.5;
-                if (dt < task.Solver.StepS / 2000.0)
+                if (dt < _task.Solver.StepS / 2000.0)
                 {
                     return false;
                 }
@@ -87,7 +87,7 @@ internal sealed class WalkBench
 
             Film = [.. Step.Pass.Film];
             Step.Commit();
-            (Tip, Time, before, away) = (tip, Time + dt, dt, away + (dt * speed));
+            (Tip, Time, before, _away) = (tip, Time + dt, dt, _away + (dt * speed));
             record(dt);
         }
 
@@ -95,13 +95,13 @@ internal sealed class WalkBench
     }
 
     /// <summary>A place of the turned world as the unturned one has it.</summary>
-    public Vec3 Back(Vec3 p) => new((cos * p.X) + (sin * p.Y), (cos * p.Y) - (sin * p.X), p.Z);
+    public Vec3 Back(Vec3 p) => new((_cos * p.X) + (_sin * p.Y), (_cos * p.Y) - (_sin * p.X), p.Z);
 
-    private Vec3 Turned(Vec3 p) => new((cos * p.X) - (sin * p.Y), (sin * p.X) + (cos * p.Y), p.Z);
+    private Vec3 Turned(Vec3 p) => new((_cos * p.X) - (_sin * p.Y), (_sin * p.X) + (_cos * p.Y), p.Z);
 
     private TipFrame Frame(double t, double back = 0.0, double speed = 0.0)
     {
-        TipFrame f = parts.Swing.At(t);
+        TipFrame f = _parts.Swing.At(t);
         return f with
         {
             Position = Turned(f.Position - new Vec3(back, 0.0, 0.0)),
@@ -121,7 +121,7 @@ internal sealed class WalkBench
 
     private void SetWind()
     {
-        WindProfile wind = parts.Wind;
+        WindProfile wind = _parts.Wind;
         for (int i = 1; i < Mesh.Segments && !wind.IsCalm; i++)
         {
             (double x, double y) = wind.Velocity(Step.Now.Z[i]);

@@ -46,17 +46,17 @@ internal sealed record FreeEnd(double MassKg, Vec3 ForceN, double DragNsM = 0.0)
 /// </summary>
 internal sealed class LineBench
 {
-    private LineState before, next;
+    private LineState _before, _next;
 
     public LineBench(LineMesh mesh, LineMedium medium, Func<double, Vec3> shape)
     {
         (Mesh, Pass) = (mesh, new LinePass(mesh, medium));
-        (before, Now, next) = (new(mesh.Segments), new(mesh.Segments), new(mesh.Segments));
+        (_before, Now, _next) = (new(mesh.Segments), new(mesh.Segments), new(mesh.Segments));
         double run = 0.0;
         for (int i = 0; i <= mesh.Segments; i++)
         {
             Vec3 p = shape(run / mesh.LengthM);
-            (Now.X[i], Now.Y[i], Now.Z[i]) = (before.X[i], before.Y[i], before.Z[i]) = (p.X, p.Y, p.Z);
+            (Now.X[i], Now.Y[i], Now.Z[i]) = (_before.X[i], _before.Y[i], _before.Z[i]) = (p.X, p.Y, p.Z);
             run += i < mesh.Segments ? mesh.Rest[i] : 0.0;
         }
     }
@@ -105,16 +105,16 @@ internal sealed class LineBench
     {
         int n = Mesh.Segments;
         double t = Time + step.Dt;
-        Pass.Begin(step, before, Now, next);
-        LineEnd first = head.At(step, t, before, Now, 0), last = tail.At(step, t, before, Now, n);
+        Pass.Begin(step, _before, Now, _next);
+        LineEnd first = head.At(step, t, _before, Now, 0), last = tail.At(step, t, _before, Now, n);
         for (int k = 0; k < 2; k++)
         {
-            Pass.SetDirections(next);
-            Pass.Solve(step, next, first, last, out Vec3 force, out _);
+            Pass.SetDirections(_next);
+            Pass.Solve(step, _next, first, last, out Vec3 force, out _);
             HeadForce = force;
         }
 
-        (before, Now, next) = (Now, next, before);
+        (_before, Now, _next) = (Now, _next, _before);
         Time = t;
     }
 }

@@ -11,9 +11,9 @@ namespace LureSim.Model.Lines.Chain;
 /// </summary>
 internal sealed class ChainBending
 {
-    private readonly LineMesh mesh;
-    private readonly bool fixedKnot;
-    private readonly int first;
+    private readonly LineMesh _mesh;
+    private readonly bool _fixedKnot;
+    private readonly int _first;
 
     /// <summary>Prepares the bending forces of a line.</summary>
     /// <param name="mesh">The cut line.</param>
@@ -21,11 +21,11 @@ internal sealed class ChainBending
     public ChainBending(LineMesh mesh, bool fixedKnot)
     {
         ArgumentNullException.ThrowIfNull(mesh);
-        this.mesh = mesh;
-        this.fixedKnot = fixedKnot;
+        _mesh = mesh;
+        _fixedKnot = fixedKnot;
         int leader = mesh.FirstLeaderSegment;
         bool bends = leader < mesh.Segments && mesh.Piece(leader).BendingStiffnessNm2 > 0.0;
-        first = bends ? leader : mesh.Segments;
+        _first = bends ? leader : mesh.Segments;
     }
 
     /// <summary>Writes the bending forces of a shape into the pass.</summary>
@@ -37,45 +37,45 @@ internal sealed class ChainBending
     {
         ArgumentNullException.ThrowIfNull(pass);
         ArgumentNullException.ThrowIfNull(shape);
-        int n = mesh.Segments;
-        if (first >= n)
+        int n = _mesh.Segments;
+        if (_first >= n)
         {
             return 0.0;
         }
 
-        for (int i = first; i <= n; i++)
+        for (int i = _first; i <= n; i++)
         {
             (pass.ForceX[i], pass.ForceY[i], pass.ForceZ[i]) = (0.0, 0.0, 0.0);
         }
 
-        for (int i = Math.Max(1, first + 1); i < n; i++)
+        for (int i = Math.Max(1, _first + 1); i < n; i++)
         {
-            double stiffness = mesh.Piece(i).BendingStiffnessNm2 * 2.0 / (mesh.Rest[i - 1] + mesh.Rest[i]);
+            double stiffness = _mesh.Piece(i).BendingStiffnessNm2 * 2.0 / (_mesh.Rest[i - 1] + _mesh.Rest[i]);
             Vec3 gradient = stiffness * (Edge(shape, i) - Edge(shape, i - 1));
             Couple(pass, i, gradient);
             Couple(pass, i - 1, -gradient);
         }
 
-        return fixedKnot ? Knot(pass, shape, heading) : 0.0;
+        return _fixedKnot ? Knot(pass, shape, heading) : 0.0;
     }
 
     private Vec3 Edge(LineState s, int j) =>
-        (1.0 / mesh.Rest[j]) * new Vec3(s.X[j + 1] - s.X[j], s.Y[j + 1] - s.Y[j], s.Z[j + 1] - s.Z[j]);
+        (1.0 / _mesh.Rest[j]) * new Vec3(s.X[j + 1] - s.X[j], s.Y[j + 1] - s.Y[j], s.Z[j + 1] - s.Z[j]);
 
     /// <summary>A pair of forces on the ends of a segment: gradient is dE/de of its edge.</summary>
     private void Couple(LinePass pass, int segment, Vec3 gradient)
     {
-        Vec3 f = (1.0 / mesh.Rest[segment]) * gradient;
+        Vec3 f = (1.0 / _mesh.Rest[segment]) * gradient;
         Add(pass, segment, f);
         Add(pass, segment + 1, -f);
     }
 
     private double Knot(LinePass pass, LineState shape, double heading)
     {
-        int last = mesh.Segments - 1;
+        int last = _mesh.Segments - 1;
         Vec3 e = Edge(shape, last);
         var axis = new Vec3(-Math.Cos(heading), -Math.Sin(heading), 0.0);
-        double stiffness = mesh.Piece(last).BendingStiffnessNm2 * 2.0 / mesh.Rest[last];
+        double stiffness = _mesh.Piece(last).BendingStiffnessNm2 * 2.0 / _mesh.Rest[last];
         Couple(pass, last, stiffness * (e - axis));
         return stiffness * Vec3.Cross(axis, e).Z;
     }

@@ -15,9 +15,9 @@ internal sealed class DragCurve
     private const int Octaves = 31;
     private const long Origin = ((1023L + LowestExponent) << 52) >> Shift;
     private const double FractionScale = 1.0 / (1L << Shift);
-    private readonly double[] values;
+    private readonly double[] _values;
 
-    private DragCurve(double[] values) => this.values = values;
+    private DragCurve(double[] values) => _values = values;
 
     /// <summary>Tabulates a law between Re = 2^-10 and 2^21.</summary>
     /// <param name="law">Cd(Re), finite and positive.</param>
@@ -46,16 +46,16 @@ internal sealed class DragCurve
         long index = (bits >> Shift) - Origin;
         if (index < 0)
         {
-            return values[0];
+            return _values[0];
         }
 
-        if (index >= values.Length - 1)
+        if (index >= _values.Length - 1)
         {
-            return values[^1];
+            return _values[^1];
         }
 
         double fraction = (bits & ((1L << Shift) - 1)) * FractionScale;
-        double low = values[index];
-        return low + (fraction * (values[index + 1] - low));
+        double low = _values[index];
+        return low + (fraction * (_values[index + 1] - low));
     }
 }

@@ -7,25 +7,25 @@ namespace LureSim.Model.Lines.Chain;
 /// <summary>The part of a step's end that the two states before it fix: x* and v* of every node.</summary>
 internal sealed class LineHistory(int segments)
 {
-    private readonly LineState state = new(segments);
+    private readonly LineState _state = new(segments);
 
     /// <summary>x*, m.</summary>
-    public double[] X => state.X;
+    public double[] X => _state.X;
 
     /// <summary>y*, m.</summary>
-    public double[] Y => state.Y;
+    public double[] Y => _state.Y;
 
     /// <summary>z*, m.</summary>
-    public double[] Z => state.Z;
+    public double[] Z => _state.Z;
 
     /// <summary>x velocity*, m/s.</summary>
-    public double[] VX => state.VX;
+    public double[] VX => _state.VX;
 
     /// <summary>y velocity*, m/s.</summary>
-    public double[] VY => state.VY;
+    public double[] VY => _state.VY;
 
     /// <summary>z velocity*, m/s.</summary>
-    public double[] VZ => state.VZ;
+    public double[] VZ => _state.VZ;
 
     /// <summary>Computes the history and the guess of the first pass.</summary>
     public void Begin(Bdf2 step, LineState before, LineState now, LineState guess)

@@ -11,9 +11,9 @@ namespace LureSim.Model.Lines.Chain;
 /// </summary>
 internal sealed class LineMesh
 {
-    private readonly LineSpec[] piece;
-    private readonly int mainSegments;
-    private readonly NodeSum mass, dragArea, volume, tangentialArea, filmLength;
+    private readonly LineSpec[] _piece;
+    private readonly int _mainSegments;
+    private readonly NodeSum _mass, _dragArea, _volume, _tangentialArea, _filmLength;
 
     /// <summary>Cuts the line.</summary>
     /// <param name="main">Main line.</param>
@@ -33,12 +33,12 @@ internal sealed class LineMesh
 
         Segments = segments;
         int leaderSegments = leader is null ? 0 : LeaderSegments(leader.LengthM, segments);
-        mainSegments = segments - leaderSegments;
-        piece = new LineSpec[segments];
-        Array.Fill(piece, main);
-        for (int j = mainSegments; j < segments; j++)
+        _mainSegments = segments - leaderSegments;
+        _piece = new LineSpec[segments];
+        Array.Fill(_piece, main);
+        for (int j = _mainSegments; j < segments; j++)
         {
-            piece[j] = leader!.Line;
+            _piece[j] = leader!.Line;
         }
 
         int size = segments + 1 + (2 * Vector<double>.Count);
@@ -48,7 +48,7 @@ internal sealed class LineMesh
         Damping = new double[size];
         Diameter = new double[size];
         FeedShare = new double[size];
-        (mass, dragArea, volume, tangentialArea, filmLength) = (Sum(), Sum(), Sum(), Sum(), Sum());
+        (_mass, _dragArea, _volume, _tangentialArea, _filmLength) = (Sum(), Sum(), Sum(), Sum(), Sum());
         for (int i = 0; i <= segments; i++)
         {
             SetNode(i);
@@ -62,7 +62,7 @@ internal sealed class LineMesh
     public int Segments { get; }
 
     /// <summary>Index of the first leader segment (N without a leader).</summary>
-    public int FirstLeaderSegment => mainSegments;
+    public int FirstLeaderSegment => _mainSegments;
 
     /// <summary>Leader length, m.</summary>
     public double LeaderLengthM { get; }
@@ -80,49 +80,49 @@ internal sealed class LineMesh
     public double[] Damping { get; }
 
     /// <summary>m of each node, kg; the end nodes carry half a segment.</summary>
-    public double[] Mass => mass.Values;
+    public double[] Mass => _mass.Values;
 
     /// <summary>d l of each node times the drag factor, m2.</summary>
-    public double[] DragArea => dragArea.Values;
+    public double[] DragArea => _dragArea.Values;
 
     /// <summary>d of each node, m.</summary>
     public double[] Diameter { get; }
 
     /// <summary>Displaced volume of each node when wet, m3.</summary>
-    public double[] Volume => volume.Values;
+    public double[] Volume => _volume.Values;
 
     /// <summary>Ct pi d l of each node, m2.</summary>
-    public double[] TangentialArea => tangentialArea.Values;
+    public double[] TangentialArea => _tangentialArea.Values;
 
     /// <summary>Length of each node that an intact surface film can carry, m (0 where the line is soaked).</summary>
-    public double[] FilmLength => filmLength.Values;
+    public double[] FilmLength => _filmLength.Values;
 
     /// <summary>Share of the take-up speed at which material runs past each node toward the tip, 1 at the tip, 0 on the leader.</summary>
     public double[] FeedShare { get; }
 
     /// <summary>Line of a segment.</summary>
     /// <param name="segment">0 to N-1.</param>
-    public LineSpec Piece(int segment) => piece[segment];
+    public LineSpec Piece(int segment) => _piece[segment];
 
     /// <summary>Rate at which each main segment shortens when line comes in at 1 m/s.</summary>
-    public double ShareOfFeed => 1.0 / mainSegments;
+    public double ShareOfFeed => 1.0 / _mainSegments;
 
     /// <summary>Sets the unstretched length out and everything that follows from it.</summary>
     /// <param name="totalLengthM">Main line and leader, m; more than the leader's length.</param>
     public void SetLength(double totalLengthM)
     {
         LengthM = totalLengthM;
-        double l = (totalLengthM - LeaderLengthM) / mainSegments;
-        LineSpec main = piece[0];
+        double l = (totalLengthM - LeaderLengthM) / _mainSegments;
+        LineSpec main = _piece[0];
         double k = main.AxialStiffnessN / l;
-        Rest.AsSpan(0, mainSegments).Fill(l);
-        Stiffness.AsSpan(0, mainSegments).Fill(k);
-        Damping.AsSpan(0, mainSegments).Fill(main.DampingTimeS * k);
-        mass.SetLength(l);
-        dragArea.SetLength(l);
-        volume.SetLength(l);
-        tangentialArea.SetLength(l);
-        filmLength.SetLength(l);
+        Rest.AsSpan(0, _mainSegments).Fill(l);
+        Stiffness.AsSpan(0, _mainSegments).Fill(k);
+        Damping.AsSpan(0, _mainSegments).Fill(main.DampingTimeS * k);
+        _mass.SetLength(l);
+        _dragArea.SetLength(l);
+        _volume.SetLength(l);
+        _tangentialArea.SetLength(l);
+        _filmLength.SetLength(l);
     }
 
     private static int LeaderSegments(double lengthM, int segments) =>
@@ -130,12 +130,12 @@ internal sealed class LineMesh
 
     private void SetLeader()
     {
-        double l = LeaderLengthM / Math.Max(1, Segments - mainSegments);
-        for (int j = mainSegments; j < Segments; j++)
+        double l = LeaderLengthM / Math.Max(1, Segments - _mainSegments);
+        for (int j = _mainSegments; j < Segments; j++)
         {
             Rest[j] = l;
-            Stiffness[j] = piece[j].AxialStiffnessN / l;
-            Damping[j] = piece[j].DampingTimeS * Stiffness[j];
+            Stiffness[j] = _piece[j].AxialStiffnessN / l;
+            Damping[j] = _piece[j].DampingTimeS * Stiffness[j];
         }
     }
 
@@ -145,33 +145,33 @@ internal sealed class LineMesh
         int first = Math.Max(0, i - 1), last = Math.Min(Segments - 1, i);
         for (int j = first; j <= last; j++)
         {
-            LineSpec s = piece[j];
-            bool main = j < mainSegments;
-            double half = main ? 0.5 : 0.5 * LeaderLengthM / (Segments - mainSegments);
-            mass.Add(i, main, half * s.LinearDensityKgM);
-            dragArea.Add(i, main, half * s.DiameterM * s.NormalDragFactor);
-            volume.Add(i, main, half * s.LinearDensityKgM / s.DensityKgM3);
-            tangentialArea.Add(i, main, half * Math.PI * s.DiameterM * s.TangentialDragCoefficient);
-            filmLength.Add(i, main, s.Film == SurfaceFilm.Dry ? half : 0.0);
+            LineSpec s = _piece[j];
+            bool main = j < _mainSegments;
+            double half = main ? 0.5 : 0.5 * LeaderLengthM / (Segments - _mainSegments);
+            _mass.Add(i, main, half * s.LinearDensityKgM);
+            _dragArea.Add(i, main, half * s.DiameterM * s.NormalDragFactor);
+            _volume.Add(i, main, half * s.LinearDensityKgM / s.DensityKgM3);
+            _tangentialArea.Add(i, main, half * Math.PI * s.DiameterM * s.TangentialDragCoefficient);
+            _filmLength.Add(i, main, s.Film == SurfaceFilm.Dry ? half : 0.0);
             Diameter[i] += s.DiameterM / (last - first + 1);
         }
 
-        FeedShare[i] = Math.Max(0.0, 1.0 - ((double)i / mainSegments));
+        FeedShare[i] = Math.Max(0.0, 1.0 - ((double)i / _mainSegments));
     }
 
     /// <summary>A quantity of every node that is linear in the length of a main segment: the leader's share stays.</summary>
     private sealed class NodeSum(int nodes, int size)
     {
-        private readonly double[] perMetre = new double[size];
-        private readonly double[] leader = new double[size];
+        private readonly double[] _perMetre = new double[size];
+        private readonly double[] _leader = new double[size];
 
         public double[] Values { get; } = new double[size];
 
-        public void Add(int node, bool main, double amount) => (main ? perMetre : leader)[node] += amount;
+        public void Add(int node, bool main, double amount) => (main ? _perMetre : _leader)[node] += amount;
 
         public void SetLength(double l)
         {
-            ref double slope = ref First(perMetre), fixedPart = ref First(leader), value = ref First(Values);
+            ref double slope = ref First(_perMetre), fixedPart = ref First(_leader), value = ref First(Values);
             var length = new Vector<double>(l);
             for (nuint i = 0; i < (nuint)nodes; i += (nuint)Width)
             {

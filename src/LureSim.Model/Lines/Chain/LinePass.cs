@@ -16,14 +16,14 @@ namespace LureSim.Model.Lines.Chain;
 /// </summary>
 internal sealed class LinePass
 {
-    private readonly LineMesh mesh;
-    private readonly LineMedium medium;
-    private readonly double[] tx, ty, tz;
-    private readonly double[] ux, uy, uz, wet, reynolds, slipT, drag;
-    private readonly double[] v0x, v0y, v0z, px, py, pz, qx, qy, qz;
-    private readonly LineHistory past;
-    private readonly double filmStiffness;
-    private readonly double inverseCapillary;
+    private readonly LineMesh _mesh;
+    private readonly LineMedium _medium;
+    private readonly double[] _tx, _ty, _tz;
+    private readonly double[] _ux, _uy, _uz, _wet, _reynolds, _slipT, _drag;
+    private readonly double[] _v0x, _v0y, _v0z, _px, _py, _pz, _qx, _qy, _qz;
+    private readonly LineHistory _past;
+    private readonly double _filmStiffness;
+    private readonly double _inverseCapillary;
 
     /// <summary>Allocates the work arrays of one line.</summary>
     /// <param name="mesh">The cut line.</param>
@@ -32,21 +32,21 @@ internal sealed class LinePass
     {
         ArgumentNullException.ThrowIfNull(mesh);
         ArgumentNullException.ThrowIfNull(medium);
-        this.mesh = mesh;
-        this.medium = medium;
+        _mesh = mesh;
+        _medium = medium;
         int size = mesh.Rest.Length;
         double[] New() => new double[size];
-        (tx, ty, tz) = (New(), New(), New());
-        (ux, uy, uz, wet, reynolds, slipT, drag) = (New(), New(), New(), New(), New(), New(), New());
-        (v0x, v0y, v0z) = (New(), New(), New());
-        (px, py, pz, qx, qy, qz) = (New(), New(), New(), New(), New(), New());
+        (_tx, _ty, _tz) = (New(), New(), New());
+        (_ux, _uy, _uz, _wet, _reynolds, _slipT, _drag) = (New(), New(), New(), New(), New(), New(), New());
+        (_v0x, _v0y, _v0z) = (New(), New(), New());
+        (_px, _py, _pz, _qx, _qy, _qz) = (New(), New(), New(), New(), New(), New());
         (ForceX, ForceY, ForceZ, WindX, WindY) = (New(), New(), New(), New(), New());
-        past = new LineHistory(mesh.Segments);
+        _past = new LineHistory(mesh.Segments);
         Film = New();
         Array.Fill(Film, 1.0);
         Solver = new UnilateralTridiagonal(mesh.Segments, size - mesh.Segments);
-        inverseCapillary = 1.0 / medium.CapillaryLengthM;
-        filmStiffness = 2.0 * medium.Water.SurfaceTensionNM * inverseCapillary;
+        _inverseCapillary = 1.0 / medium.CapillaryLengthM;
+        _filmStiffness = 2.0 * medium.Water.SurfaceTensionNM * _inverseCapillary;
     }
 
     /// <summary>The tension solve with its counters.</summary>
@@ -75,19 +75,19 @@ internal sealed class LinePass
 
     /// <summary>Unit directions of the segments at the last guess.</summary>
     /// <param name="segment">0 to N-1.</param>
-    public Vec3 Direction(int segment) => new(tx[segment], ty[segment], tz[segment]);
+    public Vec3 Direction(int segment) => new(_tx[segment], _ty[segment], _tz[segment]);
 
     /// <summary>Wet share of a node at the last guess.</summary>
     /// <param name="node">1 to N-1.</param>
-    public double WetShare(int node) => wet[node];
+    public double WetShare(int node) => _wet[node];
 
     /// <summary>Unit tangent of a node at the last guess.</summary>
     /// <param name="node">1 to N-1.</param>
-    public Vec3 Tangent(int node) => new(ux[node], uy[node], uz[node]);
+    public Vec3 Tangent(int node) => new(_ux[node], _uy[node], _uz[node]);
 
     /// <summary>Secant drag coefficients (across, along) of a node at the last guess, kg/s.</summary>
     /// <param name="node">1 to N-1.</param>
-    public (double Across, double Along) Drag(int node) => (drag[node], TangentialDrag(node));
+    public (double Across, double Along) Drag(int node) => (_drag[node], TangentialDrag(node));
 
     /// <summary>Begins a step: what history fixes of its end, and the guess of the first pass (positions moved on,
     /// velocities extrapolated). The end nodes of the guess are the caller's.</summary>
@@ -95,7 +95,7 @@ internal sealed class LinePass
     /// <param name="before">State at n-1.</param>
     /// <param name="now">State at n.</param>
     /// <param name="guess">Receives the guess.</param>
-    public void Begin(Bdf2 step, LineState before, LineState now, LineState guess) => past.Begin(step, before, now, guess);
+    public void Begin(Bdf2 step, LineState before, LineState now, LineState guess) => _past.Begin(step, before, now, guess);
 
     /// <summary>
     /// First half of a pass: segment directions at the guess, needed by the ends before they say how they yield.
@@ -104,8 +104,8 @@ internal sealed class LinePass
     public void SetDirections(LineState guess)
     {
         ref double x = ref First(guess.X), y = ref First(guess.Y), z = ref First(guess.Z);
-        ref double ox = ref First(tx), oy = ref First(ty), oz = ref First(tz);
-        for (nuint j = 0; j < (nuint)mesh.Segments; j += (nuint)Width)
+        ref double ox = ref First(_tx), oy = ref First(_ty), oz = ref First(_tz);
+        for (nuint j = 0; j < (nuint)_mesh.Segments; j += (nuint)Width)
         {
             Vector<double> dx = Load(ref x, j + 1) - Load(ref x, j);
             Vector<double> dy = Load(ref y, j + 1) - Load(ref y, j);
@@ -128,14 +128,14 @@ internal sealed class LinePass
     public void Solve(
         Bdf2 step, LineState guess, in LineEnd head, in LineEnd tail, out Vec3 headForce, out Vec3 tailForce)
     {
-        int n = mesh.Segments;
+        int n = _mesh.Segments;
         SetTangentsAndFlow(guess);
         SetDrag();
         SetFreeMotion(step, guess);
         Vec3 first = Direction(0);
         Vec3 last = Direction(n - 1);
-        SetEnd(0, head, first, px, py, pz);
-        SetEnd(n, tail, last, qx, qy, qz);
+        SetEnd(0, head, first, _px, _py, _pz);
+        SetEnd(n, tail, last, _qx, _qy, _qz);
         SetRows(step, head, tail);
         Solver.Solve();
         Advance(step, guess);
@@ -148,21 +148,21 @@ internal sealed class LinePass
     private void SetTangentsAndFlow(LineState guess)
     {
         ref double vx = ref First(guess.VX), vy = ref First(guess.VY), vz = ref First(guess.VZ), z = ref First(guess.Z);
-        ref double ox = ref First(ux), oy = ref First(uy), oz = ref First(uz);
-        ref double ow = ref First(wet), oRe = ref First(reynolds), oDrag = ref First(drag), ot = ref First(slipT);
-        ref double diameter = ref First(mesh.Diameter), area = ref First(mesh.DragArea);
-        ref double sx = ref First(tx), sy = ref First(ty), sz = ref First(tz);
-        ref double wx = ref First(WindX), wy = ref First(WindY), feed = ref First(mesh.FeedShare);
-        var inverseLayer = new Vector<double>(1.0 / medium.LayerM);
+        ref double ox = ref First(_ux), oy = ref First(_uy), oz = ref First(_uz);
+        ref double ow = ref First(_wet), oRe = ref First(_reynolds), oDrag = ref First(_drag), ot = ref First(_slipT);
+        ref double diameter = ref First(_mesh.Diameter), area = ref First(_mesh.DragArea);
+        ref double sx = ref First(_tx), sy = ref First(_ty), sz = ref First(_tz);
+        ref double wx = ref First(WindX), wy = ref First(WindY), feed = ref First(_mesh.FeedShare);
+        var inverseLayer = new Vector<double>(1.0 / _medium.LayerM);
         var half = new Vector<double>(0.5);
         var two = new Vector<double>(2.0);
         var three = new Vector<double>(3.0);
         var feedSpeed = new Vector<double>(FeedMS);
-        var nuAir = new Vector<double>(medium.Air.KinematicViscosityM2S);
-        var nuStep = new Vector<double>(medium.Water.KinematicViscosityM2S - medium.Air.KinematicViscosityM2S);
-        var halfRhoAir = new Vector<double>(0.5 * medium.Air.DensityKgM3);
-        var halfRhoStep = new Vector<double>(0.5 * (medium.Water.DensityKgM3 - medium.Air.DensityKgM3));
-        for (nuint i = 1; i < (nuint)mesh.Segments; i += (nuint)Width)
+        var nuAir = new Vector<double>(_medium.Air.KinematicViscosityM2S);
+        var nuStep = new Vector<double>(_medium.Water.KinematicViscosityM2S - _medium.Air.KinematicViscosityM2S);
+        var halfRhoAir = new Vector<double>(0.5 * _medium.Air.DensityKgM3);
+        var halfRhoStep = new Vector<double>(0.5 * (_medium.Water.DensityKgM3 - _medium.Air.DensityKgM3));
+        for (nuint i = 1; i < (nuint)_mesh.Segments; i += (nuint)Width)
         {
             Vector<double> x = Load(ref sx, i - 1) + Load(ref sx, i);
             Vector<double> y = Load(ref sy, i - 1) + Load(ref sy, i);
@@ -194,43 +194,43 @@ internal sealed class LinePass
 
     private void SetDrag()
     {
-        DragCurve curve = medium.NormalDrag;
-        double[] c = drag, re = reynolds;
-        for (int i = 1; i < mesh.Segments; i++)
+        DragCurve curve = _medium.NormalDrag;
+        double[] c = _drag, re = _reynolds;
+        for (int i = 1; i < _mesh.Segments; i++)
         {
             c[i] *= curve.At(re[i]);
         }
     }
 
     private double TangentialDrag(int i) =>
-        0.5 * (medium.Air.DensityKgM3 + ((medium.Water.DensityKgM3 - medium.Air.DensityKgM3) * wet[i]))
-        * mesh.TangentialArea[i] * Math.Abs(slipT[i]);
+        0.5 * (_medium.Air.DensityKgM3 + ((_medium.Water.DensityKgM3 - _medium.Air.DensityKgM3) * _wet[i]))
+        * _mesh.TangentialArea[i] * Math.Abs(_slipT[i]);
 
     private void SetFreeMotion(Bdf2 step, LineState guess)
     {
-        ref double pastX = ref First(past.VX), pastY = ref First(past.VY), pastW = ref First(past.VZ), pastZ = ref First(past.Z);
-        ref double z = ref First(guess.Z), mass = ref First(mesh.Mass), volume = ref First(mesh.Volume);
-        ref double tangential = ref First(mesh.TangentialArea), filmLength = ref First(mesh.FilmLength), film = ref First(Film);
-        ref double aux = ref First(ux), auy = ref First(uy), auz = ref First(uz), wetShare = ref First(wet);
-        ref double slip = ref First(slipT), cnr = ref First(drag), feed = ref First(mesh.FeedShare);
+        ref double pastX = ref First(_past.VX), pastY = ref First(_past.VY), pastW = ref First(_past.VZ), pastZ = ref First(_past.Z);
+        ref double z = ref First(guess.Z), mass = ref First(_mesh.Mass), volume = ref First(_mesh.Volume);
+        ref double tangential = ref First(_mesh.TangentialArea), filmLength = ref First(_mesh.FilmLength), film = ref First(Film);
+        ref double aux = ref First(_ux), auy = ref First(_uy), auz = ref First(_uz), wetShare = ref First(_wet);
+        ref double slip = ref First(_slipT), cnr = ref First(_drag), feed = ref First(_mesh.FeedShare);
         ref double fx = ref First(ForceX), fy = ref First(ForceY), fz = ref First(ForceZ);
         ref double wx = ref First(WindX), wy = ref First(WindY);
-        ref double sx = ref First(tx), sy = ref First(ty), sz = ref First(tz);
-        ref double ovx = ref First(v0x), ovy = ref First(v0y), ovz = ref First(v0z);
-        ref double opx = ref First(px), opy = ref First(py), opz = ref First(pz);
-        ref double oqx = ref First(qx), oqy = ref First(qy), oqz = ref First(qz);
-        double rhoAir = medium.Air.DensityKgM3;
+        ref double sx = ref First(_tx), sy = ref First(_ty), sz = ref First(_tz);
+        ref double ovx = ref First(_v0x), ovy = ref First(_v0y), ovz = ref First(_v0z);
+        ref double opx = ref First(_px), opy = ref First(_py), opz = ref First(_pz);
+        ref double oqx = ref First(_qx), oqy = ref First(_qy), oqz = ref First(_qz);
+        double rhoAir = _medium.Air.DensityKgM3;
         var halfRhoAir = new Vector<double>(0.5 * rhoAir);
-        var halfRhoStep = new Vector<double>(0.5 * (medium.Water.DensityKgM3 - rhoAir));
-        var rhoWater = new Vector<double>(medium.Water.DensityKgM3);
-        var added = new Vector<double>(medium.Water.DensityKgM3 * medium.AddedMassCoefficient);
-        var g = new Vector<double>(medium.GravityMS2);
+        var halfRhoStep = new Vector<double>(0.5 * (_medium.Water.DensityKgM3 - rhoAir));
+        var rhoWater = new Vector<double>(_medium.Water.DensityKgM3);
+        var added = new Vector<double>(_medium.Water.DensityKgM3 * _medium.AddedMassCoefficient);
+        var g = new Vector<double>(_medium.GravityMS2);
         var q = new Vector<double>(step.Q);
-        var stiffness = new Vector<double>(filmStiffness);
-        var halfInverse = new Vector<double>(0.5 * inverseCapillary);
+        var stiffness = new Vector<double>(_filmStiffness);
+        var halfInverse = new Vector<double>(0.5 * _inverseCapillary);
         var feedSpeed = new Vector<double>(FeedMS);
         Vector<double> one = Vector<double>.One, zero = Vector<double>.Zero;
-        for (nuint i = 1; i < (nuint)mesh.Segments; i += (nuint)Width)
+        for (nuint i = 1; i < (nuint)_mesh.Segments; i += (nuint)Width)
         {
             Vector<double> h = Load(ref wetShare, i), m = Load(ref mass, i), vol = Load(ref volume, i);
             Vector<double> x = Load(ref aux, i), y = Load(ref auy, i), w = Load(ref auz, i);
@@ -291,14 +291,14 @@ internal sealed class LinePass
     {
         Vec3 yield = end.Yield(direction);
         (ox[node], oy[node], oz[node]) = (yield.X, yield.Y, yield.Z);
-        (v0x[node], v0y[node], v0z[node]) = (end.FreeVelocity.X, end.FreeVelocity.Y, end.FreeVelocity.Z);
+        (_v0x[node], _v0y[node], _v0z[node]) = (end.FreeVelocity.X, end.FreeVelocity.Y, end.FreeVelocity.Z);
     }
 
     private void SetRows(Bdf2 step, in LineEnd head, in LineEnd tail)
     {
-        int n = mesh.Segments;
+        int n = _mesh.Segments;
         var q = new Vector<double>(step.Q);
-        double shrink = -FeedMS * mesh.ShareOfFeed;
+        double shrink = -FeedMS * _mesh.ShareOfFeed;
         for (int j = 0; j < n; j += Width)
         {
             SetRowBlock((nuint)j, q);
@@ -310,20 +310,20 @@ internal sealed class LinePass
 
     private void SetRowBlock(nuint j, Vector<double> q)
     {
-        Vector<double> x = Load(ref First(tx), j), y = Load(ref First(ty), j), z = Load(ref First(tz), j);
-        Vector<double> px0 = Load(ref First(px), j), py0 = Load(ref First(py), j), pz0 = Load(ref First(pz), j);
-        Vector<double> px1 = Load(ref First(px), j + 1), py1 = Load(ref First(py), j + 1), pz1 = Load(ref First(pz), j + 1);
-        Vector<double> qx1 = Load(ref First(qx), j + 1), qy1 = Load(ref First(qy), j + 1), qz1 = Load(ref First(qz), j + 1);
-        Vector<double> dvx = Load(ref First(v0x), j + 1) - Load(ref First(v0x), j);
-        Vector<double> dvy = Load(ref First(v0y), j + 1) - Load(ref First(v0y), j);
-        Vector<double> dvz = Load(ref First(v0z), j + 1) - Load(ref First(v0z), j);
-        Vector<double> sx = Load(ref First(past.X), j + 1) - Load(ref First(past.X), j);
-        Vector<double> sy = Load(ref First(past.Y), j + 1) - Load(ref First(past.Y), j);
-        Vector<double> sz = Load(ref First(past.Z), j + 1) - Load(ref First(past.Z), j);
-        Vector<double> k = Load(ref First(mesh.Stiffness), j);
-        Vector<double> soft = Vector<double>.One / ((q * k) + Load(ref First(mesh.Damping), j));
+        Vector<double> x = Load(ref First(_tx), j), y = Load(ref First(_ty), j), z = Load(ref First(_tz), j);
+        Vector<double> px0 = Load(ref First(_px), j), py0 = Load(ref First(_py), j), pz0 = Load(ref First(_pz), j);
+        Vector<double> px1 = Load(ref First(_px), j + 1), py1 = Load(ref First(_py), j + 1), pz1 = Load(ref First(_pz), j + 1);
+        Vector<double> qx1 = Load(ref First(_qx), j + 1), qy1 = Load(ref First(_qy), j + 1), qz1 = Load(ref First(_qz), j + 1);
+        Vector<double> dvx = Load(ref First(_v0x), j + 1) - Load(ref First(_v0x), j);
+        Vector<double> dvy = Load(ref First(_v0y), j + 1) - Load(ref First(_v0y), j);
+        Vector<double> dvz = Load(ref First(_v0z), j + 1) - Load(ref First(_v0z), j);
+        Vector<double> sx = Load(ref First(_past.X), j + 1) - Load(ref First(_past.X), j);
+        Vector<double> sy = Load(ref First(_past.Y), j + 1) - Load(ref First(_past.Y), j);
+        Vector<double> sz = Load(ref First(_past.Z), j + 1) - Load(ref First(_past.Z), j);
+        Vector<double> k = Load(ref First(_mesh.Stiffness), j);
+        Vector<double> soft = Vector<double>.One / ((q * k) + Load(ref First(_mesh.Damping), j));
         Vector<double> yield = (x * (px0 + qx1)) + (y * (py0 + qy1)) + (z * (pz0 + qz1));
-        Vector<double> stretch = (x * sx) + (y * sy) + (z * sz) - Load(ref First(mesh.Rest), j);
+        Vector<double> stretch = (x * sx) + (y * sy) + (z * sz) - Load(ref First(_mesh.Rest), j);
         Store(soft + (q * yield), ref First(Solver.Diagonal), j);
         Store(-q * ((x * px1) + (y * py1) + (z * pz1)), ref First(Solver.OffDiagonal), j);
         Store((x * dvx) + (y * dvy) + (z * dvz) + (k * stretch * soft), ref First(Solver.RightSide), j);
@@ -332,7 +332,7 @@ internal sealed class LinePass
     /// <summary>Corrects the end rows, whose nodes have no history of their own, and the shortening of reeled segments.</summary>
     private void AddStretch(Bdf2 step, in LineEnd head, in LineEnd tail, double shrink)
     {
-        int n = mesh.Segments;
+        int n = _mesh.Segments;
         AddEnd(step.Q, head, 0, 0, -1.0);
         AddEnd(step.Q, tail, n, n - 1, 1.0);
         if (shrink == 0.0)
@@ -341,8 +341,8 @@ internal sealed class LinePass
         }
 
         // All main segments are alike.
-        double part = mesh.Damping[0] * shrink / ((step.Q * mesh.Stiffness[0]) + mesh.Damping[0]);
-        foreach (ref double row in Solver.RightSide.AsSpan(0, mesh.FirstLeaderSegment))
+        double part = _mesh.Damping[0] * shrink / ((step.Q * _mesh.Stiffness[0]) + _mesh.Damping[0]);
+        foreach (ref double row in Solver.RightSide.AsSpan(0, _mesh.FirstLeaderSegment))
         {
             row -= part;
         }
@@ -350,18 +350,18 @@ internal sealed class LinePass
 
     private void AddEnd(double q, in LineEnd end, int node, int segment, double sign)
     {
-        var fixedByHistory = new Vec3(past.X[node], past.Y[node], past.Z[node]);
+        var fixedByHistory = new Vec3(_past.X[node], _past.Y[node], _past.Z[node]);
         Vec3 shift = end.FreePosition - (q * end.FreeVelocity) - fixedByHistory;
-        double k = mesh.Stiffness[segment];
-        Solver.RightSide[segment] += sign * k * Vec3.Dot(Direction(segment), shift) / ((q * k) + mesh.Damping[segment]);
+        double k = _mesh.Stiffness[segment];
+        Solver.RightSide[segment] += sign * k * Vec3.Dot(Direction(segment), shift) / ((q * k) + _mesh.Damping[segment]);
     }
 
     private void Advance(Bdf2 step, LineState guess)
     {
         var q = new Vector<double>(step.Q);
-        AdvanceComponent(q, v0x, px, qx, past.X, guess.VX, guess.X);
-        AdvanceComponent(q, v0y, py, qy, past.Y, guess.VY, guess.Y);
-        AdvanceComponent(q, v0z, pz, qz, past.Z, guess.VZ, guess.Z);
+        AdvanceComponent(q, _v0x, _px, _qx, _past.X, guess.VX, guess.X);
+        AdvanceComponent(q, _v0y, _py, _qy, _past.Y, guess.VY, guess.Y);
+        AdvanceComponent(q, _v0z, _pz, _qz, _past.Z, guess.VZ, guess.Z);
     }
 
     private void AdvanceComponent(
@@ -370,7 +370,7 @@ internal sealed class LinePass
         ref double t = ref First(Solver.Tension);
         ref double f = ref First(free), o = ref First(outgoing), c = ref First(incoming);
         ref double h = ref First(history), v = ref First(velocity), x = ref First(position);
-        for (nuint i = 1; i < (nuint)mesh.Segments; i += (nuint)Width)
+        for (nuint i = 1; i < (nuint)_mesh.Segments; i += (nuint)Width)
         {
             Vector<double> push = (Load(ref o, i) * Load(ref t, i)) - (Load(ref c, i) * Load(ref t, i - 1));
             Vector<double> speed = Load(ref f, i) + (q * push);

@@ -5,13 +5,13 @@ namespace LureSim.Model.Lines.Chain;
 /// <summary>Positions and velocities of all nodes at one time, one array per component (padded for vector loops).</summary>
 internal sealed class LineState
 {
-    private readonly int nodes;
+    private readonly int _nodes;
 
     /// <summary>Storage for N segments.</summary>
     /// <param name="segments">N.</param>
     public LineState(int segments)
     {
-        nodes = segments + 1;
+        _nodes = segments + 1;
         int size = segments + 1 + (2 * Vector<double>.Count);
         X = new double[size];
         Y = new double[size];
@@ -44,13 +44,13 @@ internal sealed class LineState
     {
         Vector<double> sums = Vector<double>.Zero;
         int i = 0;
-        for (; i <= nodes - Vector<double>.Count; i += Vector<double>.Count)
+        for (; i <= _nodes - Vector<double>.Count; i += Vector<double>.Count)
         {
             sums += new Vector<double>(X, i) + new Vector<double>(Y, i) + new Vector<double>(Z, i);
         }
 
         double sum = Vector.Sum(sums);
-        for (; i < nodes; i++)
+        for (; i < _nodes; i++)
         {
             sum += X[i] + Y[i] + Z[i];
         }
