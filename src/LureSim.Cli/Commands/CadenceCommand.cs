@@ -97,7 +97,7 @@ public static class CadenceCommand
         CadenceResult result;
         using (var progress = new ProgressLine("cadence", terminal, values.Quiet))
         {
-            result = CadenceStudy.Run(scenario.Setup!, scenario.Retrieve!, plan, SustainedTorque.Of(scenario), null, progress.Report, stop);
+            result = CadenceStudy.Run(scenario.Setup!, scenario.Retrieve!, plan, SustainedTorque.Of(scenario), null, progress.Report, stop).Demand();
         }
 
         DoubtStudy? doubt = null;

@@ -1,4 +1,5 @@
 using LureSim.Cli.Running;
+using LureSim.Model;
 using LureSim.Reports.Cast;
 using LureSim.Reports.Kit.Json;
 using LureSim.Scenarios;
@@ -31,18 +32,14 @@ internal static class CastMatchCommand
         }
 
         EffectiveScenario effective = scenario.Effective();
-        MatchReport report;
-        try
+        Outcome<MatchReport> outcome = Fit(values, match, scenario, measured, threads, terminal, stop);
+        if (!outcome.IsWhole)
         {
-            using var progress = new ProgressLine("match", terminal, values.Quiet);
-            report = match.Run(scenario, measured, threads, progress.Report, stop);
-        }
-        catch (AggregateException e) when (e.Flatten().InnerExceptions.FirstOrDefault(MatchOfScenario.Explains) is Exception inner)
-        {
-            terminal.Error.WriteLine($"--match: {inner.Message.Split('\n')[0]}");
+            terminal.Error.WriteLine($"--match: {outcome.Failure.Reason}");
             return ExitCode.BadInput;
         }
 
+        MatchReport report = outcome.Result;
         RunNotes notes = Capabilities.Notes(Capabilities.Cast, scenario, effective);
         if (values.Folder is not null)
         {
@@ -51,5 +48,19 @@ internal static class CastMatchCommand
 
         terminal.Print(values, stream => MatchFiles.WriteJson(stream, report, notes), () => MatchText.Build(report, notes, values.Folder));
         return ExitCode.Done;
+    }
+
+    private static Outcome<MatchReport> Fit(
+        CommonValues values, MatchOfScenario match, ScenarioResult scenario, MeasuredCast[] measured, int threads, Terminal terminal, CancellationToken stop)
+    {
+        using var progress = new ProgressLine("match", terminal, values.Quiet);
+        try
+        {
+            return match.Run(scenario, measured, threads, progress.Report, stop);
+        }
+        catch (ArgumentException e)
+        {
+            return new(null, new(e.Message.Split('\n')[0], 0.0));
+        }
     }
 }

@@ -6,7 +6,7 @@ namespace LureSim.Model.Retrieve;
 /// <summary>Rod, line and lure at one instant. World axes: x from the resting rod tip toward the cast, y to the angler's left,
 /// z up from the water, m.</summary>
 /// <param name="TimeS">t, s.</param>
-/// <param name="Label">Why this instant: "pull", "slack", "turn".</param>
+/// <param name="Label">Why this instant, in words: the hardest pull, the most slack, the end of the twitch.</param>
 /// <param name="Line">Nodes tip to tie, [3][N+1].</param>
 /// <param name="Rod">Points hand to tip, [3][links+1].</param>
 /// <param name="LureXM">Centre of gravity.</param>

@@ -1,3 +1,4 @@
+using LureSim.Model;
 using LureSim.Studies.Across;
 
 namespace LureSim.Studies.Cadence;
@@ -18,14 +19,8 @@ public sealed record AcrossCase(IReadOnlyList<AcrossValue> Values, CadenceResult
     public static AcrossCase Of(IReadOnlyList<AcrossValue> values, RhythmSearch search, SustainedTorque torque)
     {
         ArgumentNullException.ThrowIfNull(search);
-        try
-        {
-            return new(values, search.Finish(torque), null);
-        }
-        catch (Model.ModelException e)
-        {
-            return new(values, null, e.Message);
-        }
+        Outcome<CadenceResult> outcome = search.Finish(torque);
+        return new(values, outcome.Result, outcome.Failure?.Reason);
     }
 }
 

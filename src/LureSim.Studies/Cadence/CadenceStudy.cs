@@ -11,7 +11,7 @@ public static class CadenceStudy
     // Refinement adds about this much to the first pass; only progress depends on it.
     private const double RefinementShare = 0.5;
 
-    /// <summary>The rhythms of one set-up.</summary>
+    /// <summary>The rhythms of one set-up; it fails when every run did.</summary>
     /// <param name="setup">Set-up.</param>
     /// <param name="task">Retrieve.</param>
     /// <param name="plan">Plan.</param>
@@ -19,9 +19,9 @@ public static class CadenceStudy
     /// <param name="run">Runs one retrieve; null = the retrieve.</param>
     /// <param name="progress">Called with the share done, from several threads; may be null.</param>
     /// <param name="stop">Stops between runs.</param>
-    /// <exception cref="ModelException">Every run failed.</exception>
+    /// <exception cref="ArgumentException">A value is out of range, or the task is a steady pull.</exception>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
-    public static CadenceResult Run(
+    public static Outcome<CadenceResult> Run(
         Setup setup,
         RetrieveTask task,
         CadencePlan plan,

@@ -23,7 +23,7 @@ public sealed class RhythmSearch
     /// <param name="setup">Set-up.</param>
     /// <param name="task">Retrieve.</param>
     /// <param name="plan">Plan.</param>
-    /// <exception cref="ModelException">The set-up is a steady pull.</exception>
+    /// <exception cref="ArgumentException">The task is a steady pull, which has no rhythm.</exception>
     public RhythmSearch(Setup setup, RetrieveTask task, CadencePlan plan)
     {
         ArgumentNullException.ThrowIfNull(setup);
@@ -32,7 +32,7 @@ public sealed class RhythmSearch
         plan.Check();
         if (task.IsTow)
         {
-            throw new ModelException("a steady pull (retrieve.stroke = 0) has no rhythm", 0.0);
+            throw new ArgumentException("a steady pull (retrieve.stroke = 0) has no rhythm", nameof(task));
         }
 
         (Setup, Task, _plan) = (setup, task, plan);
@@ -72,18 +72,17 @@ public sealed class RhythmSearch
         }
     }
 
-    /// <summary>The result of a finished search.</summary>
+    /// <summary>The result of a finished search; it fails when every run did.</summary>
     /// <param name="torque">What the wrist sustains.</param>
-    /// <exception cref="ModelException">Every run failed.</exception>
-    public CadenceResult Finish(SustainedTorque torque)
+    public Outcome<CadenceResult> Finish(SustainedTorque torque)
     {
         RhythmPoint[] all = [.. _points.Values];
         if (all.All(p => p.Pattern is null))
         {
-            throw new ModelException(all[0].Failure ?? "no run finished", 0.0);
+            return new(null, new(all[0].Failure ?? "no run finished", 0.0));
         }
 
-        return new CadenceResult
+        return new(new CadenceResult
         {
             Setup = Setup,
             Task = Task,
@@ -93,7 +92,7 @@ public sealed class RhythmSearch
             Best = FindBest(),
             Wrist = (WristLimit.Find(all, torque.Nm), WristLimit.Find(all, torque.LowNm), WristLimit.Find(all, torque.HighNm)),
             Torque = torque,
-        };
+        });
     }
 
     private BestRhythm? FindBest() => BestRhythm.Find([.. _points.Values], CadenceWindow.Find([.. _points.Values]), _plan.Room);

@@ -29,15 +29,15 @@ public sealed class MatchOfScenario(ScenarioSource source, IReadOnlyList<string>
             .Select(c => new MeasuredCast(c.Text.Label, c.Spec!.Setup, c.Spec.Cast!, c.Text.DistanceM)),
     ];
 
-    /// <summary>Runs the fit.</summary>
+    /// <summary>Runs the fit; it fails when no effort explains the casts.</summary>
     /// <param name="scenario">The scenario, valid.</param>
     /// <param name="measured">The casts.</param>
     /// <param name="threads">Most threads, at least 1; the result does not depend on it.</param>
     /// <param name="progress">Gets the share done, from several threads.</param>
     /// <param name="stop">Stops the study.</param>
-    /// <exception cref="AggregateException">Holds why no effort explains the casts.</exception>
+    /// <exception cref="ArgumentException">A value makes no cast, such as a lure that hangs in the water.</exception>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
-    public MatchReport Run(ScenarioResult scenario, MeasuredCast[] measured, int threads, Action<double> progress, CancellationToken stop)
+    public Outcome<MatchReport> Run(ScenarioResult scenario, MeasuredCast[] measured, int threads, Action<double> progress, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         ArgumentNullException.ThrowIfNull(measured);
@@ -45,19 +45,19 @@ public sealed class MatchOfScenario(ScenarioSource source, IReadOnlyList<string>
         MeasuredCast[][] ends = [.. leading.SelectMany(g => (double[])[g.Low, g.High], (g, v) => Specs([g.Override(v)], []))];
         int all = 2 * (measured.Length + ends.Sum(e => e.Length));
         void Done() => progress((double)Interlocked.Increment(ref _done) / all);
-        MatchFit? fit = null;
+        Outcome<MatchFit>? fit = null;
         double gain = double.NaN;
         var efforts = new double[ends.Length];
         ParallelRuns.Execute(Enumerable.Range(-1, ends.Length + 1).ToArray(), Job, threads, null, stop);
         MatchEnd[] shown = [.. leading.Select((g, i) => new MatchEnd(GuessDesign.Label(g), efforts[2 * i], efforts[(2 * i) + 1]))];
-        return new(scenario.Setup!.Title, fit!, gain, shown);
+        return fit!.IsWhole ? new(new MatchReport(scenario.Setup!.Title, fit.Result, gain, shown)) : new(null, fit.Failure);
 
         bool Job(int job)
         {
             if (job < 0)
             {
                 fit = MatchStudy.Fit(measured, 1, Done, stop);
-                gain = MatchStudy.GainM(measured, fit.Effort, stop: stop);
+                gain = fit.IsWhole ? MatchStudy.GainM(measured, fit.Result.Effort, stop: stop) : double.NaN;
             }
             else
             {
@@ -67,10 +67,6 @@ public sealed class MatchOfScenario(ScenarioSource source, IReadOnlyList<string>
             return true;
         }
     }
-
-    /// <summary>True for what a fit may end with: a distance out of reach, or a value that makes no cast.</summary>
-    /// <param name="e">Exception.</param>
-    public static bool Explains(Exception e) => e is ModelException or ArgumentException;
 
     // A guess at its end may put a cast out of reach, or make no valid scenario beside what a row gives.
     private double Effort(MeasuredCast[] some, Action step, CancellationToken stop)
@@ -82,9 +78,9 @@ public sealed class MatchOfScenario(ScenarioSource source, IReadOnlyList<string>
 
         try
         {
-            return MatchStudy.Fit(some, 1, step, stop).Effort;
+            return MatchStudy.Fit(some, 1, step, stop).Result?.Effort ?? double.NaN;
         }
-        catch (AggregateException e) when (e.Flatten().InnerExceptions.All(Explains))
+        catch (ArgumentException)
         {
             return double.NaN;
         }

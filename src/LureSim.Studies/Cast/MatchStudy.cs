@@ -41,16 +41,15 @@ public sealed record MatchFit(double Effort, double EffortScatter, double Scatte
 public static class MatchStudy
 {
     /// <summary>Fits the effort: the mean of those that explain each cast alone. One cast is taken as let go as its task says; of several, which
-    /// hold their release errors, each is set against the mean of many casts.</summary>
+    /// hold their release errors, each is set against the mean of many casts. It fails when a distance is out of reach.</summary>
     /// <param name="casts">Casts, at least one.</param>
     /// <param name="threads">Most threads; 0 = all cores. The result does not depend on it.</param>
     /// <param name="done">Called after each run of twice as many as there are casts; may be null.</param>
     /// <param name="stop">Stops the runs.</param>
     /// <param name="run">Runs one cast; null = the cast.</param>
     /// <exception cref="ArgumentException">There is no cast, or a value is out of range.</exception>
-    /// <exception cref="AggregateException">Holds a <see cref="ModelException"/>: a distance is out of reach.</exception>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
-    public static MatchFit Fit(
+    public static Outcome<MatchFit> Fit(
         IReadOnlyList<MeasuredCast> casts, int threads, Action? done, CancellationToken stop, Func<Setup, CastTask, Outcome<CastResult>>? run = null)
     {
         ArgumentNullException.ThrowIfNull(casts);
@@ -61,11 +60,29 @@ public static class MatchStudy
 
         bool many = casts.Count > 1;
         var context = new RunContext(null, stop);
-        double[] efforts = ParallelRuns.Execute(casts, c => CastMatch.Effort(c.Setup, c.Task, c.DistanceM, many, context, run).Demand(), threads, done, stop);
-        double mean = efforts.Average();
-        double[] computed = ParallelRuns.Execute(casts, c => CastMatch.Distance(c.Setup, c.Task, mean, many, context, run).Demand(), threads, done, stop);
-        MatchRow[] rows = [.. casts.Select((c, i) => new MatchRow(c.Label, c.DistanceM, efforts[i], computed[i]))];
-        return new(mean, Deviation(efforts, mean), Deviation([.. rows.Select(r => r.ResidualShare)], rows.Average(r => r.ResidualShare)), rows);
+        Outcome<double[]> efforts = Runs(c => CastMatch.Effort(c.Setup, c.Task, c.DistanceM, many, context, run));
+        if (!efforts.IsWhole)
+        {
+            return new(null, efforts.Failure);
+        }
+
+        double mean = efforts.Result.Average();
+        Outcome<double[]> computed = Runs(c => CastMatch.Distance(c.Setup, c.Task, mean, many, context, run));
+        if (!computed.IsWhole)
+        {
+            return new(null, computed.Failure);
+        }
+
+        MatchRow[] rows = [.. casts.Select((c, i) => new MatchRow(c.Label, c.DistanceM, efforts.Result[i], computed.Result[i]))];
+        double scatter = Deviation([.. rows.Select(r => r.ResidualShare)], rows.Average(r => r.ResidualShare));
+        return new(new MatchFit(mean, Deviation(efforts.Result, mean), scatter, rows));
+
+        Outcome<double[]> Runs(Func<MeasuredCast, Outcome<double>> one)
+        {
+            Outcome<double>[] all = ParallelRuns.Execute(casts, one, threads, done, stop);
+            Failure? first = all.FirstOrDefault(o => !o.IsWhole)?.Failure;
+            return first is null ? new([.. all.Select(o => o.Result)]) : new(null, first);
+        }
     }
 
     /// <summary>What a tenth more effort would add to the mean distance, m: little where the speed of the hands is the limit, and then a distance
@@ -75,13 +92,14 @@ public static class MatchStudy
     /// <param name="run">Runs one cast; null = the cast.</param>
     /// <param name="stop">Stops the runs.</param>
     /// <exception cref="ArgumentException">A value is out of range.</exception>
+    /// <returns>NaN where a cast could not be finished.</returns>
     public static double GainM(
         IReadOnlyList<MeasuredCast> casts, double effort, Func<Setup, CastTask, Outcome<CastResult>>? run = null, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(casts);
         double more = Math.Min(1.1 * effort, CastMatch.MostEffort);
         bool many = casts.Count > 1;
-        double Distance(MeasuredCast c, double e) => CastMatch.Distance(c.Setup, c.Task, e, many, new(null, stop), run).Demand();
+        double Distance(MeasuredCast c, double e) => CastMatch.Distance(c.Setup, c.Task, e, many, new(null, stop), run) is { IsWhole: true, Result: double far } ? far : double.NaN;
         return casts.Average(c => Distance(c, more) - Distance(c, effort)) * 0.1 * effort / (more - effort);
     }
 

@@ -1,3 +1,4 @@
+using LureSim.Model;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
 using LureSim.Studies.Cadence;
@@ -22,7 +23,13 @@ public sealed class CadenceSource(CadencePlan plan) : FigureSource<CadenceResult
     public override FigureRow Run(ScenarioResult scenario, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        CadenceResult result = CadenceStudy.Run(scenario.Setup!, scenario.Retrieve!, plan with { Threads = 1 }, SustainedTorque.Of(scenario), null, null, stop);
-        return Row(result.Windows.Count > 0 ? "walks" : "never walks", result);
+        if (scenario.Retrieve!.IsTow)
+        {
+            return FigureRow.Failed("a steady pull has no rhythm");
+        }
+
+        Outcome<CadenceResult> outcome =
+            CadenceStudy.Run(scenario.Setup!, scenario.Retrieve, plan with { Threads = 1 }, SustainedTorque.Of(scenario), null, null, stop);
+        return outcome.IsWhole ? Row(outcome.Result.Windows.Count > 0 ? "walks" : "never walks", outcome.Result) : FigureRow.Failed(outcome.Failure.Reason);
     }
 }

@@ -1,3 +1,5 @@
+using System.Runtime.ExceptionServices;
+
 namespace LureSim.Studies.Runs;
 
 /// <summary>Many independent runs on all cores. Each result goes to the place of its input, so the order in which threads
@@ -10,7 +12,7 @@ public static class ParallelRuns
     /// <param name="threads">Most threads at a time; 0 = all cores.</param>
     /// <param name="done">Called after each run, from several threads; may be null.</param>
     /// <param name="stop">Stops between runs.</param>
-    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    /// <exception cref="OperationCanceledException">Stopped. Any other exception is the one of a run, as it is.</exception>
     public static TResult[] Execute<TInput, TResult>(
         IReadOnlyList<TInput> inputs, Func<TInput, TResult> run, int threads, Action? done, CancellationToken stop)
     {
@@ -19,11 +21,20 @@ public static class ParallelRuns
         ArgumentOutOfRangeException.ThrowIfNegative(threads);
         var results = new TResult[inputs.Count];
         var options = new ParallelOptions { CancellationToken = stop, MaxDegreeOfParallelism = threads == 0 ? -1 : threads };
-        Parallel.For(0, inputs.Count, options, i =>
+        try
         {
-            results[i] = run(inputs[i]);
-            done?.Invoke();
-        });
+            Parallel.For(0, inputs.Count, options, i =>
+            {
+                results[i] = run(inputs[i]);
+                done?.Invoke();
+            });
+        }
+        catch (AggregateException e)
+        {
+            stop.ThrowIfCancellationRequested();
+            ExceptionDispatchInfo.Throw(e.InnerExceptions[0]);
+        }
+
         return results;
     }
 }

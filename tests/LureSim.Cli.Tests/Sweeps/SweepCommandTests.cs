@@ -137,7 +137,7 @@ public sealed class SweepCommandTests : IDisposable
         var plan = new CadencePlan(1.0, 2.0, ScanPoints: 3, Starts: 1, Run: new StationaryPlan(1.0, 4, 4));
         ScenarioResult scenario = ScenarioSource.Read(Small);
         FigureRow row = new CadenceSource(plan).Run(scenario, CancellationToken.None);
-        CadenceResult alone = CadenceStudy.Run(scenario.Setup!, scenario.Retrieve!, plan, new SustainedTorque(3.0, 2.0, 5.0));
+        CadenceResult alone = CadenceStudy.Run(scenario.Setup!, scenario.Retrieve!, plan, new SustainedTorque(3.0, 2.0, 5.0)).Demand();
         Assert.Equal(alone.TipFrequencyHz, row.Numbers[^1]);
         Assert.Equal(alone.Windows.Count, row.Numbers[2]);
         Assert.Equal(alone.BestPoint?.PerS ?? double.NaN, row.Numbers[3]);

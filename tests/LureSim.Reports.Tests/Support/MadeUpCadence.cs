@@ -15,19 +15,19 @@ internal static class MadeUpCadence
     /// <summary>Towed below the window, still above it.</summary>
     public static CadenceResult Window(double from, double to, SustainedTorque? torque = null) =>
         CadenceStudy.Run(Made.Setup, Made.Task, new CadencePlan(), torque ?? Guess, (_, s) => Answer(s, s.CadencePerS < from ? WalkPattern.Tracking
-            : s.CadencePerS < to ? WalkPattern.Alternating : WalkPattern.Still));
+            : s.CadencePerS < to ? WalkPattern.Alternating : WalkPattern.Still)).Demand();
 
     /// <summary>Two windows; in the upper one only four of six starts walk.</summary>
     public static CadenceResult TwoWindows() => CadenceStudy.Run(Made.Setup, Made.Task, new CadencePlan(LockShare: 0.6), Guess, (_, s) =>
         Answer(s, s.CadencePerS is > 0.8 and < 1.5 || (s.CadencePerS is > 2.5 and < 3.2 && s.StartHeadingRad < 0.9)
-            ? WalkPattern.Alternating : WalkPattern.OneSided));
+            ? WalkPattern.Alternating : WalkPattern.OneSided)).Demand();
 
     /// <summary>Half of the starts walk at any rhythm.</summary>
     public static CadenceResult Luck() => CadenceStudy.Run(Made.Setup, Made.Task, new CadencePlan(), Guess, (_, s) =>
-        Answer(s, s.StartHeadingRad < 0 ? WalkPattern.Alternating : WalkPattern.Irregular));
+        Answer(s, s.StartHeadingRad < 0 ? WalkPattern.Alternating : WalkPattern.Irregular)).Demand();
 
     public static CadenceResult HalfFailed() => CadenceStudy.Run(Made.Setup, Made.Task, new CadencePlan(), Guess, (_, s) =>
-        s.CadencePerS > 2 ? StationaryOutcome.Failed("the line went stiff") : Answer(s, WalkPattern.Skipping));
+        s.CadencePerS > 2 ? StationaryOutcome.Failed("the line went stiff") : Answer(s, WalkPattern.Skipping)).Demand();
 
     /// <summary>Three windows over a key of numbers (or words), the third set-up failed; twice over when a second key varies.</summary>
     public static AcrossResult Across(bool numbers, bool twoKeys)

@@ -13,7 +13,7 @@ public sealed class CadenceStudyTests
     private static readonly SustainedTorque Torque = new(1.0, 0.5, 4.0);
 
     private static CadenceResult Run(Func<Setup, RetrieveTask, StationaryOutcome> lab, CadencePlan? plan = null) =>
-        CadenceStudy.Run(MadeUp.Setup(), new RetrieveTask(), plan ?? new CadencePlan(), Torque, lab);
+        CadenceStudy.Run(MadeUp.Setup(), new RetrieveTask(), plan ?? new CadencePlan(), Torque, lab).Demand();
 
     [Fact]
     public void Edges_of_several_windows_are_found_to_half_the_bracket()
@@ -115,7 +115,7 @@ public sealed class CadenceStudyTests
 
     [Fact]
     public void A_wrist_too_weak_for_the_slowest_rhythm_sustains_none() =>
-        Assert.True(double.IsNaN(CadenceStudy.Run(MadeUp.Setup(), new RetrieveTask(), new CadencePlan(), new(0.1, 0.1, 0.1), MadeUp.Walking((0, 9))).Wrist.Likely.ToPerS));
+        Assert.True(double.IsNaN(CadenceStudy.Run(MadeUp.Setup(), new RetrieveTask(), new CadencePlan(), new(0.1, 0.1, 0.1), MadeUp.Walking((0, 9))).Demand().Wrist.Likely.ToPerS));
 
     [Fact]
     public void Luck_is_not_a_rule()
@@ -178,7 +178,7 @@ public sealed class CadenceStudyTests
         bool scanned = false;
         while (search.Wanted.Length > 0)
         {
-            if (scanned && holes.Count < unmasked && search.Wanted is [double only] && only == search.Finish(Torque).Best?.PerS)
+            if (scanned && holes.Count < unmasked && search.Wanted is [double only] && only == search.Finish(Torque).Demand().Best?.PerS)
             {
                 holes.Add(only);
             }
@@ -187,7 +187,7 @@ public sealed class CadenceStudyTests
             scanned = true;
         }
 
-        CadenceResult result = search.Finish(Torque);
+        CadenceResult result = search.Finish(Torque).Demand();
         Assert.Equal(unmasked, holes.Count);
         Assert.DoesNotContain(result.Best!.PerS, holes);
         Assert.Equal(result.Best.PerS, result.BestPoint!.PerS);
@@ -208,7 +208,7 @@ public sealed class CadenceStudyTests
         RhythmSearch[] together = CadenceStudy.Search(specs, new CadencePlan(), Lab);
         for (int i = 0; i < specs.Length; i++)
         {
-            CadenceResult one = CadenceStudy.Run(specs[i].Item1, specs[i].Item2, new CadencePlan(), Torque, Lab), other = together[i].Finish(Torque);
+            CadenceResult one = CadenceStudy.Run(specs[i].Item1, specs[i].Item2, new CadencePlan(), Torque, Lab).Demand(), other = together[i].Finish(Torque).Demand();
             Assert.Equal(one.Windows, other.Windows);
             Assert.Equal(one.Points.Select(p => p.PerS), other.Points.Select(p => p.PerS));
             Assert.Equal(1 + (0.5 * i), one.Windows[0].FromPerS, 0.0101);

@@ -23,7 +23,7 @@ public sealed class RealCadenceTests
         Assert.Equal(one.Best, four.Best);
 
         static CadenceResult Run(int threads) =>
-            CadenceStudy.Run(MadeUp.Setup(), new RetrieveTask(), Short with { Threads = threads }, new(3, 2, 5));
+            CadenceStudy.Run(MadeUp.Setup(), new RetrieveTask(), Short with { Threads = threads }, new(3, 2, 5)).Demand();
     }
 
     [Fact]
