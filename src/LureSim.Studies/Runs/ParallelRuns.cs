@@ -1,4 +1,4 @@
-using System.Runtime.ExceptionServices;
+using LureSim.Studies.Batches;
 
 namespace LureSim.Studies.Runs;
 
@@ -10,7 +10,7 @@ public static class ParallelRuns
     /// <param name="inputs">Inputs.</param>
     /// <param name="run">A pure function, called from several threads.</param>
     /// <param name="threads">Most threads at a time; 0 = all cores.</param>
-    /// <param name="done">Called after each run, from several threads; may be null.</param>
+    /// <param name="done">Called after each run, one call at a time; may be null.</param>
     /// <param name="stop">Stops between runs.</param>
     /// <exception cref="OperationCanceledException">Stopped. Any other exception is the one of a run, as it is.</exception>
     public static TResult[] Execute<TInput, TResult>(
@@ -20,21 +20,13 @@ public static class ParallelRuns
         ArgumentNullException.ThrowIfNull(run);
         ArgumentOutOfRangeException.ThrowIfNegative(threads);
         var results = new TResult[inputs.Count];
-        var options = new ParallelOptions { CancellationToken = stop, MaxDegreeOfParallelism = threads == 0 ? -1 : threads };
-        try
-        {
-            Parallel.For(0, inputs.Count, options, i =>
-            {
-                results[i] = run(inputs[i]);
-                done?.Invoke();
-            });
-        }
-        catch (AggregateException e)
-        {
-            stop.ThrowIfCancellationRequested();
-            ExceptionDispatchInfo.Throw(e.InnerExceptions[0]);
-        }
-
+        Batch.Execute(Enumerable.Range(0, inputs.Count), threads == 0 ? Environment.ProcessorCount : threads, i => run(inputs[i]), Keep, stop);
         return results;
+
+        void Keep(int i, TResult result)
+        {
+            results[i] = result;
+            done?.Invoke();
+        }
     }
 }
