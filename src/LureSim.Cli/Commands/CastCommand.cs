@@ -76,7 +76,7 @@ public static class CastCommand
 
     private static int Run(CommonValues values, ScenarioResult scenario, int runs, int threads, Terminal terminal, CancellationToken stop)
     {
-        CastReport report = CastStudy.Run(scenario.Setup!, scenario.Cast!, new(null, stop)).Demand();
+        CastReport report = CastStudy.Run(scenario.Setup!, scenario.Cast!, threads, new(null, stop)).Demand();
         DoubtStudy? doubt = runs > 0 ? Doubt(values, runs, threads, terminal, stop) : null;
         EffectiveScenario effective = scenario.Effective();
         RunNotes notes = Capabilities.Notes(Capabilities.Cast, scenario, effective);

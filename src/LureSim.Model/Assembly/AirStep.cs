@@ -1,3 +1,4 @@
+using LureSim.Model.Hands;
 using LureSim.Model.Lines.Air;
 using LureSim.Model.Reels;
 using LureSim.Model.Rods;
@@ -42,8 +43,22 @@ internal sealed class AirStep(ChainRod? rod, AirLine line, ReelFeed reel)
         _rest = new TipLink { X = x, Z = z };
     }
 
-    /// <summary>Lets the line go.</summary>
-    public void Release() => Reel.Locked = false;
+    // Where the rod comes to rest at least and at most, rad from the vertical.
+    private const double LeastAimRad = 0.3, MostAimRad = 1.4, UsualAimRad = 0.8;
+
+    /// <summary>Tells the hands when the line will be let go.</summary>
+    public void Plan(double releaseS) => Rod.LetGo = new LetGo(releaseS, UsualAimRad);
+
+    /// <summary>Lets the line go; the hands come to rest with the rod along the line, toward where the lure flies.</summary>
+    public void Release()
+    {
+        double vx = Line.Vx[0], vz = Line.Vz[0];
+        Reel.LetGo(Math.Sqrt((vx * vx) + (vz * vz)));
+        if (rod is not null)
+        {
+            rod.LetGo = new LetGo(TimeS, Math.Clamp((0.5 * Math.PI) - Math.Atan2(vz, vx), LeastAimRad, MostAimRad));
+        }
+    }
 
     /// <summary>One step of h seconds.</summary>
     /// <exception cref="ModelException">The state is no longer finite.</exception>
@@ -77,10 +92,14 @@ internal sealed class AirStep(ChainRod? rod, AirLine line, ReelFeed reel)
             Rod.Advance(step);
         }
 
-        Reel.Advance(h, Line.TipTensionN, Line.LooseM);
+        Reel.Advance(h, Line.TipTensionN);
         TimeS += h;
         (double x, double z, double vx, double vz) = Tip();
-        Line.Grow(x, z, vx, vz, Reel.SpeedMS);
+        if (!Reel.Locked)
+        {
+            Line.Grow(x, z, vx, vz, Reel.SpeedMS);
+        }
+
         if (!double.IsFinite(Line.X[0] + Line.Z[0] + x + Reel.SpeedMS))
         {
             throw new ModelException("The cast is no longer finite; a smaller step may help.", TimeS - h);

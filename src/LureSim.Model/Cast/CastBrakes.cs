@@ -1,74 +1,65 @@
 using LureSim.Model.Assembly;
-using LureSim.Model.Reels;
 
 namespace LureSim.Model.Cast;
 
-/// <summary>The least magnetic brake that keeps a revolving spool from throwing loops.</summary>
+/// <summary>What a brake does to many casts.</summary>
+/// <param name="Strength">s, torque at the launch over that of the brake which matches the lure.</param>
+/// <param name="DistanceMeanM">Mean distance, m.</param>
+/// <param name="LoopsMean">Mean loose line, in loops.</param>
+/// <param name="TangleShare">Share of casts that tangle.</param>
+public sealed record BrakePoint(double Strength, double DistanceMeanM, double LoopsMean, double TangleShare);
+
+/// <summary>Distance and loose line of a revolving spool against the strength of its brake, each with its own best release, thumb as given.</summary>
 public static class CastBrakes
 {
-    private const double Most = 2e-5;
-    private const int Halvings = 9;
+    /// <summary>Tangles that people put up with, share of casts: one in twenty (guess).</summary>
+    public const double BearableTangles = 0.05;
 
-    /// <summary>Searches the magnetic coefficient between none and 2e-5 N m s, the release kept.</summary>
+    /// <summary>Strengths that show the curve.</summary>
+    public static IReadOnlyList<double> Strengths { get; } = [0.0, 0.5, 1.0, 1.5, 2.0, 3.0, 4.0];
+
+    /// <summary>The set-up with another brake; brakes given in numbers are taken off.</summary>
     /// <param name="setup">Set-up.</param>
-    /// <param name="task">Cast.</param>
-    /// <param name="loops">Loops that the line still takes up by itself, guess 5 (about half a metre).</param>
-    /// <param name="context">Stop.</param>
-    /// <param name="run">Runs one cast; null = the cast.</param>
-    /// <returns>The brake; a failure when even the strongest one throws loops.</returns>
-    /// <exception cref="ArgumentException">A value is out of range, or the reel's spool is fixed.</exception>
-    /// <exception cref="OperationCanceledException">Stopped.</exception>
-    public static Outcome<LeastBrake> Least(
-        Setup setup, CastTask task, double loops = 5.0, RunContext context = default, Func<Setup, CastTask, Outcome<CastResult>>? run = null)
+    /// <param name="strength">s, 0 or more.</param>
+    public static Setup With(Setup setup, double strength)
     {
         ArgumentNullException.ThrowIfNull(setup);
-        ArgumentNullException.ThrowIfNull(task);
-        Require.Positive(loops);
-        if (setup.Reel.Kind != ReelKind.Revolving)
-        {
-            throw new ArgumentException("a fixed spool has no brake", nameof(setup));
-        }
-
-        run ??= (s, t) => CastRunner.Run(s, t, context);
-        return Outcome.Of(() => Search((brake, how) => run(With(setup, brake), how).Demand(), task, loops));
+        return setup with { Reel = setup.Reel with { Spool = setup.Reel.Spool with { BrakeStrength = strength, MagneticNms = 0.0, CentrifugalNms2 = 0.0 } } };
     }
 
-    private static LeastBrake Search(Func<double, CastTask, CastResult> cast, CastTask task, double loops)
+    /// <summary>The point of the curve that a cast is.</summary>
+    /// <param name="strength">s, 0 or more.</param>
+    /// <param name="cast">Cast with that brake.</param>
+    public static BrakePoint Point(double strength, CastResult cast)
     {
-        CastResult free = cast(0.0, task);
-        CastTask held = task with { Release = new ReleaseSpec(ReleaseMode.AtTime, free.ReleaseTimeS) };
-        if (free.LoopsThrown <= loops)
-        {
-            return new LeastBrake(0.0, free.DistanceM, free.DistanceM, free.LoopsThrown);
-        }
-
-        double low = 0.0, high = Most;
-        CastResult best = cast(high, held);
-        if (best.LoopsThrown > loops)
-        {
-            throw new ModelException($"Even a brake of {Most} N m s leaves {best.LoopsThrown:F1} loops.", 0.0);
-        }
-
-        for (int i = 0; i < Halvings; i++)
-        {
-            double mid = low == 0.0 ? 0.1 * high : 0.5 * (low + high);
-            CastResult trial = cast(mid, held);
-            (low, high, best) = trial.LoopsThrown > loops ? (mid, high, best) : (low, mid, trial);
-        }
-
-        // A braked spool wants another release; it counts if it keeps the loops down too.
-        CastResult tuned = cast(high, task);
-        double far = tuned.LoopsThrown <= loops ? Math.Max(tuned.DistanceM, best.DistanceM) : best.DistanceM;
-        return new LeastBrake(high, far, free.DistanceM, free.LoopsThrown);
+        ArgumentNullException.ThrowIfNull(cast);
+        return new(strength, cast.DistanceMeanM, cast.LoopsMean, cast.TangleShare);
     }
 
-    private static Setup With(Setup setup, double magnetic) =>
-        setup with { Reel = setup.Reel with { Spool = setup.Reel.Spool with { MagneticNms = magnetic } } };
-}
+    /// <summary>Least strength from which on no more than <see cref="BearableTangles"/> tangle, straight between the points; null when even the strongest
+    /// tangles more.</summary>
+    /// <param name="curve">Points, strength rising.</param>
+    public static double? Least(IReadOnlyList<BrakePoint> curve)
+    {
+        ArgumentNullException.ThrowIfNull(curve);
+        int above = curve.Count - 1;
+        while (above >= 0 && curve[above].TangleShare <= BearableTangles)
+        {
+            above--;
+        }
 
-/// <summary>What keeping the loops down costs.</summary>
-/// <param name="MagneticNms">Least coefficient, N m s.</param>
-/// <param name="DistanceM">Distance with it, m.</param>
-/// <param name="UnbrakedDistanceM">Distance without a magnetic brake, thumb as given, m.</param>
-/// <param name="UnbrakedLoops">Loops thrown without it.</param>
-public sealed record LeastBrake(double MagneticNms, double DistanceM, double UnbrakedDistanceM, double UnbrakedLoops);
+        if (above < 0)
+        {
+            return curve.Count > 0 ? curve[0].Strength : null;
+        }
+
+        if (above == curve.Count - 1)
+        {
+            return null;
+        }
+
+        BrakePoint from = curve[above], to = curve[above + 1];
+        double share = (from.TangleShare - BearableTangles) / (from.TangleShare - to.TangleShare);
+        return from.Strength + (share * (to.Strength - from.Strength));
+    }
+}

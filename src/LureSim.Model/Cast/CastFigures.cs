@@ -8,8 +8,8 @@ public static class CastFigures
     /// <summary>All.</summary>
     public static IReadOnlyList<Figure<CastResult>> All { get; } =
     [
-        new("distance_m", "distance over the water", "distance of the chosen release, from under the hand", c => c.DistanceM) { Headline = new("distance", "m", 1.0) },
-        new("distance_mean_m", "mean of many casts", "mean over the release error and the scatter", c => c.DistanceMeanM),
+        new("distance_mean_m", "mean of many casts", "mean over the release error and the scatter, from under the hand", c => c.DistanceMeanM) { Headline = new("distance, mean of many casts", "m", 1.0) },
+        new("distance_m", "let go at the best moment", "distance of the chosen release, from under the hand", c => c.DistanceM),
         new("distance_p10_m", "8 of 10 casts, from", "one cast in ten falls shorter", c => c.DistanceP10M),
         new("distance_p90_m", "8 of 10 casts, to", "one cast in ten flies farther", c => c.DistanceP90M),
         new("line_out_m", "line out", "line given at the splash", c => c.LineOutM),
@@ -28,6 +28,8 @@ public static class CastFigures
         new("hand_torque_peak_Nm", "hand torque, peak", "highest torque of the hands", c => c.PeakHandTorqueNm),
         new("tension_peak_N", "tip pull, peak", "highest tension at the rod tip", c => c.PeakTensionN),
         new("loops_thrown", "loops thrown", "most loose line on the spool in loops", c => c.LoopsThrown),
+        new("loops_mean", "loops, mean of many casts", "the same, mean over the release error", c => c.LoopsMean),
+        new("tangle_share", "casts that tangle", "share of casts in which loose line tangles; the loops that a spool bears are a guess, 0.6 to 5", c => c.TangleShare),
         new("spool_peak_rpm", "spool, peak", "highest speed of the spool; 0 for a fixed one", c => c.SpoolPeakRpm),
         new("energy_hands_J", "work of the hands", "work of the hands until the splash", c => c.Energy.HandsJ),
         new("energy_rod_J", "energy left in the rod", "energy left in the rod", c => c.Energy.RodJ),
@@ -55,5 +57,6 @@ public static class CastFigures
         (CastRemarks.Backlash, "backlash"),
         (CastRemarks.StartRaised, "start-raised"),
         (CastRemarks.LineRunsOut, "line-runs-out"),
+        (CastRemarks.BendBeyondRod, "bend-beyond-rod"),
     ];
 }

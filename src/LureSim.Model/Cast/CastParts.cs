@@ -93,11 +93,12 @@ internal sealed class CastParts
     {
         HandsSpec hands = Setup.Hands;
         double about = hands.InertiaKgM2 + RodInertia();
+        double torque = hands.CatchShare * hands.FullTorqueNm, force = hands.CatchShare * hands.FullPushN;
         var turning = new HandDrive(
-            hands.Effort * hands.TorqueNm, hands.SpeedRadS, hands.RampS, new Stop(hands.StopRad, 0.1, about, hands.BrakeShare * hands.Effort * hands.TorqueNm, hands.SettlingRadS), _hold);
+            hands.FullTorqueNm, hands.TopSpeedRadS, hands.RampS, new Stop(hands.StopRad, 0.1, about, torque, hands.SettlingRadS), _hold, Catch(torque, true));
         var pushing = new HandDrive(
-            hands.Effort * hands.PushN, hands.PushSpeedMS, hands.RampS,
-            new Stop(hands.TravelM, 0.05, hands.PushedMassKg + _chain.MassKg, hands.BrakeShare * hands.Effort * hands.PushN, hands.SettlingRadS), 0.0);
+            hands.FullPushN, hands.TopPushSpeedMS, hands.RampS,
+            new Stop(hands.TravelM, 0.05, hands.PushedMassKg + _chain.MassKg, force, hands.SettlingRadS), 0.0, Catch(force, false));
         return new ChainRod(
             _chain, _beta, turning, pushing, new HandInertia(hands.InertiaKgM2, hands.PushedMassKg),
             new RodAir(_air.DensityKgM3, Setup.Rod.AirDragCoefficient, _air.Wind(HandHeightM)), Physics.GravityMS2)
@@ -106,13 +107,16 @@ internal sealed class CastParts
         };
     }
 
+    private Catch Catch(double limit, bool follows) =>
+        new(Setup.Hands.FadeS, Setup.Hands.CatchDelayS, limit, Setup.Hands.SettlingRadS, follows);
+
     private ReelFeed Reel(bool thumb)
     {
         ReelSpec reel = Setup.Reel;
-        SpoolSpec spool = thumb ? reel.Spool : reel.Spool with { ThumbNm = 0.0 };
+        SpoolSpec spool = thumb ? reel.Spool : reel.Spool with { ThumbPressN = 0.0 };
         double radius = 0.5 * reel.SpoolDiameterM;
         return reel.Kind == ReelKind.Revolving
-            ? new FreeSpool(spool, radius, _lineKgM, Setup.Line.DiameterM)
+            ? new FreeSpool(spool, _air.LureKgM / _lureKg, radius, _lineKgM, Setup.Line.DiameterM, _chain.FreeLengthM)
             : new FixedSpool(reel.FixedSpool, _lineKgM, PseudoMassShare * _lureKg, radius);
     }
 

@@ -50,7 +50,7 @@ internal sealed class CastRecorder(RodChain chain, double everyS)
         else
         {
             PeakSpin = Math.Max(PeakSpin, cast.Reel.SpinRadS);
-            PeakLoops = Math.Max(PeakLoops, line.LooseM / cast.Reel.LoopM);
+            PeakLoops = Math.Max(PeakLoops, cast.Reel.LooseM / cast.Reel.LoopM);
             if (speed > LaunchSpeed && cast.TimeS <= releasedS + LaunchWindowS)
             {
                 (LaunchSpeed, LaunchAngle) = (speed, Math.Atan2(line.Vz[0], line.Vx[0]));
@@ -110,7 +110,7 @@ internal sealed class CastRecorder(RodChain chain, double everyS)
         double[] row =
         [
             cast.TimeS, cast.Rod.Q[1], cast.RodAtRest ? 0.0 : cast.Rod.HandTorqueNm, Math.Sqrt((vx * vx) + (vz * vz)), line.X[0], line.Z[0],
-            speed, rate, cast.Reel.SpeedMS, line.TipTensionN, line.LooseM, cast.Reel.LoopM, cast.Reel.SpinRadS,
+            speed, rate, cast.Reel.SpeedMS, line.TipTensionN, cast.Reel.LooseM, cast.Reel.LoopM, cast.Reel.SpinRadS,
         ];
         for (int i = 0; i < row.Length; i++)
         {

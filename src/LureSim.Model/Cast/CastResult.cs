@@ -18,7 +18,7 @@ public enum CastRemarks
     /// <summary>The line was pulled harder than its breaking load.</summary>
     AboveBreakingLoad = 4,
 
-    /// <summary>More than ten loops lay loose on the spool (guess).</summary>
+    /// <summary>More than five loops lay loose on the spool, which no spool bears (guess).</summary>
     Backlash = 8,
 
     /// <summary>The rod started less far back than asked for, since the lure would have hung in the water.</summary>
@@ -26,6 +26,9 @@ public enum CastRemarks
 
     /// <summary>All line left the spool before the lure was down.</summary>
     LineRunsOut = 32,
+
+    /// <summary>The rod bends by more than 0.65 of its length (guess), more than a rod of its power is made for.</summary>
+    BendBeyondRod = 64,
 }
 
 /// <summary>One cast and its figures. Places are counted from the hand's place at the start, x forward, z over the water.</summary>
@@ -97,6 +100,12 @@ public sealed record CastResult
     /// <summary>Largest length of loose line after the release, in loops on the spool.</summary>
     public required double LoopsThrown { get; init; }
 
+    /// <summary>The same, mean over the release error.</summary>
+    public required double LoopsMean { get; init; }
+
+    /// <summary>Share of casts in which the loose line tangles, over the release error; the loops that a spool bears are a guess, 0.6 to 5.</summary>
+    public required double TangleShare { get; init; }
+
     /// <summary>Where the hands' work went.</summary>
     public required CastEnergy Energy { get; init; }
 
@@ -106,29 +115,44 @@ public sealed record CastResult
     /// <summary>What is odd about this cast.</summary>
     public required CastRemarks Remarks { get; init; }
 
-    /// <summary>Change of distance when let go so much later, m, between computed releases by straight lines.</summary>
+    /// <summary>Change of distance when let go so much later, m,.</summary>
     /// <param name="delayS">Delay, s; negative = earlier.</param>
-    public double DistanceChangeM(double delayS) => ReleasePoint.Interpolate(ReleaseCurve, delayS);
+    public double DistanceChangeM(double delayS) => ReleasePoint.Interpolate(ReleaseCurve, delayS).ChangeM;
 }
 
-/// <summary>Distance of another release against the chosen one.</summary>
+/// <summary>Another release against the chosen one.</summary>
 /// <param name="DelayS">Release later by this, s.</param>
 /// <param name="ChangeM">Lands farther by this, m.</param>
-public readonly record struct ReleasePoint(double DelayS, double ChangeM)
+/// <param name="Loops">Most loose line, in loops on the spool.</param>
+public readonly record struct ReleasePoint(double DelayS, double ChangeM, double Loops)
 {
     /// <summary>Value between the points; the end values beyond them.</summary>
-    internal static double Interpolate(IReadOnlyList<ReleasePoint> curve, double delayS)
+    internal static ReleasePoint Interpolate(IReadOnlyList<ReleasePoint> curve, double delayS)
     {
         for (int i = 1; i < curve.Count; i++)
         {
             if (delayS <= curve[i].DelayS)
             {
-                double share = Math.Clamp((delayS - curve[i - 1].DelayS) / (curve[i].DelayS - curve[i - 1].DelayS), 0.0, 1.0);
-                return curve[i - 1].ChangeM + (share * (curve[i].ChangeM - curve[i - 1].ChangeM));
+                ReleasePoint from = curve[i - 1], to = curve[i];
+                double share = Math.Clamp((delayS - from.DelayS) / (to.DelayS - from.DelayS), 0.0, 1.0);
+                return new(delayS, from.ChangeM + (share * (to.ChangeM - from.ChangeM)), from.Loops + (share * (to.Loops - from.Loops)));
             }
         }
 
-        return curve[^1].ChangeM;
+        return curve[^1] with { DelayS = delayS };
+    }
+
+    /// <summary>Value at no delay of the parabola through the three points nearest to it: straight lines would cut the top off.</summary>
+    internal static double Top(IReadOnlyList<ReleasePoint> curve)
+    {
+        ReleasePoint[] near = [.. curve.OrderBy(p => Math.Abs(p.DelayS)).Take(3)];
+        if (near.Length < 3)
+        {
+            return near[0].ChangeM;
+        }
+
+        (double a, double b, double c) = (near[0].DelayS, near[1].DelayS, near[2].DelayS);
+        return (near[0].ChangeM * b * c / ((a - b) * (a - c))) + (near[1].ChangeM * a * c / ((b - a) * (b - c))) + (near[2].ChangeM * a * b / ((c - a) * (c - b)));
     }
 }
 

@@ -1,9 +1,7 @@
 using LureSim.Model.Assembly;
-using LureSim.Model.Hands;
 using LureSim.Model.Lines.Air;
 using LureSim.Model.Reels;
 using LureSim.Model.Rods;
-using MathNet.Numerics.Distributions;
 
 namespace LureSim.Model.Cast;
 
@@ -11,10 +9,18 @@ namespace LureSim.Model.Cast;
 public static class CastRunner
 {
     private const double LongestS = 30.0;
-    private const double BacklashLoops = 10.0;
 
-    // Release errors at which the distance is sought besides those of the search: a shown one, s, and one that bounds 19 of 20, sigmas.
-    private const double ShownS = 0.010, WideSigmas = 2.0;
+    // Loose line that no spool bears, see ReleaseLuck.
+    private const double BacklashLoops = 5.0;
+
+    // Bend beyond what a rod of its power is made for, share of its length (guess, 0.55 to 0.75): there the outer fibre comes near 1 % of strain.
+    private const double MostBend = 0.65;
+
+    // The account of energy: a run that leaves more of the hands' work unexplained is no result.
+    private const double MostOpen = 0.01;
+
+    // Releases are tried this far apart, s, or half a sigma where that is more; out to 2 sigmas, which bounds 19 of 20, and at least to the shown 10 ms.
+    private const double StrideS = 0.004, ShownS = 0.010, WideSigmas = 2.0;
 
     /// <summary>Finds the release, then runs the reported cast with the line curved in the air.</summary>
     /// <param name="setup">Set-up.</param>
@@ -32,24 +38,12 @@ public static class CastRunner
         ReleaseSpec release = task.Release;
         int step = release.Mode switch
         {
-            ReleaseMode.Best => search.Best(),
+            ReleaseMode.Best => search.Best(Stride(setup, task)),
             ReleaseMode.AtTime => search.StepAt(release.Value),
             _ => search.StepAtAngle(release.Value),
         };
         step = Math.Clamp(step + (int)Math.Round(release.ErrorS / task.Solver.SwingStepS), 0, search.LastStep);
         return Report(parts, search, step, new Watch(observer, context.Stop));
-    });
-
-    /// <summary>Distance of the best release, quickly: straight line, no series. Good for comparing, up to 7 % too far.</summary>
-    /// <param name="setup">Set-up.</param>
-    /// <param name="task">Cast.</param>
-    /// <param name="context">Stop.</param>
-    /// <exception cref="ArgumentException">A value is out of range, or the lure hangs in the water at the start.</exception>
-    /// <exception cref="OperationCanceledException">Stopped.</exception>
-    public static Outcome<double> QuickDistance(Setup setup, CastTask task, RunContext context = default) => Outcome.Of(() =>
-    {
-        var search = new ReleaseSearch(new CastParts(setup, task), context.Stop);
-        return search.Distance(search.Best());
     });
 
     private static CastResult Report(CastParts parts, ReleaseSearch search, int releaseStep, Watch watch)
@@ -58,6 +52,7 @@ public static class CastRunner
         CastSolverSpec solver = task.Solver;
         var recorder = new CastRecorder(parts.Chain, solver.OutputStepS);
         AirStep cast = parts.Start(solver.NodeSpacingM);
+        cast.Plan(releaseStep * solver.SwingStepS);
         double startBendJ = cast.Rod.SpringJ();
         recorder.Look(cast, double.NaN);
         for (int i = 0; i < releaseStep && cast.Line.Z[0] > 0.0; i++)
@@ -73,11 +68,14 @@ public static class CastRunner
         cast.Release();
         Splash splash = Fly(cast, recorder, solver, releasedS, watch);
         recorder.End(cast);
-        List<ReleasePoint> curve = Curve(parts, search, releaseStep);
-        (double p10, double mean, double p90) = Band(setup.Hands, splash.X, curve);
+        CastEnergy energy = Account(cast, startBendJ);
+        DemandClosed(energy, cast.TimeS);
+        List<ReleasePoint> curve = Curve(parts, search, releaseStep, recorder.PeakLoops);
+        ReleaseLuck luck = ReleaseLuck.Of(setup.Hands, splash.X, curve);
         CastRemarks remarks = (splash.X < 0.0 ? CastRemarks.LandsBehind : 0) | (hitsWater ? CastRemarks.HitsWaterInSwing : 0)
             | (recorder.PeakTension > setup.Line.BreakN ? CastRemarks.AboveBreakingLoad : 0)
             | (recorder.PeakLoops > BacklashLoops ? CastRemarks.Backlash : 0)
+            | (recorder.PeakBend > MostBend ? CastRemarks.BendBeyondRod : 0)
             | (cast.Reel.PaidM >= cast.Reel.LineM ? CastRemarks.LineRunsOut : 0)
             | (parts.StartRad > setup.Hands.StartRad ? CastRemarks.StartRaised : 0);
         return new CastResult
@@ -85,9 +83,9 @@ public static class CastRunner
             Setup = setup,
             Task = task,
             DistanceM = splash.X,
-            DistanceMeanM = mean,
-            DistanceP10M = p10,
-            DistanceP90M = p90,
+            DistanceMeanM = luck.MeanM,
+            DistanceP10M = luck.P10M,
+            DistanceP90M = luck.P90M,
             LineOutM = task.OverhangM + cast.Reel.PaidM,
             LaunchSpeedMS = recorder.LaunchSpeed,
             LaunchAngleRad = recorder.LaunchAngle,
@@ -104,7 +102,9 @@ public static class CastRunner
             PeakTensionN = recorder.PeakTension,
             SpoolPeakRpm = recorder.PeakSpin * 30.0 / Math.PI,
             LoopsThrown = recorder.PeakLoops,
-            Energy = Account(cast, startBendJ),
+            LoopsMean = luck.Loops,
+            TangleShare = luck.TangleShare,
+            Energy = energy,
             Series = recorder.Series(),
             Remarks = remarks,
         };
@@ -138,35 +138,33 @@ public static class CastRunner
         return new Splash(x + (share * (line.X[0] - x)), t + (share * (cast.TimeS - t)));
     }
 
-    private static List<ReleasePoint> Curve(CastParts parts, ReleaseSearch search, int step)
+    private static int Stride(Setup setup, CastTask task) =>
+        Math.Max(1, (int)Math.Round(Math.Max(StrideS, 0.5 * setup.Hands.ReleaseErrorS) / task.Solver.SwingStepS));
+
+    // The chosen release is a point of its own, its distance read off the trials about it.
+    private static List<ReleasePoint> Curve(CastParts parts, ReleaseSearch search, int step, double loops)
     {
-        double h = parts.Task.Solver.SwingStepS, wide = WideSigmas * parts.Setup.Hands.ReleaseErrorS;
-        foreach (double delay in (double[])[-ShownS, ShownS, -wide, wide])
+        double h = parts.Task.Solver.SwingStepS;
+        int stride = Stride(parts.Setup, parts.Task), centre = search.Trials.Count > 0 ? search.Nearest(step) : step;
+        int reach = (int)Math.Ceiling(Math.Max(ShownS, WideSigmas * parts.Setup.Hands.ReleaseErrorS) / (stride * h));
+        for (int k = -reach; k <= reach; k++)
         {
-            search.Distance(Math.Clamp(step + (int)Math.Round(delay / h), 0, search.LastStep));
+            search.Try(centre + (k * stride));
         }
 
-        double chosen = search.Distance(step);
-        return [.. search.Known.OrderBy(pair => pair.Key).Select(pair => new ReleasePoint((pair.Key - step) * h, pair.Value - chosen))];
+        List<ReleasePoint> tried = [.. search.Trials.Where(t => !double.IsNaN(t.Value.DistanceM)).OrderBy(t => t.Key).Select(t => new ReleasePoint((t.Key - step) * h, t.Value.DistanceM, t.Value.Loops))];
+        double chosen = ReleasePoint.Top(tried);
+        List<ReleasePoint> curve = [.. tried.Where(t => t.DelayS != 0.0).Append(new(0.0, chosen, loops)).OrderBy(t => t.DelayS)];
+        return [.. curve.Select(t => t with { ChangeM = t.ChangeM - chosen })];
     }
 
-    // Distances over a grid of equally likely release errors and cast-to-cast factors.
-    private static (double P10, double Mean, double P90) Band(HandsSpec hands, double distance, List<ReleasePoint> curve)
+    private static void DemandClosed(CastEnergy energy, double timeS)
     {
-        const int count = 41;
-        var all = new List<double>(count * count);
-        for (int i = 0; i < count; i++)
+        if (!(Math.Abs(energy.Residual) <= MostOpen))
         {
-            double delay = hands.ReleaseErrorS * Normal.InvCDF(0.0, 1.0, (i + 0.5) / count);
-            double there = distance + ReleasePoint.Interpolate(curve, delay);
-            for (int j = 0; j < count; j++)
-            {
-                all.Add(there * (1.0 + (hands.Scatter * Normal.InvCDF(0.0, 1.0, (j + 0.5) / count))));
-            }
+            throw new ModelException(FormattableString.Invariant(
+                $"the energy account of the cast stays open by {100.0 * Math.Abs(energy.Residual):F1} % of the work of the hands, more than {100.0 * MostOpen:F0} %; smaller steps (cast.swing_step, cast.flight_step) may close it"), timeS);
         }
-
-        all.Sort();
-        return (all[all.Count / 10], all.Average(), all[all.Count * 9 / 10]);
     }
 
     private static CastEnergy Account(AirStep cast, double startBendJ)

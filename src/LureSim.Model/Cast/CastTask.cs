@@ -64,12 +64,12 @@ public sealed record CastTask([property: Parameter("overhang", "m", 0.05, 3.0)] 
 /// <summary>Numerical settings of a cast.</summary>
 /// <param name="SwingStepS">Step while the rod moves, s.</param>
 /// <param name="FlightStepS">Step after that, s.</param>
-/// <param name="NodeSpacingM">Spacing of line nodes in the air, m; infinity keeps the line straight (chord).</param>
+/// <param name="NodeSpacingM">Spacing of line nodes in the air within 5 m of the tip, m; it grows to four times that at 20 m. Infinity keeps the line straight (chord).</param>
 /// <param name="RodAfterReleaseS">How long the rod goes on moving in the reported cast, s; by 0.6 s its tip has stopped throwing loops.</param>
 /// <param name="OutputStepS">Spacing of the recorded series, s.</param>
 public sealed record CastSolverSpec(
     [property: Parameter("h", "s", 1e-5, 1e-3)] double SwingStepS = 5e-4,
     [property: Parameter("h", "s", 1e-5, 2e-3)] double FlightStepS = 1e-3,
-    [property: Parameter("spacing", "m", 0.5, double.PositiveInfinity)] double NodeSpacingM = 2.0,
+    [property: Parameter("spacing", "m", 0.05, double.PositiveInfinity)] double NodeSpacingM = 0.5,
     [property: Parameter("rod after release", "s", 0.02, 2.0)] double RodAfterReleaseS = 0.6,
     [property: Parameter("output step", "s", 1e-4, 1.0)] double OutputStepS = 5e-3);

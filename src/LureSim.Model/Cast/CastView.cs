@@ -65,8 +65,8 @@ public readonly ref struct CastView
     /// <summary>Speed at which line leaves the reel, m/s.</summary>
     public double ReelSpeedMS => Cast.Reel.SpeedMS;
 
-    /// <summary>Line that lies loose in the last segment, at the tip, m.</summary>
-    public double LooseM => Line.LooseM;
+    /// <summary>Line that lies loose on a revolving spool, m.</summary>
+    public double LooseM => Cast.Reel.LooseM;
 
     /// <summary>x of the line points from the lure toward the rod, without the tip, m; one point, the lure, until the line grows long.</summary>
     public ReadOnlySpan<double> LineXM => Line.X.AsSpan(0, Line.Count);

@@ -11,41 +11,53 @@ internal readonly record struct DriveLoad(double Load, double Damping, double St
 }
 
 /// <summary>
-/// One motion of the hands (turning or pushing): e F_0 ramp(t) (1 - v/v_0) up to the stop, then a limited brake that
-/// settles at the stop. Written with its slopes, so that a stiff stop does not chatter in the step.
+/// One motion of the hands (turning or pushing). Until the line is let go it is F_0 ramp(t) (1 - v/v_0) up to the stop, then a limited brake that
+/// settles there. Let go, the drive fades, F_0 ramp (1 - v/v_0) [1 - S(t'/t_f)], and a catch of limited strength takes over,
+/// -S((t' - t_d)/t_f) L tanh{[K (x - x_aim) + D v]/L}, K = I w_c^2, D = 2 I w_c: people stop a rod, they do not drive it on. Written with its
+/// slopes, so that a stiff stop does not chatter in the step.
 /// </summary>
-/// <param name="effort">e F_0, N m or N.</param>
-/// <param name="topSpeed">Speed at which no drive is left.</param>
+/// <param name="effort">F_0, N m or N.</param>
+/// <param name="topSpeed">v_0, speed at which no drive is left.</param>
 /// <param name="ramp">Rise time, s.</param>
-/// <param name="stop">Where and how the motion is braked.</param>
+/// <param name="stop">Where and how the motion is braked before the line is let go.</param>
 /// <param name="hold">Load that keeps the start in balance; fades as the drive rises.</param>
-internal sealed class HandDrive(double effort, double topSpeed, double ramp, Stop stop, double hold)
+/// <param name="grasp">How the motion is caught once the line is let go.</param>
+internal sealed class HandDrive(double effort, double topSpeed, double ramp, Stop stop, double hold, Catch grasp)
 {
     /// <summary>The load about a midpoint state.</summary>
-    public DriveLoad About(double time, double place, double speed)
+    public DriveLoad About(double time, double place, double speed, LetGo letGo)
     {
-        double rise = Smooth(time / ramp), brakeShare = Smooth((place - stop.Place) / stop.Window);
-        double drive = speed < topSpeed ? effort * rise * (1.0 - brakeShare) : 0.0;
-        double load = drive + (hold * (1.0 - rise)), damping = drive / topSpeed, stiffness = 0.0;
-        double limit = stop.Limit;
-        if (brakeShare > 0.0 && limit > 0.0)
-        {
-            double k = stop.Inertia * stop.Settling * stop.Settling, c = 2.0 * stop.Inertia * stop.Settling;
-            double wish = ((k * (place - stop.Place)) + (c * speed)) / limit;
-            double secant = brakeShare * (Math.Abs(wish) > 1e-6 ? Math.Tanh(wish) / wish : 1.0);
-            load += secant * k * stop.Place;
-            damping += secant * c;
-            stiffness = secant * k;
-        }
-
-        return new DriveLoad(load, damping, stiffness);
+        double since = time - letGo.TimeS, left = 1.0 - Smooth(since / grasp.FadeS);
+        double rise = Smooth(time / ramp), stopping = Smooth((place - stop.Place) / stop.Window);
+        double drive = speed < topSpeed ? effort * rise * (1.0 - stopping) * left : 0.0;
+        var load = new DriveLoad(drive + (hold * (1.0 - rise) * left), drive / topSpeed, 0.0);
+        load = Brake(load, stopping * left, stop.Limit, new Settle(stop.Inertia, stop.Settling, stop.Place), place, speed);
+        double aim = grasp.Follows ? letGo.Aim : place;
+        return Brake(load, Smooth((since - grasp.DelayS) / grasp.FadeS), grasp.Limit, new Settle(stop.Inertia, grasp.Settling, aim), place, speed);
     }
 
+    // The secant of the tanh about the midpoint: exact there, and never steeper than the spring and dashpot themselves.
+    private static DriveLoad Brake(DriveLoad load, double share, double limit, Settle settle, double place, double speed)
+    {
+        if (share <= 0.0 || limit <= 0.0)
+        {
+            return load;
+        }
+
+        double k = settle.Inertia * settle.Rate * settle.Rate, c = 2.0 * settle.Inertia * settle.Rate;
+        double wish = ((k * (place - settle.Place)) + (c * speed)) / limit;
+        double secant = share * (Math.Abs(wish) > 1e-6 ? Math.Tanh(wish) / wish : 1.0);
+        return new(load.Load + (secant * k * settle.Place), load.Damping + (secant * c), load.Stiffness + (secant * k));
+    }
+
+    // Smoothstep; 0 before the start, which for a release that has not come is minus infinity.
     private static double Smooth(double s)
     {
         s = Math.Clamp(s, 0.0, 1.0);
         return s * s * (3.0 - (2.0 * s));
     }
+
+    private readonly record struct Settle(double Inertia, double Rate, double Place);
 }
 
 /// <summary>The end of a motion of the hands.</summary>
@@ -55,3 +67,20 @@ internal sealed class HandDrive(double effort, double topSpeed, double ramp, Sto
 /// <param name="Limit">Largest braking torque or force, N m or N.</param>
 /// <param name="Settling">Rate of a critically damped arm, like which the brake settles, rad/s.</param>
 internal readonly record struct Stop(double Place, double Window, double Inertia, double Limit, double Settling);
+
+/// <summary>How the hands catch the rod once the line is let go.</summary>
+/// <param name="FadeS">t_f, time over which the drive fades and the catch rises, s.</param>
+/// <param name="DelayS">t_d, start of the catch after the release, s; negative before it.</param>
+/// <param name="Limit">L, largest catching torque or force, N m or N.</param>
+/// <param name="Settling">w_c, rate like which a critically damped arm settles, rad/s.</param>
+/// <param name="Follows">True when it settles where the line points, false when it only slows.</param>
+internal readonly record struct Catch(double FadeS, double DelayS, double Limit, double Settling, bool Follows);
+
+/// <summary>When the line is let go, as far as the hands know.</summary>
+/// <param name="TimeS">Time of release, s; positive infinity before it is known.</param>
+/// <param name="Aim">Where the rod is to come to rest: the butt's angle from the vertical, rad.</param>
+internal readonly record struct LetGo(double TimeS, double Aim)
+{
+    /// <summary>No release in sight.</summary>
+    public static LetGo Never { get; } = new(double.PositiveInfinity, 0.0);
+}

@@ -79,10 +79,10 @@ public sealed record HookSpec(
 /// <param name="HookReachM">Depth over which a hanging hook goes under: dry with its hanger this high, m, guess 0.01 (0.005 to 0.02).</param>
 public sealed record LureSpec(
     LureShape Shape,
-    [property: Parameter("L", "m", 0.02, 0.4)] double LengthM,
-    [property: Parameter("breadth", "m", 0.002, 0.2)] double DiameterM,
-    [property: Parameter("height", "m", 0.002, 0.2)] double HeightM,
-    [property: Parameter("m", "kg", 5e-4, 1.0)] double MassKg,
+    [property: Parameter("L", "m", 0.005, 0.4)] double LengthM,
+    [property: Parameter("breadth", "m", 0.001, 0.2)] double DiameterM,
+    [property: Parameter("height", "m", 0.0005, 0.2)] double HeightM,
+    [property: Parameter("m", "kg", 1e-4, 1.0)] double MassKg,
     [property: Parameter("tie x", "m", -0.2, 0.25)] double TieXM,
     [property: Parameter("tie z", "m", -0.1, 0.1)] double TieZM,
     ValueList<BallastSpec> Ballast,

@@ -26,7 +26,7 @@ internal sealed class FixedSpool(FixedSpoolSpec spec, double linearDensityKgM, d
         return (-drag / mass, 1.0 / mass);
     }
 
-    protected override void Settle(double h, double tensionN, double looseM, double before)
+    protected override void Settle(double h, double tensionN, double before)
     {
         double reaction = SpeedMS > 0.0 ? tensionN - (pseudoMassKg * (SpeedMS - before) / h) : 0.0;
         LossJ += reaction * 0.5 * (before + SpeedMS) * h;

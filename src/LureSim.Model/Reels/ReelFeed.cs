@@ -38,14 +38,21 @@ internal abstract class ReelFeed
     /// <summary>Length of one loop on the spool, m.</summary>
     public abstract double LoopM { get; }
 
+    /// <summary>Lets line go.</summary>
+    /// <param name="launchMS">Speed of the lure at that moment, m/s.</param>
+    public virtual void LetGo(double launchMS) => Locked = false;
+
     /// <summary>Linearises about the midpoint of the step.</summary>
     public void Free(double h)
     {
         (FreeAccel, InverseMass) = Locked ? (0.0, 0.0) : Linearise(h);
     }
 
-    /// <summary>Ends the step with the tension at the tip, N, and the line that lies loose, m.</summary>
-    public void Advance(double h, double tensionN, double looseM)
+    /// <summary>Line that lies loose on the reel, m.</summary>
+    public virtual double LooseM => 0.0;
+
+    /// <summary>Ends the step with the tension at the tip, N.</summary>
+    public void Advance(double h, double tensionN)
     {
         if (Locked)
         {
@@ -55,7 +62,7 @@ internal abstract class ReelFeed
         double before = SpeedMS;
         SpeedMS = Math.Max(0.0, SpeedMS + (h * Accel));
         PaidM += 0.5 * h * (before + SpeedMS);
-        Settle(h, tensionN, looseM, before);
+        Settle(h, tensionN, before);
         if (PaidM >= LineM)
         {
             // The knot on the spool holds; what still turns is lost in it.
@@ -75,5 +82,5 @@ internal abstract class ReelFeed
     protected abstract (double Free, double Inverse) Linearise(double h);
 
     /// <summary>Follows heat and other slow states after a step.</summary>
-    protected abstract void Settle(double h, double tensionN, double looseM, double before);
+    protected abstract void Settle(double h, double tensionN, double before);
 }

@@ -40,7 +40,7 @@ public sealed record ReelSpec(
         return this with
         {
             Spool = Spool with { LineM = Spool.UsualLine(line, 0.5 * SpoolDiameterM).Value },
-            FixedSpool = FixedSpool with { PickUpFactor = FixedSpoolSpec.UsualPickUp(line.Material).Value },
+            FixedSpool = FixedSpool with { PickUpFactor = FixedSpoolSpec.UsualPickUp(line.Material).Value, RestTensionN = FixedSpoolSpec.UsualRest(line.DiameterM).Value },
         };
     }
 }

@@ -61,6 +61,9 @@ internal sealed class ChainRod
     /// <summary>Torque of the hands in the last step, N m.</summary>
     public double HandTorqueNm { get; private set; }
 
+    /// <summary>When the line is let go, as far as the hands know.</summary>
+    public LetGo LetGo { get; set; } = LetGo.Never;
+
     /// <summary>Coordinates, speeds, accelerations of the last pass.</summary>
     public double[] Q { get; }
 
@@ -85,8 +88,8 @@ internal sealed class ChainRod
             (_sin[i], _cos[i]) = Math.SinCos(_mid[i]);
         }
 
-        Turn = _turning.About(time + step.Half, _mid[1], _rate[1]);
-        Push = _pushing.About(time + step.Half, _mid[0], _rate[0]);
+        Turn = _turning.About(time + step.Half, _mid[1], _rate[1], LetGo);
+        Push = _pushing.About(time + step.Half, _mid[0], _rate[0], LetGo);
         Inertia();
         Loads();
         Implicit(step);
@@ -160,6 +163,7 @@ internal sealed class ChainRod
         other.V.CopyTo(V, 0);
         other.A.CopyTo(A, 0);
         Work = other.Work;
+        LetGo = other.LetGo;
         HandTorqueNm = other.HandTorqueNm;
     }
 

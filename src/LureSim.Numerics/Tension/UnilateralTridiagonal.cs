@@ -103,6 +103,19 @@ public sealed class UnilateralTridiagonal
         Count++;
     }
 
+    /// <summary>Takes an unknown out, as when two segments become one; the others move up.</summary>
+    /// <param name="index">Which, 0 to <see cref="Count"/> - 1.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such unknown, or no other one.</exception>
+    public void RemoveAt(int index)
+    {
+        ArgumentOutOfRangeException.ThrowIfNegative(index);
+        ArgumentOutOfRangeException.ThrowIfGreaterThanOrEqual(index, Count);
+        ArgumentOutOfRangeException.ThrowIfLessThan(Count, 2);
+        Count--;
+        Array.Copy(Tension, index + 1, Tension, index, Count - index);
+        Array.Copy(_active, index + 1, _active, index, Count - index);
+    }
+
     /// <summary>Takes over count, tensions and active set of another system; rows and counters stay, as the next step writes the rows anew.</summary>
     /// <param name="other">A system of at most this <see cref="Capacity"/>.</param>
     /// <exception cref="ArgumentException">The other system has more unknowns than there is room for.</exception>

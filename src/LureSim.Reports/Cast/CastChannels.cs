@@ -42,7 +42,8 @@ public static class CastChannels
         [
             new("release_time_s", "s", "release from the start of the swing", [.. delay.Select(d => result.ReleaseTimeS + d)]),
             new("later_ms", "ms", "later than the release of this cast", Scaled(delay, 1e3)),
-            new("distance_m", "m", "distance, straight-line change against this cast", [.. change.Select(c => result.DistanceM + c)]),
+            new("distance_m", "m", "distance", [.. change.Select(c => result.DistanceM + c)]),
+            new("loops", "-", "most loose line, in loops on the spool", [.. result.ReleaseCurve.Select(p => p.Loops)]),
         ]);
     }
 

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using LureSim.Model.Cast;
+using LureSim.Model.Hands;
 using LureSim.Reports.Kit.Json;
 using LureSim.Studies.Cast;
 using LureSim.Studies.Doubt;
@@ -22,26 +23,39 @@ public static class CastJson
         JsonText.Object(stream, json =>
         {
             json.WriteString("title", report.Cast.Setup.Title);
+            json.WriteString("style", StyleName(report.Cast.Setup.Hands.Style));
+            json.WriteNumber("effort", report.Cast.Setup.Hands.Effort);
             JsonText.Figures(json, CastFigures.All, report.Cast);
             JsonText.List(json, "remarks", CastFigures.Names(report.Cast.Remarks));
-            WriteBrake(json, report.Brake);
+            WriteBrakes(json, report);
             JsonText.Notes(json, notes, doubt);
         });
     }
 
-    private static void WriteBrake(Utf8JsonWriter json, LeastBrake? brake)
+    private static string StyleName(CastingStyle style) =>
+        style switch { CastingStyle.WristFlick => "wrist-flick", CastingStyle.OneHanded => "one-handed", _ => "two-handed" };
+
+    private static void WriteBrakes(Utf8JsonWriter json, CastReport report)
     {
-        if (brake is null)
+        json.WriteStartArray("brakes");
+        foreach (BrakePoint b in report.Brakes)
         {
-            json.WriteNull("least_brake");
-            return;
+            json.WriteStartObject();
+            json.WriteNumber("strength", b.Strength);
+            json.WriteNumber("distance_mean_m", b.DistanceMeanM);
+            json.WriteNumber("loops_mean", b.LoopsMean);
+            json.WriteNumber("tangle_share", b.TangleShare);
+            json.WriteEndObject();
         }
 
-        json.WriteStartObject("least_brake");
-        json.WriteNumber("magnetic_Nms", brake.MagneticNms);
-        json.WriteNumber("distance_m", brake.DistanceM);
-        json.WriteNumber("unbraked_distance_m", brake.UnbrakedDistanceM);
-        json.WriteNumber("unbraked_loops", brake.UnbrakedLoops);
-        json.WriteEndObject();
+        json.WriteEndArray();
+        if (report.LeastBrake is double least)
+        {
+            json.WriteNumber("least_brake_strength", least);
+        }
+        else
+        {
+            json.WriteNull("least_brake_strength");
+        }
     }
 }

@@ -1,4 +1,5 @@
 using LureSim.Model.Cast;
+using LureSim.Model.Hands;
 using LureSim.Model.Reels;
 using LureSim.Reports.Kit.Text;
 using LureSim.Studies.Cast;
@@ -21,12 +22,18 @@ internal static class CastStory
         return [What(c), Flight(c), Limit(c), Release(c), Spool(report), .. Odd(c)];
     }
 
-    private static string What(CastResult c)
+    private static string What(CastResult c) => c.DistanceMeanM < 0.0
+        ? $"Such casts land behind the angler, {Far(-c.DistanceMeanM)} back on average."
+        : $"{Made(c)}, many casts make {Far(c.DistanceMeanM)} on average; of ten one falls short of {Far(c.DistanceP10M)} and one goes past {Far(c.DistanceP90M)}. "
+            + $"Let go at the very best moment it is {Far(c.DistanceM)}, with {Far(c.LineOutM)} of line off the tip.";
+
+    // Who casts: without it a distance says nothing.
+    private static string Made(CastResult c)
     {
-        string band = $"many casts make {Far(c.DistanceMeanM)} on average, of ten one falls short of {Far(c.DistanceP10M)} and one goes past {Far(c.DistanceP90M)}, the guesses taken as true.";
-        return c.DistanceM < 0.0
-            ? $"It lands behind the angler, {Far(-c.DistanceM)} back."
-            : $"It lands {Far(c.DistanceM)} out, with {Far(c.LineOutM)} of line off the tip; {band}";
+        HandsSpec hands = c.Setup.Hands;
+        string style = hands.Style switch { CastingStyle.WristFlick => "flicked from the wrist", CastingStyle.OneHanded => "cast with one hand", _ => "cast with both hands" };
+        string skill = hands.Skill switch { CastingSkill.Beginner => "a beginner", CastingSkill.Expert => "an expert", _ => "practised hands" };
+        return $"{char.ToUpperInvariant(style[0])}{style[1..]} at {Trade.Fixed(100.0 * hands.Effort, 0)} % of full effort by {skill}";
     }
 
     private static string Flight(CastResult c)
@@ -40,8 +47,8 @@ internal static class CastStory
 
     private static string Limit(CastResult c)
     {
-        double share = c.ReleaseTurnRadS / c.Setup.Hands.SpeedRadS;
-        string turning = $"at release the butt turns at {Trade.Fixed(c.ReleaseTurnRadS, 1)} of the {Trade.Fixed(c.Setup.Hands.SpeedRadS, 1)} rad/s (a guess) at which the hands have no torque left";
+        double top = c.Setup.Hands.TopSpeedRadS, share = c.ReleaseTurnRadS / top;
+        string turning = $"at release the butt turns at {Trade.Fixed(c.ReleaseTurnRadS, 1)} of the {Trade.Fixed(top, 1)} rad/s (a guess) at which the hands have no torque left";
         return share > SpeedLimited
             ? $"What limits it: the speed of the hands; {turning}. A longer lever helps, more strength alone little."
             : $"What limits it: the torque of the hands; {turning}. Less to swing, or more strength, helps more than a longer lever.";
@@ -63,19 +70,25 @@ internal static class CastStory
             return $"The fixed spool throws no loops; lifting the line over its lip and through the rings takes {Trade.Fixed(e.BrakesJ + e.PickUpJ, 1)} J.";
         }
 
-        string thrown = $"The spool peaks at {Trade.Rpm(c.SpoolPeakRpm)} and throws {Trade.Fixed(c.LoopsThrown, 1)} loops.";
-        if (c.DistanceM < 0.0)
+        return $"The spool peaks at {Trade.Rpm(c.SpoolPeakRpm)}; {Trade.Fixed(c.LoopsMean, 1)} loops lie loose on average, and {Tangles(c.TangleShare)}. {Brake(report)}";
+    }
+
+    private static string Tangles(double share) => share < 0.005 ? "hardly a cast tangles" : $"{Trade.Fixed(100.0 * share, 0)} casts in a hundred tangle (a guess)";
+
+    private static string Brake(CastReport report)
+    {
+        if (report.Brakes.Count == 0)
         {
-            return thrown;
+            return "";
         }
 
-        return report.Brake is LeastBrake brake
-            ? brake.MagneticNms == 0.0
-                ? $"{thrown} It needs no magnetic brake."
-                : brake.DistanceM >= brake.UnbrakedDistanceM
-                ? $"{thrown} The least magnetic brake that keeps them below five, {Trade.Digits(1e6 * brake.MagneticNms)} uN m s, costs nothing."
-                : $"{thrown} The least magnetic brake that keeps them below five, {Trade.Digits(1e6 * brake.MagneticNms)} uN m s, costs {Trade.Fixed(brake.UnbrakedDistanceM - brake.DistanceM, 1)} m of {Trade.Fixed(brake.UnbrakedDistanceM, 1)} m."
-            : $"{thrown} {report.NoBrake}";
+        BrakePoint open = report.Brakes[0], strongest = report.Brakes[^1];
+        string from = $"Brake open: {Far(open.DistanceMeanM)} and {Trade.Fixed(open.LoopsMean, 1)} loops; ";
+        return report.LeastBrake is double least
+            ? least == 0.0
+                ? from + "this thumb needs no brake."
+                : from + $"from {Trade.Fixed(least, 1)} times the brake that matches the lure on, fewer than one cast in twenty tangles."
+            : from + $"even {Trade.Fixed(strongest.Strength, 0)} times the brake that matches the lure leaves more than one tangle in twenty casts.";
     }
 
     private static IEnumerable<string> Odd(CastResult c)
@@ -92,7 +105,12 @@ internal static class CastStory
 
         if (c.Remarks.HasFlag(CastRemarks.Backlash))
         {
-            yield return "Backlash: more than ten loops lie loose on the spool, and the next ones may catch them.";
+            yield return "Backlash: more than five loops lie loose on the spool; the next ones catch them.";
+        }
+
+        if (c.Remarks.HasFlag(CastRemarks.BendBeyondRod))
+        {
+            yield return $"The rod bends by {Trade.Fixed(100.0 * c.PeakBendShare, 0)} % of its length: this is more lure than a rod of its power is made for (above 65 %, a guess). Whatever the distance says, it may break.";
         }
 
         if (c.Remarks.HasFlag(CastRemarks.LineRunsOut))

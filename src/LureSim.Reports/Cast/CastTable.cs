@@ -17,9 +17,9 @@ internal static class CastTable
         bool revolving = c.SpoolPeakRpm > 0.0;
         return AlignedTable.Text(
         [
-            Far("distance over the water", c.DistanceM),
             Far("mean of many casts", c.DistanceMeanM),
             new("8 of 10 casts", $"{Feet(c.DistanceP10M)} to {Feet(c.DistanceP90M)} ft", $"{Trade.Fixed(c.DistanceP10M, 1)} to {Trade.Fixed(c.DistanceP90M, 1)} m"),
+            Far("let go at the best moment", c.DistanceM),
             Far("line out", c.LineOutM),
             new("launch speed", $"{Trade.Fixed(Trade.MilesPerHour(c.LaunchSpeedMS), 0)} mph", $"{Trade.Fixed(c.LaunchSpeedMS, 1)} m/s"),
             new("launch angle", $"{Angle(c.LaunchAngleRad)} deg", "above the horizontal"),
@@ -36,12 +36,13 @@ internal static class CastTable
     private static IEnumerable<TableRow> Spool(CastReport report)
     {
         CastResult c = report.Cast;
-        yield return new("spool, peak", Trade.Rpm(c.SpoolPeakRpm), $"{Trade.Fixed(c.LoopsThrown, 1)} loops thrown");
-        if (report.Brake is LeastBrake brake)
+        yield return new("spool, peak", Trade.Rpm(c.SpoolPeakRpm), $"{Trade.Fixed(c.LoopsMean, 1)} loops loose, mean of many casts");
+        yield return new("casts that tangle", $"{Trade.Fixed(100.0 * c.TangleShare, 0)} %", "a guess: spools bear 0.6 to 5 loops");
+        foreach (BrakePoint b in report.Brakes)
         {
             yield return new(
-                "least brake against loops", $"{Trade.Digits(1e6 * brake.MagneticNms)} uN m s",
-                $"{Trade.Fixed(brake.DistanceM, 1)} m with it, {Trade.Fixed(brake.UnbrakedDistanceM, 1)} m and {Trade.Fixed(brake.UnbrakedLoops, 1)} loops without");
+                $"brake at {Trade.Fixed(b.Strength, 1)} of matched", $"{Feet(b.DistanceMeanM)} ft",
+                $"{Trade.Fixed(b.DistanceMeanM, 1)} m, {Trade.Fixed(b.LoopsMean, 1)} loops, {Trade.Fixed(100.0 * b.TangleShare, 0)} % tangle");
         }
     }
 

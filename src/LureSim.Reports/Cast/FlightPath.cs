@@ -47,7 +47,7 @@ public static class FlightPath
 
     private static string Title(CastResult result) => result.DistanceM < 0.0
         ? $"The flight: lands {Trade.Fixed(-result.DistanceM, 1)} m behind the angler"
-        : $"The flight: {Trade.Fixed(result.DistanceM, 1)} m ({Trade.Fixed(Trade.Feet(result.DistanceM), 0)} ft)";
+        : $"The flight: {Trade.Fixed(result.DistanceM, 1)} m ({Trade.Fixed(Trade.Feet(result.DistanceM), 0)} ft) at best, {Trade.Fixed(result.DistanceMeanM, 1)} m on average";
 
     // Even parts of the flight, the splash last.
     private static void Lines(Panels panels, IReadOnlyList<CastPose> poses)

@@ -45,9 +45,11 @@ public sealed class EffectiveScenario
         {
             si = read ?? given.Value.Si;
             Choice? word = ValueReader.FindChoice(key, given.Text);
-            bool guess = word is not null && !double.IsNaN(word.Low) && key.Kind != QuantityKind.Choice;
+            RangedKey? doubted = word is not null && !double.IsNaN(word.Low) && key.Kind != QuantityKind.Choice
+                ? new(key, word.Low, word.High)
+                : _ranges.FirstOrDefault(r => r.Key == key);
             all.Add(new(
-                key, TomlText.Of(given), si, guess ? ValueMark.Guess : ValueMark.Given, guess ? word!.Low : double.NaN, guess ? word!.High : double.NaN, true));
+                key, TomlText.Of(given), si, doubted is null ? ValueMark.Given : ValueMark.Guess, doubted?.Low ?? double.NaN, doubted?.High ?? double.NaN, true));
         }
         else if (key.Default is not null && !GroupHasAnother(key))
         {

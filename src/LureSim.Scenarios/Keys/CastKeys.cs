@@ -10,14 +10,32 @@ namespace LureSim.Scenarios.Keys;
 /// <summary>Table <c>[cast]</c>.</summary>
 public static class CastKeys
 {
+    /// <summary>Casting style.</summary>
+    public static readonly KeySpec Style = new("cast.style", QuantityKind.Choice, "", "How the cast is made; sets what is not given in table [hands].")
+    {
+        Default = "two-handed",
+        Choices = [new("wrist-flick", (int)CastingStyle.WristFlick), new("one-handed", (int)CastingStyle.OneHanded), new("two-handed", (int)CastingStyle.TwoHanded)],
+        Lens = Lens.OfSetup(s => (int)s.Hands.Style, Activities.Cast),
+    };
+
     /// <summary>Effort.</summary>
     public static readonly KeySpec Effort = new(
-        "cast.effort", QuantityKind.Ratio, "", "Factor on torque and push of the hands: a word, a guess but for practised, which is 1 by definition; or a number.")
+        "cast.effort", QuantityKind.Ratio, "", "Share of the hands' full torque and push, its square root on their speed: a word or a number; 1 is all that a practised person has.")
     {
-        Default = "practised",
-        Choices = [new("beginner", 0.5, 0.35, 0.7), new("practised", 1.0), new("expert", 1.5, 1.25, 1.9)],
+        Default = "everyday",
+        Choices = [new("gentle", 0.3, 0.2, 0.4), new("everyday", 0.5, 0.35, 0.65), new("full", 1.0)],
+        GuessLow = 0.35,
+        GuessHigh = 0.65,
         Parameter = Parameter.Of<HandsSpec>(nameof(HandsSpec.Effort)),
         Lens = Lens.OfSetup(s => s.Hands.Effort, Activities.Cast),
+    };
+
+    /// <summary>Skill.</summary>
+    public static readonly KeySpec Skill = new("cast.skill", QuantityKind.Choice, "", "How well the release is timed; sets what is not given of hands.release_error and hands.scatter.")
+    {
+        Default = "practised",
+        Choices = [new("beginner", (int)CastingSkill.Beginner), new("practised", (int)CastingSkill.Practised), new("expert", (int)CastingSkill.Expert)],
+        Lens = Lens.OfSetup(s => (int)s.Hands.Skill, Activities.Cast),
     };
 
     /// <summary>Line beyond the tip.</summary>
@@ -49,10 +67,17 @@ public static class CastKeys
     };
 
     /// <summary>Thumb on the spool.</summary>
-    public static readonly KeySpec Thumb = new("cast.thumb", QuantityKind.Torque, "mN m", "Friction of the thumb on a revolving spool while line is loose.")
+    public static readonly KeySpec Thumb = new("cast.thumb", QuantityKind.Force, "N", "Press of the thumb on a revolving spool while line is loose; 0 N for no thumb.")
     {
-        Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.ThumbNm)),
-        Lens = Lens.OfSetup(s => s.Reel.Spool.ThumbNm, Activities.Cast),
+        Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.ThumbPressN)),
+        Lens = Lens.OfSetup(s => s.Reel.Spool.ThumbPressN, Activities.Cast),
+    };
+
+    /// <summary>Friction of the thumb.</summary>
+    public static readonly KeySpec ThumbFriction = new("cast.thumb_friction", QuantityKind.Ratio, "", "Friction coefficient of the thumb on the wound line.")
+    {
+        Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.ThumbFriction)),
+        Lens = Lens.OfSetup(s => s.Reel.Spool.ThumbFriction, Activities.Cast),
     };
 
     /// <summary>Lag of the thumb.</summary>
@@ -71,7 +96,7 @@ public static class CastKeys
 
     /// <summary>Pick-up factor.</summary>
     public static readonly KeySpec PickUp = new(
-        "cast.pick_up", QuantityKind.Ratio, "", "K in T = c_g (T_0 + K mu v^2) of a fixed spool; without it the line decides: 2 for braid, 1.2 for single strands.")
+        "cast.pick_up", QuantityKind.Ratio, "", "K in T = c_g (T_0 + K mu v^2) of a fixed spool; without it the line decides: 2 for braid, 1.4 for single strands.")
     {
         HasNoDefault = true,
         Parameter = Parameter.Of<FixedSpoolSpec>(nameof(FixedSpoolSpec.PickUpFactor)),
@@ -79,8 +104,9 @@ public static class CastKeys
     };
 
     /// <summary>Tension at rest.</summary>
-    public static readonly KeySpec RestTension = new("cast.rest_tension", QuantityKind.Force, "N", "T_0 of a fixed spool.")
+    public static readonly KeySpec RestTension = new("cast.rest_tension", QuantityKind.Force, "N", "T_0 of a fixed spool; without it 3 mN for a line of 0.30 mm, growing with its square.")
     {
+        HasNoDefault = true,
         Parameter = Parameter.Of<FixedSpoolSpec>(nameof(FixedSpoolSpec.RestTensionN)),
         Lens = Lens.OfSetup(s => s.Reel.FixedSpool.RestTensionN, Activities.Cast),
     };
@@ -93,9 +119,16 @@ public static class CastKeys
         Lens = Lens.OfSetup(s => s.Reel.FixedSpool.RingFactor, Activities.Cast),
     };
 
+    /// <summary>Friction of the line in the rings, revolving spool.</summary>
+    public static readonly KeySpec RingDrag = new("cast.ring_drag", QuantityKind.Force, "N", "Friction of the line in the rings, revolving spool.")
+    {
+        Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.RingDragN)),
+        Lens = Lens.OfSetup(s => s.Reel.Spool.RingDragN, Activities.Cast),
+    };
+
     /// <summary>Air along the line.</summary>
     public static readonly KeySpec LineFriction = new(
-        "cast.line_friction", QuantityKind.Ratio, "", "Air friction along the line over the thread-drawing law; without it 0.8 for braid, 0.4 for single strands.")
+        "cast.line_friction", QuantityKind.Ratio, "", "Air friction along the line over the thread-drawing law; without it 0.8 for braid, 0.5 for single strands.")
     {
         HasNoDefault = true,
         Parameter = Parameter.Of<LineFlightSpec>(nameof(LineFlightSpec.FrictionFactor)),
@@ -104,7 +137,7 @@ public static class CastKeys
 
     /// <summary>Wet line.</summary>
     public static readonly KeySpec WetLine = new(
-        "cast.wet_line", QuantityKind.Ratio, "", "Mass of the wet line over dry; without it 1.3 for braid, 1 for single strands.")
+        "cast.wet_line", QuantityKind.Ratio, "", "Mass of the wet line over dry; without it 1.3 for braid, 1.03 for single strands.")
     {
         HasNoDefault = true,
         Parameter = Parameter.Of<LineFlightSpec>(nameof(LineFlightSpec.WetFactor)),
@@ -112,9 +145,9 @@ public static class CastKeys
     };
 
     /// <summary>Line nodes.</summary>
-    public static readonly KeySpec NodeSpacing = new("cast.node_spacing", QuantityKind.Length, "m", "Spacing of line nodes in the air.")
+    public static readonly KeySpec NodeSpacing = new("cast.node_spacing", QuantityKind.Length, "m", "Spacing of line nodes in the air within 5 m of the tip, up to four times that beyond.")
     {
-        High = 10,
+        High = 5,
         Parameter = Parameter.Of<CastSolverSpec>(nameof(CastSolverSpec.NodeSpacingM)),
         Lens = Lens.OfCast(t => t.Solver.NodeSpacingM),
     };
@@ -136,7 +169,7 @@ public static class CastKeys
     /// <summary>Rows of the table.</summary>
     public static readonly KeySpec[] All =
     [
-        Effort, Overhang, Release, ReleaseLate, Thumb, ThumbDelay, ThumbFull, PickUp, RestTension, RingFriction, LineFriction, WetLine,
+        Style, Effort, Skill, Overhang, Release, ReleaseLate, Thumb, ThumbFriction, ThumbDelay, ThumbFull, PickUp, RestTension, RingFriction, RingDrag, LineFriction, WetLine,
         NodeSpacing, SwingStep, FlightStep,
     ];
 }

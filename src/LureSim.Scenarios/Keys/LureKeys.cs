@@ -54,7 +54,7 @@ public static class LureKeys
     /// <summary>Mass with hooks.</summary>
     public static readonly KeySpec MassWithHooks = new("lure.mass_with_hooks", QuantityKind.Mass, "g", "Mass as sold, hooks included; instead of lure.mass.")
     {
-        Low = 5e-4,
+        Low = 1e-4,
         High = 1,
         Group = MassGroup,
         Lens = Lens.OfSetup(s => s.Lure.MassKg + s.Lure.Hooks.Sum(h => h.MassKg)),

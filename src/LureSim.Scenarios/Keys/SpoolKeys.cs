@@ -37,18 +37,38 @@ public static class SpoolKeys
         Lens = Lens.OfSetup(s => s.Reel.Spool.Packing, Activities.Cast),
     };
 
+    /// <summary>Law of the brake.</summary>
+    public static readonly KeySpec Brake = new("reel.brake", QuantityKind.Choice, "", "How the torque of the spool's brake grows with speed: in proportion, with its square, with its cube up to a knee, or not at all.")
+    {
+        Default = "quadratic",
+        Choices =
+        [
+            new("linear", (int)BrakeLaw.Linear), new("quadratic", (int)BrakeLaw.Quadratic), new("cubic", (int)BrakeLaw.Cubic), new("constant", (int)BrakeLaw.Constant),
+        ],
+        Lens = Lens.OfSetup(s => (int)s.Reel.Spool.Brake, Activities.Cast),
+    };
+
+    /// <summary>Strength of the brake.</summary>
+    public static readonly KeySpec BrakeStrength = new(
+        "reel.brake_strength", QuantityKind.Ratio, "",
+        "Brake torque at the launch over the one with which spool and lure slow together; without it 1, a brake set for the lure, or 0 beside a brake given in numbers.")
+    {
+        HasNoDefault = true,
+        Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.BrakeStrength)),
+        Lens = Lens.OfSetup(s => s.Reel.Spool.BrakeStrength, Activities.Cast),
+    };
+
     /// <summary>Magnetic brake.</summary>
     public static readonly KeySpec MagneticBrake = new(
-        "reel.magnetic_brake", QuantityKind.TorquePerSpeed, "uN m s", "Brake torque over spool speed; of interest 0 to 2 uN m s.")
+        "reel.magnetic_brake", QuantityKind.TorquePerSpeed, "uN m s", "Torque over spool speed of a linear brake that is known in numbers; of interest 0 to 2 uN m s.")
     {
-        Default = "5e-7 N m s",
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.MagneticNms)),
         Lens = Lens.OfSetup(s => s.Reel.Spool.MagneticNms, Activities.Cast),
     };
 
     /// <summary>Centrifugal brake.</summary>
     public static readonly KeySpec CentrifugalBrake = new(
-        "reel.centrifugal_brake", QuantityKind.TorquePerSpeedSquared, "nN m s2", "Brake torque over the square of the spool speed.")
+        "reel.centrifugal_brake", QuantityKind.TorquePerSpeedSquared, "nN m s2", "Torque over the square of the spool speed of a quadratic brake that is known in numbers.")
     {
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.CentrifugalNms2)),
         Lens = Lens.OfSetup(s => s.Reel.Spool.CentrifugalNms2, Activities.Cast),
@@ -65,6 +85,6 @@ public static class SpoolKeys
     /// <summary>Rows of the table.</summary>
     public static readonly KeySpec[] All =
     [
-        SpoolInertia, LineOnSpool, SpoolWidth, SpoolPacking, MagneticBrake, CentrifugalBrake, SpoolFriction,
+        SpoolInertia, LineOnSpool, SpoolWidth, SpoolPacking, Brake, BrakeStrength, MagneticBrake, CentrifugalBrake, SpoolFriction,
     ];
 }

@@ -1,4 +1,3 @@
-using LureSim.Model;
 using LureSim.Model.Hands;
 using LureSim.Scenarios.Keys;
 
@@ -10,25 +9,33 @@ internal static class HandsMapper
     /// <summary>Maps the hands; refused values stay NaN.</summary>
     public static HandsSpec Map(MapContext c)
     {
-        double effort = c[CastKeys.Effort];
-        HandsSpec usual = HandsSpec.WithEffort(effort);
+        double style = c[CastKeys.Style], skill = c[CastKeys.Skill];
+        CastingStyle made = double.IsNaN(style) ? CastingStyle.TwoHanded : (CastingStyle)(int)style;
+        CastingSkill timed = double.IsNaN(skill) ? CastingSkill.Practised : (CastingSkill)(int)skill;
+        CastingStyles usual = CastingStyles.Of(made);
         var hands = new HandsSpec(
-            Effort: effort,
-            TorqueNm: c[HandsKeys.Torque],
-            SpeedRadS: c[HandsKeys.Speed],
-            InertiaKgM2: c[HandsKeys.Inertia],
-            PushN: c[HandsKeys.Push],
-            PushSpeedMS: c[HandsKeys.PushSpeed],
-            PushedMassKg: c[HandsKeys.PushedMass],
-            TravelM: c[HandsKeys.Travel],
-            RampS: c[HandsKeys.Ramp],
-            StartRad: c[HandsKeys.StartAngle],
-            StopRad: c[HandsKeys.StopAngle],
-            BrakeShare: c[HandsKeys.BrakeShare],
+            Effort: c[CastKeys.Effort],
+            TorqueNm: c.Guessed(HandsKeys.Torque, usual.TorqueNm),
+            SpeedRadS: c.Guessed(HandsKeys.Speed, usual.SpeedRadS),
+            InertiaKgM2: c.Guessed(HandsKeys.Inertia, usual.InertiaKgM2),
+            PushN: c.Guessed(HandsKeys.Push, usual.PushN),
+            PushSpeedMS: c.Guessed(HandsKeys.PushSpeed, usual.PushSpeedMS),
+            PushedMassKg: c.Guessed(HandsKeys.PushedMass, usual.PushedMassKg),
+            TravelM: c.Guessed(HandsKeys.Travel, usual.TravelM),
+            RampS: c.Guessed(HandsKeys.Ramp, usual.RampS),
+            StartRad: c.Guessed(HandsKeys.StartAngle, usual.StartRad),
+            StopRad: c.Guessed(HandsKeys.StopAngle, usual.StopRad),
+            CatchShare: c[HandsKeys.CatchShare],
             RaiseM: c[HandsKeys.Raise],
-            ReleaseErrorS: c.Guessed(HandsKeys.ReleaseError, Usual(usual.ReleaseErrorS, HandsKeys.ReleaseError)),
-            Scatter: c.Guessed(HandsKeys.Scatter, Usual(usual.Scatter, HandsKeys.Scatter)),
-            SettlingRadS: c[HandsKeys.Settling]);
+            ReleaseErrorS: c.Guessed(HandsKeys.ReleaseError, HandsSpec.UsualReleaseError(timed)),
+            Scatter: c.Guessed(HandsKeys.Scatter, HandsSpec.UsualScatter(timed)),
+            SettlingRadS: c[HandsKeys.Settling],
+            FadeS: c[HandsKeys.Fade],
+            CatchDelayS: c[HandsKeys.CatchDelay])
+        {
+            Style = made,
+            Skill = timed,
+        };
         if (hands.StopRad < hands.StartRad + HandsSpec.LeastSwingRad)
         {
             c.Fault(HandsKeys.StopAngle, string.Concat(
@@ -48,6 +55,4 @@ internal static class HandsMapper
         ReturnTimeS: c[AnglerKeys.ReturnTime],
         ReturnShare: c[AnglerKeys.ReturnShare],
         SustainedTorqueNm: c[AnglerKeys.SustainedTorque]);
-
-    private static Ranged Usual(double value, KeySpec key) => new(value, key.Parameter!.GuessLow, key.Parameter.GuessHigh);
 }

@@ -1,3 +1,4 @@
+using LureSim.Model;
 using LureSim.Model.Lures;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
@@ -48,8 +49,21 @@ internal static class LureMapper
                 TumblingShare: c.Guessed(FlightKeys.Tumbling, LureFlightSpec.UsualTumbling((LureShape)(int)shape)),
                 FrontCd: c[FlightKeys.FrontCd],
                 SideFactor: c[FlightKeys.SideFactor],
-                KnownCdAM2: c.Values.Optional(FlightKeys.AirDragArea)),
+                KnownCdAM2: KnownCdAM2(c)),
         };
+    }
+
+    // Even a measured drag area is not that of the next throw: it is a guess like the one that follows from the shape.
+    private static double? KnownCdAM2(MapContext c)
+    {
+        double? known = c.Values.Optional(FlightKeys.AirDragArea);
+        if (known is double area && double.IsFinite(area))
+        {
+            Ranged range = LureFlightSpec.AboutKnown(area);
+            c.Range(FlightKeys.AirDragArea, range.Low, range.High);
+        }
+
+        return known;
     }
 
     private static LureBox? Box(MapContext c)

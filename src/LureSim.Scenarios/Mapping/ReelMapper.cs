@@ -18,14 +18,20 @@ internal static class ReelMapper
 
     private static SpoolSpec Spool(MapContext c, LineSpec line, ReelSpec reel)
     {
+        double law = c[SpoolKeys.Brake];
+        bool inNumbers = c.Values.Has(SpoolKeys.MagneticBrake) || c.Values.Has(SpoolKeys.CentrifugalBrake);
         var spool = new SpoolSpec(
             InertiaKgM2: c[SpoolKeys.SpoolInertia],
             WidthM: c[SpoolKeys.SpoolWidth],
             Packing: c[SpoolKeys.SpoolPacking],
+            Brake: double.IsNaN(law) ? BrakeLaw.Quadratic : (BrakeLaw)(int)law,
+            BrakeStrength: c.Values.Optional(SpoolKeys.BrakeStrength) ?? (inNumbers ? 0.0 : 1.0),
             MagneticNms: c[SpoolKeys.MagneticBrake],
             CentrifugalNms2: c[SpoolKeys.CentrifugalBrake],
             FrictionNm: c[SpoolKeys.SpoolFriction],
-            ThumbNm: c[CastKeys.Thumb],
+            RingDragN: c[CastKeys.RingDrag],
+            ThumbPressN: c[CastKeys.Thumb],
+            ThumbFriction: c[CastKeys.ThumbFriction],
             ThumbDelayS: c[CastKeys.ThumbDelay],
             ThumbFullM: c[CastKeys.ThumbFull]);
         double radius = 0.5 * reel.SpoolDiameterM, most = spool.MostLineM(line, radius);
@@ -42,7 +48,7 @@ internal static class ReelMapper
 
     private static FixedSpoolSpec FixedSpool(MapContext c, LineSpec line) => new(
         PickUpFactor: c.Guessed(CastKeys.PickUp, FixedSpoolSpec.UsualPickUp(line.Material)),
-        RestTensionN: c[CastKeys.RestTension],
+        RestTensionN: c.Guessed(CastKeys.RestTension, FixedSpoolSpec.UsualRest(line.DiameterM)),
         RingFactor: c[CastKeys.RingFriction]);
 
     private static double SpoolDiameterM(MapContext c)

@@ -20,6 +20,13 @@ internal sealed class AirLine
 {
     private const int CurvedCapacity = 400;
 
+    // Segments are as short as asked for within so many metres of line from the tip, where line joins with the reel's speed and bows; farther out they
+    // may grow in proportion, up to so many times. Two become one only where they lie in a line to this share.
+    private const double FineM = 5.0;
+    private const double MostGrowth = 4.0;
+    private const double Straightness = 1e-3;
+    private const int MergesPerNode = 2;
+
     private readonly LineSpec _line;
     private readonly LineAir _air;
     private readonly int _capacity;
@@ -79,9 +86,6 @@ internal sealed class AirLine
     /// <summary>Tension at the lure in the last step, N.</summary>
     public double LureTensionN => _pull.Tension[0];
 
-    /// <summary>Line that lies loose in the last segment, m.</summary>
-    public double LooseM { get; private set; }
-
     /// <summary>Work booked so far.</summary>
     public LineWork Work;
 
@@ -128,7 +132,6 @@ internal sealed class AirLine
             (beforeX, beforeZ, px, pz) = (_tx[s], _tz[s], nx, nz);
         }
 
-        LooseM = Math.Max(0.0, -_gap[last]);
         Rows(step, tip, reel);
     }
 
@@ -187,7 +190,7 @@ internal sealed class AirLine
         Work.FedJ += 0.5 * _mu * fed * ((enterX * enterX) + (enterZ * enterZ));
     }
 
-    /// <summary>Adds a node when the last segment has grown long; its line runs at the reel's speed.</summary>
+    /// <summary>Adds a node when the last segment has grown long; its line runs at the reel's speed. Farther out, pairs of short segments become one.</summary>
     public void Grow(double tipX, double tipZ, double tipVx, double tipVz, double feedMS)
     {
         int last = Count - 1;
@@ -212,8 +215,62 @@ internal sealed class AirLine
         RestM[last] = rest;
         (_tx[p], _tz[p], _ux[p], _uz[p]) = (tx, tz, tx, tz);
         _pull.Append();
+        Coarsen();
         Work.FedJ += KineticJ().Line;
     }
+
+    // From the lure on, so that the oldest, longest pairs come first; a few for each new node keep the count low.
+    private void Coarsen()
+    {
+        double beyond = 0.0;
+        for (int p = 0; p < Count; p++)
+        {
+            beyond += RestM[p];
+        }
+
+        int merged = 0;
+        for (int p = 1; p < Count - 1 && merged < MergesPerNode; p++)
+        {
+            beyond -= RestM[p - 1];
+            double allowed = _spacing * Math.Clamp(beyond / FineM, 1.0, MostGrowth);
+            if (RestM[p - 1] + RestM[p] <= allowed && Merge(p))
+            {
+                merged++;
+                beyond -= RestM[p];
+            }
+        }
+    }
+
+    // One segment for two: momentum is kept, and so is what the pair lacks to being taut.
+    private bool Merge(int p)
+    {
+        double chord = Length(p - 1, p + 1), way = Length(p - 1, p) + Length(p, p + 1);
+        if (way - chord > Straightness * way)
+        {
+            return false;
+        }
+
+        GiveMomentum(p, p - 1, 0.5 * _mu * RestM[p]);
+        GiveMomentum(p, p + 1, 0.5 * _mu * RestM[p - 1]);
+        RestM[p - 1] += RestM[p] - (way - chord);
+        foreach (double[] values in new[] { X, Z, Vx, Vz, Ax, Az, RestM, _tx, _tz, _ux, _uz })
+        {
+            Array.Copy(values, p + 1, values, p, Count - 1 - p);
+        }
+
+        _pull.RemoveAt(p);
+        return true;
+    }
+
+    private void GiveMomentum(int from, int to, double kg)
+    {
+        double near = to > 0 ? 0.5 * RestM[to - 1] : 0.0, own = (to == 0 ? LureKg : 0.0) + (_mu * (near + (0.5 * RestM[to])));
+        double share = kg / (own + kg);
+        Vx[to] += share * (Vx[from] - Vx[to]);
+        Vz[to] += share * (Vz[from] - Vz[to]);
+    }
+
+    private double Length(int a, int b) => Math.Sqrt(((X[b] - X[a]) * (X[b] - X[a])) + ((Z[b] - Z[a]) * (Z[b] - Z[a])));
 
     /// <summary>Energy of motion of lure and line, J.</summary>
     public (double Lure, double Line) KineticJ()
@@ -242,7 +299,6 @@ internal sealed class AirLine
         }
 
         Work = other.Work;
-        LooseM = other.LooseM;
     }
 
     private void Drag(int p, Midpoint step, double along, double across)
@@ -293,8 +349,9 @@ internal sealed class AirLine
                 + (_tz[s] * ((_gxz[s + 1] * _tx[s + 1]) + (_gzz[s + 1] * _tz[s + 1]))));
             double length = RestM[s] + (end ? _inside : 0.0), k = _line.AxialStiffnessN / length;
 
-            // The dashpot rises with the first 1e-4 of strain, or a segment that comes taut would be hit by it.
-            double c = _line.DampingTimeS * k * Math.Clamp(_gap[s] / (1e-4 * length), 0.0, 1.0);
+            // The dashpot rises with the first 1e-4 of strain, or a segment that comes taut would be hit by it. It is never faster than the step: an
+            // undamped short segment rings at a rate that no step resolves, and coming taut and slack in turn it would gain energy.
+            double c = Math.Max(_line.DampingTimeS, step.Dt) * k * Math.Clamp(_gap[s] / (1e-4 * length), 0.0, 1.0);
             double b = gains.Mass(k, c);
             _pull.Diagonal[s] = (1.0 / b) + yield;
             _pull.OffDiagonal[s] = coupling;
