@@ -25,7 +25,7 @@ internal sealed class FreeSpool : ReelFeed
     /// <param name="radiusM">R_0, radius of the wound line at the start, m.</param>
     /// <param name="linearDensityKgM">mu of the wet line, kg/m.</param>
     /// <param name="diameterM">Outer diameter of the line, m.</param>
-    /// <param name="ringsM">Line between spool and tip, m.</param>
+    /// <param name="ringsM">Line between spool and tip, m; 0 when what it weighs is left out.</param>
     public FreeSpool(SpoolSpec spec, double slowing, double radiusM, double linearDensityKgM, double diameterM, double ringsM)
     {
         _spec = spec;
@@ -75,7 +75,7 @@ internal sealed class FreeSpool : ReelFeed
 
     protected override (double Free, double Inverse) Linearise(double h)
     {
-        double r = RadiusM, mid = _runsAhead ? 0.0 : Math.Max(0.0, SpeedMS + (0.5 * h * Accel));
+        double r = RadiusM, mid = Math.Max(0.0, SpeedMS + (0.5 * h * Accel));
         if (_runsAhead)
         {
             return (-_spec.RingDragN / _ringsKg, 1.0 / _ringsKg);
@@ -106,13 +106,13 @@ internal sealed class FreeSpool : ReelFeed
         _thumb += (wish - _thumb) * (_spec.ThumbDelayS > 0.0 ? 1.0 - Math.Exp(-h / _spec.ThumbDelayS) : 1.0);
     }
 
-    // Once the line between spool and rings would have to push, the spool runs ahead from the next step on.
+    // Once the line between spool and rings would have to push, the spool runs ahead from the next step on. A line without mass goes with the spool.
     private void Together(double h, double tensionN, double before)
     {
         double r = RadiusM, u = 0.5 * (before + SpeedMS), w = u / r, brakes = (Viscous(w) * w) + Dry();
         LossJ += h * w * brakes;
         double between = tensionN - _spec.RingDragN - (_ringsKg * (SpeedMS - before) / h);
-        if (between < 0.0 && SpeedMS > 0.0)
+        if (between < 0.0 && SpeedMS > 0.0 && _ringsKg > 0.0)
         {
             (_runsAhead, _spoolMS, _spoolAccel) = (true, SpeedMS, 0.0);
         }

@@ -30,8 +30,6 @@ internal sealed record CastCase(Setup Setup, CastTask Task)
 {
     public CastResult Run() => CastRunner.Run(Setup, Task).Demand();
 
-    public double QuickDistance() => CastRunner.QuickDistance(Setup, Task).Demand();
-
     public CastCase At(double time) => this with { Task = Task with { Release = new ReleaseSpec(ReleaseMode.AtTime, time) } };
 
     public CastCase With(CastSolverSpec solver) => this with { Task = Task with { Solver = solver } };

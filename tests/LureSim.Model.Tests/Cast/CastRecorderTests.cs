@@ -57,14 +57,21 @@ public sealed class CastRecorderTests
         Assert.Equal((0.0, 0.0), (recorder.PeakSpin, recorder.PeakLoops));
         Assert.Equal(cast.Line.TipTensionN, recorder.PeakTension);
 
-        // The lure held at the tip leaves its whole overhang of 0.45 m loose; one loop on a spool of 34 mm is 0.1068 m long.
+        // After the release the spool counts, and what it gives more than slack line takes: 17 m/s of it for a millisecond are 0.16 loops of 0.1068 m.
+        cast.Reel.LetGo(20.0);
+        cast.Reel.SpeedMS = 17.0;
+        recorder.Look(cast, cast.TimeS);
+        Assert.Equal(17.0 / 0.017, recorder.PeakSpin, 1e-3);
         (double x, double z, _, _) = cast.Tip();
         (cast.Line.X[0], cast.Line.Z[0]) = (x, z);
-        cast.Reel.SpeedMS = 17.0;
-        cast.Step(1e-9);
+        for (int i = 0; i < 40; i++)
+        {
+            cast.Step(2.5e-4);
+        }
+
+        Assert.True(cast.Reel.LooseM > 1e-3);
         recorder.Look(cast, cast.TimeS);
-        Assert.Equal(0.45 / (Math.PI * 0.034), recorder.PeakLoops, 1e-4);
-        Assert.Equal(17.0 / 0.017, recorder.PeakSpin, 1e-3);
+        Assert.Equal(cast.Reel.LooseM / cast.Reel.LoopM, recorder.PeakLoops, 1e-12);
         Assert.Equal(Math.Abs(torque), recorder.PeakTorque);
     }
 

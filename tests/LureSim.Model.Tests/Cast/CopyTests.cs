@@ -11,7 +11,7 @@ public sealed class CopyTests
     {
         CastCase spec = CastCases.Default();
         var parts = new CastParts(spec.Setup, spec.Task);
-        int release = new ReleaseSearch(parts).Best();
+        int release = new ReleaseSearch(parts).Best(8);
         AirStep cast = Fly(parts, release, 400), copy = Fly(parts, release, 900);
         Assert.InRange(copy.Line.Count, cast.Line.Count + 1, int.MaxValue);
         copy.CopyFrom(cast);
@@ -24,8 +24,8 @@ public sealed class CopyTests
         Assert.InRange(cast.Line.Count, 5, int.MaxValue);
         Assert.Equal(cast.Line.X[..cast.Line.Count], copy.Line.X[..cast.Line.Count]);
         Assert.Equal(
-            (cast.Line.Count, cast.TimeS, cast.Line.TipTensionN, cast.Line.Work, cast.Reel.PaidM, cast.Reel.LossJ),
-            (copy.Line.Count, copy.TimeS, copy.Line.TipTensionN, copy.Line.Work, copy.Reel.PaidM, copy.Reel.LossJ));
+            (cast.Line.Count, cast.TimeS, cast.Line.TipTensionN, cast.Line.Work, cast.Reel.PaidM, cast.Reel.LossJ, cast.Reel.LooseM),
+            (copy.Line.Count, copy.TimeS, copy.Line.TipTensionN, copy.Line.Work, copy.Reel.PaidM, copy.Reel.LossJ, copy.Reel.LooseM));
     }
 
     private static AirStep Fly(CastParts parts, int release, int stepsAfter)

@@ -10,6 +10,7 @@ public sealed class SwingTests
 {
     private const double Length = 1.7, Rho = 1.2, Cd = 1.1;
     private static readonly Stop Never = new(1e9, 1.0, 1.0, 1.0, 10.0);
+    private static readonly Catch Still = new(1.0, 0.0, 0.0, 10.0, false);
 
     [Theory]
     [InlineData(1e-3)]
@@ -18,7 +19,7 @@ public sealed class SwingTests
     {
         const double torque = 40.0, top = 13.0, hands = 0.15;
         RodChain chain = Chain(1e6, 0.03);
-        ChainRod rod = Swing(chain, new HandDrive(torque, top, 1e-9, Never, 0.0), hands, 1e-4);
+        ChainRod rod = Swing(chain, new HandDrive(torque, top, 1e-9, Never, 0.0, Still), hands, 1e-4);
         Steps(rod, h, 0.15);
         double inertia = hands + RodModes.Compute(chain, 0.0).RigidInertiaKgM2;
         double exact = top * (1.0 - Math.Exp(-torque * 0.15 / (inertia * top)));
@@ -33,7 +34,7 @@ public sealed class SwingTests
     {
         // Heavy tip: one mode (1e-3 of the rod's mass is left in others); small turn, so that the exact chain is nearly linear.
         RodChain chain = RodChain.Build(new RodTaper(Length, 20.0, 1e-3, 0.25, 3.0, 1.5, 0.0), 8, 0.5);
-        ChainRod rod = Swing(chain, new HandDrive(0.0, 1e9, 1.0, Never, 0.0), 1e9, 0.0);
+        ChainRod rod = Swing(chain, new HandDrive(0.0, 1e9, 1.0, Never, 0.0, Still), 1e9, 0.0);
 
         // The second link turns back so that everything beyond the hand's own piece starts at rest.
         rod.V[1] = 1e-3;
@@ -65,7 +66,7 @@ public sealed class SwingTests
         const double zeta = 0.05;
         RodChain chain = Chain(30.0, 0.05);
         double omega = RodModes.Compute(chain, 0.0).AngularFrequency(0);
-        ChainRod rod = Swing(chain, new HandDrive(0.0, 1e9, 1.0, Never, 0.0), 1e9, 2.0 * zeta / omega);
+        ChainRod rod = Swing(chain, new HandDrive(0.0, 1e9, 1.0, Never, 0.0, Still), 1e9, 2.0 * zeta / omega);
         RodShape bent = RodStatics.Solve(chain, 0.0, 0.0, -0.02);
         for (int i = 0; i <= chain.Links; i++)
         {
@@ -84,7 +85,7 @@ public sealed class SwingTests
     public void Rod_of_many_links_does_not_limit_the_step()
     {
         // The fastest link mode here decays at 1e6 per second and more; an explicit step would have to be below 2e-6 s.
-        ChainRod rod = Swing(Chain(30.0, 0.05, 24), new HandDrive(40.0, 13.0, 0.06, Never, 0.0), 0.15, 2e-3);
+        ChainRod rod = Swing(Chain(30.0, 0.05, 24), new HandDrive(40.0, 13.0, 0.06, Never, 0.0, Still), 0.15, 2e-3);
         Steps(rod, 1e-3, 0.25);
         Assert.InRange(rod.V[1], 5.0, 13.0);
         Assert.InRange(rod.KineticJ() + rod.SpringJ() + rod.Work.DampingJ, 0.99 * rod.Work.HandsJ, 1.01 * rod.Work.HandsJ);
@@ -126,7 +127,7 @@ public sealed class SwingTests
     private static double EnergyDrift(int links, double h)
     {
         // Violent: a bent rod thrown round by its own speed, no losses.
-        ChainRod rod = Swing(Chain(30.0, 0.05, links), new HandDrive(0.0, 1e9, 1.0, Never, 0.0), 0.15, 0.0);
+        ChainRod rod = Swing(Chain(30.0, 0.05, links), new HandDrive(0.0, 1e9, 1.0, Never, 0.0, Still), 0.15, 0.0);
         RodShape bent = RodStatics.Solve(Chain(30.0, 0.05, links), 0.0, 0.0, -6.0);
         for (int i = 0; i <= links; i++)
         {
@@ -164,10 +165,10 @@ public sealed class SwingTests
     private static ChainRod InAir(double diameter, double handInertia, double wind)
     {
         RodChain chain = RodChain.Build(new RodTaper(Length, 1e6, 0.03, 0.25, 3.0, 1.5, diameter), 40);
-        var still = new HandDrive(0.0, 1e9, 1.0, Never, 0.0);
+        var still = new HandDrive(0.0, 1e9, 1.0, Never, 0.0, Still);
         return new ChainRod(chain, 0.0, still, still, new HandInertia(handInertia, 1e9), new RodAir(Rho, Cd, wind), 0.0);
     }
 
     private static ChainRod Swing(RodChain chain, HandDrive turning, double handInertia, double beta) => new(
-        chain, beta, turning, new HandDrive(0.0, 1e9, 1.0, Never, 0.0), new HandInertia(handInertia, 1e9), new RodAir(0.0, 0.0, 0.0), 0.0);
+        chain, beta, turning, new HandDrive(0.0, 1e9, 1.0, Never, 0.0, Still), new HandInertia(handInertia, 1e9), new RodAir(0.0, 0.0, 0.0), 0.0);
 }

@@ -92,6 +92,24 @@ public sealed class UnilateralTridiagonalTests
     }
 
     [Fact]
+    public void A_removed_unknown_lets_the_others_move_up()
+    {
+        double[] off = [-0.4, -0.4, -0.4, 0], extra = [0.3, 0.3, 0.3, 0.3], right = [1, -1, 0.5, 0.2];
+        UnilateralTridiagonal solver = Build(off, extra, right);
+        solver.Solve();
+        double[] before = [.. solver.Tension.Take(4)];
+        solver.RemoveAt(1);
+        Assert.Equal((3, before[0], before[2], before[3]), (solver.Count, solver.Tension[0], solver.Tension[1], solver.Tension[2]));
+        UnilateralTridiagonal three = Build([-0.4, -0.4, 0], [0.3, 0.3, 0.3], [1, 0.5, 0.2]);
+        Fill(solver, [-0.4, -0.4, 0], [0.3, 0.3, 0.3], [1, 0.5, 0.2]);
+        three.Solve();
+        solver.Solve();
+        Assert.Equal(three.Tension.Take(3), solver.Tension.Take(3));
+        Assert.Throws<ArgumentOutOfRangeException>(() => solver.RemoveAt(3));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new UnilateralTridiagonal(1, 0).RemoveAt(0));
+    }
+
+    [Fact]
     public void A_copy_goes_on_from_the_set_it_took_over()
     {
         double[] off = [-0.4, -0.4, -0.4, 0], extra = [0.3, 0.3, 0.3, 0.3], right = [1, -1, 0.5, 0.2];

@@ -13,6 +13,7 @@ public static class RodSpeed
 {
     private const double Length = 1.8;
     private static readonly Stop Never = new(1e9, 1.0, 1.0, 1.0, 10.0);
+    private static readonly Catch Still = new(1.0, 0.0, 0.0, 10.0, false);
 
     [PublishedCheck]
     public static Check RigidRod()
@@ -129,6 +130,6 @@ public static class RodSpeed
         RodChain.Build(new RodTaper(Length, stiffness, massPerLength, 0.25, 3.0, 1.5, 0.0), 8);
 
     private static ChainRod Swing(RodChain chain, double torque) => new(
-        chain, 0.0, new HandDrive(torque, 1e9, 1e-9, Never, 0.0), new HandDrive(0.0, 1e9, 1.0, Never, 0.0), new HandInertia(1e9, 1e9),
+        chain, 0.0, new HandDrive(torque, 1e9, 1e-9, Never, 0.0, Still), new HandDrive(0.0, 1e9, 1.0, Never, 0.0, Still), new HandInertia(1e9, 1e9),
         new RodAir(0.0, 0.0, 0.0), 0.0);
 }

@@ -14,7 +14,7 @@ public static class SpoolLaws
         double mu = 200.0 / 9e6, solid = Math.Sqrt(4.0 * mu / (970.0 * Math.PI));
         double length = WoundLine.Capacity(0.012, 0.017, 0.022, 0.75, solid);
         var wound = new WoundLine(0.017, 0.022, 0.75, solid, mu, length);
-        var spool = new FreeSpool(new SpoolSpec(1e-6, length, 0.022, 0.75), 0.017, mu, solid);
+        var spool = new FreeSpool(new SpoolSpec(1e-6, length, 0.022, 0.75), 0.0, 0.017, mu, solid, 0.0);
         return new Check("K1", "Mass, inertia and length of wound braid",
             "derived: hollow cylinder", "Digits of the worked figures.",
             [
@@ -88,7 +88,7 @@ public static class SpoolLaws
                 reel.Accel = reel.FreeAccel;
                 reel.Free(2.5e-4);
                 reel.Accel = reel.FreeAccel;
-                reel.Advance(2.5e-4, 0.0, 0.0);
+                reel.Advance(2.5e-4, 0.0);
             }
 
             return (reel.SpinRadS, reel.PaidM / (2.0 * Math.PI * radius));
@@ -129,6 +129,49 @@ public static class SpoolLaws
             "The reel's pseudo-mass is a millionth of the lure here; the step of 0.5 ms and the line's stretch leave 1e-4.", rows);
     }
 
-    private static FreeSpool Spool(double inertia, double radius, double magnetic, double centrifugal) =>
-        new(new SpoolSpec(inertia, 75.0, 0.022, 0.75, magnetic, centrifugal, 0.0, 0.0, 0.1), radius, 0.0, 1e-6);
+    // Lure and spool apart, the line so loose that it pulls neither: the brake that matches slows the surface of the spool as the air slows the lure.
+    [PublishedCheck]
+    public static Check MatchedBrake()
+    {
+        const double v0 = 30.0, m = 0.0113, k = 0.5 * 1.2 * 4.0e-4 / m, inertia = 2e-6, radius = 0.017;
+        var rows = new List<Row>();
+        foreach (BrakeLaw law in Enum.GetValues<BrakeLaw>())
+        {
+            var reel = new FreeSpool(new SpoolSpec(inertia, 75.0, 0.022, 0.75, law, 1.0, FrictionNm: 0.0, RingDragN: 0.0, ThumbPressN: 0.0), k, radius, 0.0, 1e-6, 0.0);
+            reel.LetGo(v0);
+            reel.SpeedMS = v0;
+            double first = Slow(reel, 1), after = Slow(reel, 1999);
+            rows.Add(new Row($"slowing at the launch, {law}", "m/s2", k * v0 * v0, (v0 - first) / 2.5e-4, 2e-3, Tol.Relative));
+            if (law == BrakeLaw.Quadratic)
+            {
+                rows.Add(new Row("speed after 0.5 s of flight, quadratic", "m/s", v0 / (1.0 + (k * v0 * 0.5)), after, 1e-5, Tol.Relative));
+            }
+        }
+
+        return new Check("K6", "A brake that matches the lure: spool and lure slow together without the line",
+            "derived: m v' = -1/2 rho CdA v^2 and I w' = -c w^2 give the same v = v0/(1 + k v0 t), k = rho CdA/(2 m), when c = I R k",
+            "The slowing at the launch is the mean over the first 0.25 ms (k v h = 2e-4); the speed is of second order.", rows);
+    }
+
+    private static double Slow(FreeSpool reel, int steps)
+    {
+        for (int i = 0; i < steps; i++)
+        {
+            for (int pass = 0; pass < 2; pass++)
+            {
+                reel.Free(2.5e-4);
+                reel.Accel = reel.FreeAccel;
+            }
+
+            reel.Advance(2.5e-4, 0.0);
+        }
+
+        return reel.SpeedMS;
+    }
+
+    // No line but a thread without mass, no friction: the bare laws.
+    private static FreeSpool Spool(double inertia, double radius, double magnetic, double centrifugal) => new(
+        new SpoolSpec(
+            inertia, 75.0, 0.022, 0.75, BrakeStrength: 0.0, MagneticNms: magnetic, CentrifugalNms2: centrifugal, FrictionNm: 0.0, RingDragN: 0.0, ThumbPressN: 0.0),
+        0.0, radius, 0.0, 1e-6, 0.0);
 }
