@@ -158,7 +158,8 @@ public static class CastRunner
         return [.. curve.Select(t => t with { ChangeM = t.ChangeM - chosen })];
     }
 
-    private static void DemandClosed(CastEnergy energy, double timeS)
+    /// <summary>Refuses a cast whose steps lost or made energy.</summary>
+    internal static void DemandClosed(CastEnergy energy, double timeS)
     {
         if (!(Math.Abs(energy.Residual) <= MostOpen))
         {

@@ -14,9 +14,7 @@ public sealed class StopTests
         var stopped = new RunContext(null, new CancellationToken(true));
         Assert.ThrowsAny<OperationCanceledException>(() => RetrieveRun.Run(spec.Setup, new RetrieveTask(), stopped));
         Assert.ThrowsAny<OperationCanceledException>(() => CastRunner.Run(spec.Setup, spec.Task, stopped));
-        Assert.ThrowsAny<OperationCanceledException>(() => CastRunner.QuickDistance(spec.Setup, spec.Task, stopped));
         Assert.ThrowsAny<OperationCanceledException>(() => CastMatch.Effort(spec.Setup, spec.Task, 30.0, context: stopped));
-        Assert.ThrowsAny<OperationCanceledException>(() => CastBrakes.Least(spec.Setup, spec.Task, context: stopped));
     }
 
     // A stop at the first word of progress leaves the rest undone.

@@ -20,35 +20,37 @@ public sealed class CastStudyTests
             return new(MadeUpCast.Result(s, t, 30.0, 28.0));
         }).Demand();
         Assert.Equal((1, 30.0), (casts, report.Cast.DistanceM));
-        Assert.Null(report.Brake);
-        Assert.Null(report.NoBrake);
+        Assert.Empty(report.Brakes);
+        Assert.Null(report.LeastBrake);
     }
 
-    // Loops fall from 20 to 0 with the brake up to 2e-5, so 1.5e-5 leaves the five that are allowed; a metre is lost for every 1e-6.
-    [Fact]
-    public void A_revolving_spool_gets_the_least_brake_that_keeps_five_loops()
+    // A metre and a loop are lost with every strength; one in twenty tangles with one loop (the made-up cast), so the least brake is 3 of 4 loops.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(4)]
+    public void A_revolving_spool_gets_a_curve_of_brakes(int threads)
     {
-        LeastBrake brake = CastStudy.Run(MadeUp.Setup(), Task, run: Braked(20.0, 1e6)).Demand().Brake!;
-        Assert.InRange(brake.MagneticNms, 1.5e-5, 1.5e-5 + (1.8e-5 / 256));
-        Assert.Equal(40.0 - (1e6 * brake.MagneticNms), brake.DistanceM, 1e-9);
-        Assert.Equal((40.0, 20.0), (brake.UnbrakedDistanceM, brake.UnbrakedLoops));
+        CastReport report = CastStudy.Run(MadeUp.Setup(), Task, threads, run: Braked(4.0)).Demand();
+        Assert.Equal(CastBrakes.Strengths, report.Brakes.Select(b => b.Strength));
+        Assert.All(report.Brakes, b => Assert.Equal((40.0 - b.Strength, Math.Max(0.0, 4.0 - b.Strength)), (b.DistanceMeanM, b.LoopsMean)));
+        Assert.Equal(3.0, report.LeastBrake!.Value, 1e-12);
     }
 
     [Fact]
-    public void Few_loops_need_no_brake()
+    public void Few_loops_need_no_brake_and_very_many_none_helps()
     {
-        LeastBrake brake = CastStudy.Run(MadeUp.Setup(), Task, run: Braked(5.0, 0.0)).Demand().Brake!;
-        Assert.Equal((0.0, 40.0), (brake.MagneticNms, brake.DistanceM));
+        Assert.Equal(0.0, CastStudy.Run(MadeUp.Setup(), Task, run: Braked(0.5)).Demand().LeastBrake);
+        Assert.Null(CastStudy.Run(MadeUp.Setup(), Task, run: Braked(26.0)).Demand().LeastBrake);
     }
 
-    // 26 loops less 20 leave 6.
+    // The scenario's own brake is cast as it is; the curve takes brakes given in numbers off.
     [Fact]
-    public void A_brake_too_weak_is_named_and_the_cast_kept()
+    public void The_curve_is_that_of_the_law_alone()
     {
-        CastReport report = CastStudy.Run(MadeUp.Setup(), Task, run: Braked(26.0, 0.0)).Demand();
-        Assert.Equal(40.0, report.Cast.DistanceM);
-        Assert.Null(report.Brake);
-        Assert.Contains("leaves 6.0 loops", report.NoBrake, StringComparison.Ordinal);
+        Setup setup = MadeUp.Setup();
+        setup = setup with { Reel = setup.Reel with { Spool = setup.Reel.Spool with { MagneticNms = 1e-6, CentrifugalNms2 = 1e-9 } } };
+        Setup braked = CastBrakes.With(setup, 1.5);
+        Assert.Equal((1.5, 0.0, 0.0), (braked.Reel.Spool.BrakeStrength, braked.Reel.Spool.MagneticNms, braked.Reel.Spool.CentrifugalNms2));
     }
 
     [Fact]
@@ -65,9 +67,9 @@ public sealed class CastStudyTests
         Assert.Equal(CastRunner.Run(spec, Task).Demand().DistanceM, CastStudy.Run(spec, Task).Demand().Cast.DistanceM);
     }
 
-    private static Func<Setup, CastTask, Outcome<CastResult>> Braked(double loops, double loss) => (s, t) =>
+    private static Func<Setup, CastTask, Outcome<CastResult>> Braked(double loops) => (s, t) =>
     {
-        double brake = s.Reel.Spool.MagneticNms;
-        return new(MadeUpCast.Result(s, t, 40.0 - (loss * brake), 38.0, loops: loops - (1e6 * brake)));
+        double brake = s.Reel.Spool.BrakeStrength;
+        return new(MadeUpCast.Result(s, t, 41.0 - brake, 40.0 - brake, loops: Math.Max(0.0, loops - brake)));
     };
 }
