@@ -92,7 +92,13 @@ public sealed record Parameter(
         private static SpecMember Of(PropertyInfo property, ParameterInfo[] given)
         {
             var a = (ParameterAttribute?)Attribute.GetCustomAttribute(property, typeof(ParameterAttribute), inherit: false);
-            return new(property, a is null ? null : new(property.Name, a.Symbol, a.Unit, a.Low, a.High, DefaultOf(property.Name, given), a.GuessLow, a.GuessHigh));
+            return new(property, a is null ? null : Of(property.Name, a, DefaultOf(property.Name, given)));
+        }
+
+        private static Parameter Of(string name, ParameterAttribute a, double value)
+        {
+            Ranged guess = a.Guess(value);
+            return new(name, a.Symbol, a.Unit, a.Low, a.High, value, guess.Low, guess.High);
         }
 
         private static double DefaultOf(string name, ParameterInfo[] given) =>

@@ -41,7 +41,21 @@ public sealed class GuessDesign
     public double Value(GuessedKey guess, int sample)
     {
         ArgumentNullException.ThrowIfNull(guess);
-        return guess.Low + (_design.Share(sample, Dimension(guess.Key.Path)) * (guess.High - guess.Low));
+        return At(guess, _design.Share(sample, Dimension(guess.Key.Path)));
+    }
+
+    /// <summary>
+    /// Value of a guess below which a share of its draws lies, SI. The value in use is the median of its guess: as many draws lie below it as above,
+    /// each side drawn uniformly. Where it is the middle of its range that is one uniform law over the range; where a range begins at the value in
+    /// use, half of the draws are that value.
+    /// </summary>
+    /// <param name="guess">Guess.</param>
+    /// <param name="share">0 to 1; 0.5 gives the value in use.</param>
+    public static double At(GuessedKey guess, double share)
+    {
+        ArgumentNullException.ThrowIfNull(guess);
+        double side = (2.0 * share) - 1.0;
+        return Math.Clamp(guess.Value + (Math.Abs(side) * ((side < 0.0 ? guess.Low : guess.High) - guess.Value)), guess.Low, guess.High);
     }
 
     // From the key's name alone, so that new keys leave the draws of the old ones as they are (FNV-1a, Fowler, Noll and Vo 1991, from memory).
