@@ -2,6 +2,7 @@ using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Text;
 using LureSim.Studies.Doubt;
+using OxyPlot;
 
 namespace LureSim.Reports.Doubt;
 
@@ -20,17 +21,22 @@ public static class DoubtChart
         ArgumentNullException.ThrowIfNull(figure);
         ArgumentNullException.ThrowIfNull(guesses);
         RankedGuess[] ranked = [.. screen.Ranking(figure.Key).Where(r => r.Effect.Size > 0.0).Take(GuessBars.MostRows)];
-        string noise = ranked.Length == 0 ? "" : $"Grey: only noise ({Trade.Digits(figure.Scale * ranked[0].Noise)} {figure.Unit})";
-        return ranked.Length == 0 ? null : GuessBars.Build(
+        if (ranked.Length == 0)
+        {
+            return null;
+        }
+
+        PlotModel model = GuessBars.Build(
             figure,
             $"Which guess moves the {figure.Words} most",
             Subtitle(report, figure),
             $"Shift of the {figure.Words}, all else as it stands",
             [.. ranked.Select(r => Row(r, guesses[r.Index].Label))],
-            noise,
+            $"Grey: only noise ({Trade.Digits(figure.Scale * ranked[0].Noise)} {figure.Unit})",
             new HeaderEntry("at its 10 % end", ChartStyle.Blue, Swatch.Box),
             new HeaderEntry("at its 90 % end", ChartStyle.Orange, Swatch.Box),
             new HeaderEntry("others drawn too", ChartStyle.Ink, Swatch.Line));
+        return new(GuessBars.Name(figure), model, Height: GuessBars.Height(ranked.Length));
     }
 
     private static GuessBar Row(RankedGuess r, string label) => new(

@@ -24,6 +24,14 @@ internal static class GuessBars
 
     private const double RowHeight = 62, Rest = 300;
 
+    /// <summary>Height of the picture, px.</summary>
+    /// <param name="rows">Number of rows.</param>
+    public static int Height(int rows) => (int)(Rest + (RowHeight * rows));
+
+    /// <summary>Name of the picture of a figure.</summary>
+    /// <param name="figure">Figure that is moved.</param>
+    public static string Name(HeadlineFigure figure) => "doubt_" + Stem(figure.Key);
+
     /// <summary>Draws them.</summary>
     /// <param name="figure">Figure that is moved.</param>
     /// <param name="title">What is shown.</param>
@@ -32,17 +40,16 @@ internal static class GuessBars
     /// <param name="rows">Rows, at most <see cref="MostRows"/>.</param>
     /// <param name="header">What the picture's header says.</param>
     /// <param name="entries">Legend.</param>
-    public static Chart Build(
+    public static PlotModel Build(
         HeadlineFigure figure, string title, string subtitle, string axis, IReadOnlyList<GuessBar> rows, string header, params HeaderEntry[] entries)
     {
-        int height = (int)(Rest + (RowHeight * rows.Count));
         PlotModel model = ChartStyle.NewModel(title, subtitle);
         // Long labels push the plot to the right; the title keeps to the middle of the picture.
         model.TitleHorizontalAlignment = TitleHorizontalAlignment.CenteredWithinView;
         double reach = 1.08 * figure.Scale * rows
             .SelectMany(r => new[] { Math.Abs(r.Low), Math.Abs(r.High), 0.5 * r.Together }).Where(double.IsFinite).DefaultIfEmpty(0.0).Max();
         reach = reach > 0.0 ? reach : 1.0;
-        var panels = new Panels(model, height, [RowAxis([.. rows.Select(r => r.Label)])]);
+        var panels = new Panels(model, Height(rows.Count), [RowAxis([.. rows.Select(r => r.Label)])]);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, $"{axis}, {figure.Unit}", -reach, reach));
         for (int i = 0; i < rows.Count; i++)
         {
@@ -54,7 +61,7 @@ internal static class GuessBars
         }
 
         panels.Header(0, header, entries);
-        return new Chart("doubt_" + Stem(figure.Key), model, Height: height);
+        return model;
     }
 
     private static string Stem(string key)

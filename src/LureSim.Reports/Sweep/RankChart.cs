@@ -19,15 +19,17 @@ public static class RankChart
     {
         ArgumentNullException.ThrowIfNull(figure);
         ArgumentNullException.ThrowIfNull(guesses);
-        return GuessBars.Build(
+        GuessBar[] rows = [.. guesses.OrderByDescending(r => r.Rank.Weight).Take(GuessBars.MostRows).Select(r => Row(r.Label, r.Rank, r.Rank.Weight > chance))];
+        PlotModel model = GuessBars.Build(
             figure,
             $"Which guess moves the {figure.Words} most",
             subtitle,
             $"Shift of the mean {figure.Words}",
-            [.. guesses.OrderByDescending(r => r.Rank.Weight).Take(GuessBars.MostRows).Select(r => Row(r.Label, r.Rank, r.Rank.Weight > chance))],
+            rows,
             "Pale: may be chance",
             new HeaderEntry("lower third of guess", ChartStyle.Blue, Swatch.Box),
             new HeaderEntry("upper third", ChartStyle.Orange, Swatch.Box));
+        return new(GuessBars.Name(figure), model, Height: GuessBars.Height(rows.Length));
     }
 
     private static GuessBar Row(string label, GuessRank rank, bool told) =>
