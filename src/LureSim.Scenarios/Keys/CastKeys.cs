@@ -14,6 +14,7 @@ public static class CastKeys
     public static readonly KeySpec Effort = new(
         "cast.effort", QuantityKind.Ratio, "", "Factor on torque and push of the hands: a word, a guess but for practised, which is 1 by definition; or a number.")
     {
+        Words = "effort of the cast",
         Default = "practised",
         Choices = [new("beginner", 0.5, 0.35, 0.7), new("practised", 1.0), new("expert", 1.5, 1.25, 1.9)],
         Parameter = Parameter.Of<HandsSpec>(nameof(HandsSpec.Effort)),
@@ -51,6 +52,7 @@ public static class CastKeys
     /// <summary>Thumb on the spool.</summary>
     public static readonly KeySpec Thumb = new("cast.thumb", QuantityKind.Torque, "mN m", "Friction of the thumb on a revolving spool while line is loose.")
     {
+        Words = "thumb on the spool",
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.ThumbNm)),
         Lens = Lens.OfSetup(s => s.Reel.Spool.ThumbNm, Activities.Cast),
     };
@@ -58,6 +60,7 @@ public static class CastKeys
     /// <summary>Lag of the thumb.</summary>
     public static readonly KeySpec ThumbDelay = new("cast.thumb_delay", QuantityKind.Time, "s", "Lag of the thumb behind loose line.")
     {
+        Words = "lag of the thumb",
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.ThumbDelayS)),
         Lens = Lens.OfSetup(s => s.Reel.Spool.ThumbDelayS, Activities.Cast),
     };
@@ -65,6 +68,7 @@ public static class CastKeys
     /// <summary>Thumb pressed fully.</summary>
     public static readonly KeySpec ThumbFull = new("cast.thumb_full", QuantityKind.Length, "cm", "Loose line at which the thumb presses fully, about one loop.")
     {
+        Words = "loose line at full thumb",
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.ThumbFullM)),
         Lens = Lens.OfSetup(s => s.Reel.Spool.ThumbFullM, Activities.Cast),
     };
@@ -73,6 +77,7 @@ public static class CastKeys
     public static readonly KeySpec PickUp = new(
         "cast.pick_up", QuantityKind.Ratio, "", "K in T = c_g (T_0 + K mu v^2) of a fixed spool; without it the line decides: 2 for braid, 1.2 for single strands.")
     {
+        Words = "pick-up of the line off a fixed spool",
         HasNoDefault = true,
         Parameter = Parameter.Of<FixedSpoolSpec>(nameof(FixedSpoolSpec.PickUpFactor)),
         Lens = Lens.OfSetup(s => s.Reel.FixedSpool.PickUpFactor, Activities.Cast),
@@ -81,6 +86,7 @@ public static class CastKeys
     /// <summary>Tension at rest.</summary>
     public static readonly KeySpec RestTension = new("cast.rest_tension", QuantityKind.Force, "N", "T_0 of a fixed spool.")
     {
+        Words = "pull that starts the line off the spool",
         Parameter = Parameter.Of<FixedSpoolSpec>(nameof(FixedSpoolSpec.RestTensionN)),
         Lens = Lens.OfSetup(s => s.Reel.FixedSpool.RestTensionN, Activities.Cast),
     };
@@ -89,6 +95,7 @@ public static class CastKeys
     public static readonly KeySpec RingFriction = new(
         "cast.ring_friction", QuantityKind.Ratio, "", "c_g, tension beyond the rings over tension before them, fixed spool.")
     {
+        Words = "friction in the rod rings",
         Parameter = Parameter.Of<FixedSpoolSpec>(nameof(FixedSpoolSpec.RingFactor)),
         Lens = Lens.OfSetup(s => s.Reel.FixedSpool.RingFactor, Activities.Cast),
     };
@@ -97,6 +104,7 @@ public static class CastKeys
     public static readonly KeySpec LineFriction = new(
         "cast.line_friction", QuantityKind.Ratio, "", "Air friction along the line over the thread-drawing law; without it 0.8 for braid, 0.4 for single strands.")
     {
+        Words = "air friction along the line",
         HasNoDefault = true,
         Parameter = Parameter.Of<LineFlightSpec>(nameof(LineFlightSpec.FrictionFactor)),
         Lens = Lens.OfSetup(s => s.Line.Flight.FrictionFactor, Activities.Cast),
@@ -106,6 +114,7 @@ public static class CastKeys
     public static readonly KeySpec WetLine = new(
         "cast.wet_line", QuantityKind.Ratio, "", "Mass of the wet line over dry; without it 1.3 for braid, 1 for single strands.")
     {
+        Words = "water carried by the line",
         HasNoDefault = true,
         Parameter = Parameter.Of<LineFlightSpec>(nameof(LineFlightSpec.WetFactor)),
         Lens = Lens.OfSetup(s => s.Line.Flight.WetFactor, Activities.Cast),
