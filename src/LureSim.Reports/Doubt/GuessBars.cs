@@ -1,5 +1,4 @@
 using LureSim.Reports.Kit.Charts;
-using LureSim.Reports.Kit.Drawing;
 using LureSim.Studies.Doubt;
 using OxyPlot;
 using OxyPlot.Axes;

@@ -25,6 +25,19 @@ public sealed class GuessDrawTests
             Assert.Empty(GuessDraw.Make(source, [], guesses, g => design.Share(g, i)).Scenario.Errors.Select(e => $"{e.Key}: {e.Message}")));
     }
 
+    // Some of them as far as the splash.
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void No_draw_of_a_cast_fails(string file)
+    {
+        var cast = new CastSource();
+        var source = ScenarioSource.Load(Shipped.File(file), Activities.Cast);
+        GuessedKey[] guesses = GuessDesign.Of(source.Resolve(), cast);
+        var design = new GuessDesign(8, source.Resolve().Setup!.Seed);
+        Assert.All(Enumerable.Range(0, design.Samples), i =>
+            Assert.Null(FigureRow.Of(cast, GuessDraw.Make(source, [], guesses, g => design.Share(g, i)).Scenario, CancellationToken.None).Failure));
+    }
+
     // Every corner that a line and a spool can make of their guesses, the length on the spool at either end as well.
     [Theory]
     [MemberData(nameof(Files))]
