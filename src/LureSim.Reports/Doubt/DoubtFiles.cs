@@ -8,7 +8,8 @@ namespace LureSim.Reports.Doubt;
 /// <summary>The files of a study of doubt of one set-up.</summary>
 public static class DoubtFiles
 {
-    /// <summary>Stages <c>doubt_bands.csv</c>, <c>doubt_guesses.csv</c> and a chart per headline.</summary>
+    /// <summary>Stages <c>doubt_bands.csv</c>, <c>doubt_hands.csv</c> where hands enter, <c>doubt_guesses.csv</c> and a chart per headline where it was
+    /// looked for which guess matters.</summary>
     /// <param name="folder">Receives the files.</param>
     /// <param name="study">Study.</param>
     /// <param name="plots">Which pictures.</param>
@@ -17,30 +18,18 @@ public static class DoubtFiles
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(study);
         folder.Add("doubt_bands.csv", stream => Lines(stream, BandLines(study.Report)));
-        folder.Add("doubt_guesses.csv", stream => Lines(stream, GuessLines(study.Report.Guesses, [.. study.Report.Bands.Select(b => b.Figure)], study.Report.Effects)));
-        if (study.Report.Bands.Count > 0)
+        if (study.Hands is DoubtReport hands)
         {
-            ChartFiles.Add(folder, [.. study.Headlines.Where(h => study.Report[h.Key].Count > 0).Select(h => DoubtChart.Build(study.Report, h, study.Labels))], plots);
+            folder.Add("doubt_hands.csv", stream => Lines(stream, BandLines(hands)));
         }
-    }
 
-    /// <summary>Every guess against every figure, one pair per line.</summary>
-    /// <param name="guesses">Names of the guesses.</param>
-    /// <param name="figures">Names of the figures.</param>
-    /// <param name="effects">[guess][figure].</param>
-    public static IEnumerable<string> GuessLines(IReadOnlyList<string> guesses, IReadOnlyList<string> figures, IReadOnlyList<IReadOnlyList<GuessEffect>> effects)
-    {
-        ArgumentNullException.ThrowIfNull(guesses);
-        ArgumentNullException.ThrowIfNull(figures);
-        ArgumentNullException.ThrowIfNull(effects);
-        yield return "guess,figure,rank_correlation,weight,low_shift,high_shift";
-        for (int g = 0; g < guesses.Count; g++)
+        if (study.Screen is ScreenReport screen)
         {
-            for (int f = 0; f < figures.Count; f++)
-            {
-                GuessEffect e = effects[g][f];
-                yield return CsvLine.Join([guesses[g], figures[f], .. new[] { e.Rho, e.Weight, e.LowShift, e.HighShift }.Select(CsvLine.Number)]);
-            }
+            folder.Add("doubt_guesses.csv", stream => Lines(stream, GuessLines(study.Guesses, screen)));
+            Chart?[] charts = study.Report.Bands.Count == 0
+                ? []
+                : [.. study.Headlines.Where(h => study.Report[h.Key].Count > 0).Select(h => DoubtChart.Build(study.Report, screen, h, study.Guesses))];
+            ChartFiles.Add(folder, [.. charts.OfType<Chart>()], plots);
         }
     }
 
@@ -59,6 +48,22 @@ public static class DoubtFiles
 
     private static IEnumerable<string> BandLines(DoubtReport report) =>
     [
-        "figure,p10,p50,p90,runs", .. report.Bands.Select(b => CsvLine.Join([b.Figure, CsvLine.Number(b.P10), CsvLine.Number(b.P50), CsvLine.Number(b.P90), CsvLine.Number(b.Count)])),
+        "figure,given,p10,p50,p90,runs",
+        .. report.Bands.Select(b => CsvLine.Join([b.Figure, .. new[] { b.Given, b.P10, b.P50, b.P90, b.Count }.Select(CsvLine.Number)])),
     ];
+
+    // Every guess against every figure, one pair per line.
+    private static IEnumerable<string> GuessLines(IReadOnlyList<GuessName> guesses, ScreenReport screen)
+    {
+        yield return "guess,figure,low_shift,high_shift,mean_effect,effect_spread,noise";
+        for (int g = 0; g < guesses.Count; g++)
+        {
+            for (int f = 0; f < screen.Figures.Count; f++)
+            {
+                GuessEffect e = screen.Effects[g][f];
+                double[] numbers = [e.LowShift, e.HighShift, e.MeanEffect, e.EffectSpread, screen.Noise[f]];
+                yield return CsvLine.Join([guesses[g].Key, screen.Figures[f], .. numbers.Select(CsvLine.Number)]);
+            }
+        }
+    }
 }

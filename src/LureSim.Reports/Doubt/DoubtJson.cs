@@ -1,4 +1,5 @@
 using System.Text.Json;
+using LureSim.Reports.Kit.Json;
 using LureSim.Studies.Doubt;
 
 namespace LureSim.Reports.Doubt;
@@ -6,18 +7,35 @@ namespace LureSim.Reports.Doubt;
 /// <summary>A study of doubt as one JSON object.</summary>
 public static class DoubtJson
 {
-    /// <summary>Writes the property <c>doubt</c>.</summary>
+    /// <summary>Writes the property <c>doubt</c>: bands of the physics, those of the hands (<c>hands</c>), which guess matters (<c>guesses</c>).</summary>
     /// <param name="json">Receives it, inside an object.</param>
-    /// <param name="report">Study.</param>
-    /// <param name="headlines">Figures for which the guesses are ranked.</param>
-    public static void Write(Utf8JsonWriter json, DoubtReport report, IReadOnlyList<string> headlines)
+    /// <param name="study">Study.</param>
+    public static void Write(Utf8JsonWriter json, DoubtStudy study)
     {
         ArgumentNullException.ThrowIfNull(json);
-        ArgumentNullException.ThrowIfNull(report);
-        ArgumentNullException.ThrowIfNull(headlines);
+        ArgumentNullException.ThrowIfNull(study);
         json.WriteStartObject("doubt");
+        Bands(json, study.Report);
+        if (study.Hands is DoubtReport hands)
+        {
+            json.WriteStartObject("hands");
+            Bands(json, hands);
+            json.WriteEndObject();
+        }
+
+        if (study.Screen is ScreenReport screen)
+        {
+            Guesses(json, study, screen);
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static void Bands(Utf8JsonWriter json, DoubtReport report)
+    {
         json.WriteNumber("runs", report.Runs);
         json.WriteNumber("failed", report.Failed);
+        json.WriteString("failed_reason", report.Failed > 0 ? report.Reason : null);
         json.WriteStartObject("shares");
         foreach ((string name, double share) in report.Shares)
         {
@@ -29,6 +47,7 @@ public static class DoubtJson
         foreach (Band band in report.Bands.Where(b => b.Count > 0))
         {
             json.WriteStartObject(band.Figure);
+            JsonText.Number(json, "given", band.Given);
             json.WriteNumber("p10", band.P10);
             json.WriteNumber("p50", band.P50);
             json.WriteNumber("p90", band.P90);
@@ -37,20 +56,36 @@ public static class DoubtJson
         }
 
         json.WriteEndObject();
-        json.WriteNumber("rank_correlation_by_chance", report.ChanceRho);
-        json.WriteStartObject("rank_correlation");
-        foreach (string figure in report.Bands.Count > 0 ? headlines : [])
+    }
+
+    private static void Guesses(Utf8JsonWriter json, DoubtStudy study, ScreenReport screen)
+    {
+        json.WriteStartObject("guesses");
+        json.WriteNumber("runs", screen.Runs);
+        json.WriteNumber("failed", screen.Failed);
+        foreach (HeadlineFigure headline in study.Headlines)
         {
-            json.WriteStartObject(figure);
-            foreach ((string guess, GuessEffect effect) in report.Ranking(figure))
+            IReadOnlyList<RankedGuess> ranked = screen.Ranking(headline.Key);
+            json.WriteStartObject(headline.Key);
+            JsonText.Number(json, "noise", ranked[0].Noise);
+            json.WriteStartArray("ranked");
+            foreach (RankedGuess guess in ranked.Where(r => r.Effect.Size > 0.0))
             {
-                json.WriteNumber(guess, effect.Rho);
+                json.WriteStartObject();
+                json.WriteString("key", study.Guesses[guess.Index].Key);
+                JsonText.Number(json, "low_shift", guess.Effect.LowShift);
+                JsonText.Number(json, "high_shift", guess.Effect.HighShift);
+                JsonText.Number(json, "mean_effect", guess.Effect.MeanEffect);
+                JsonText.Number(json, "effect_spread", guess.Effect.EffectSpread);
+                json.WriteBoolean("noise", guess.IsNoise);
+                json.WriteBoolean("only_together", guess.OnlyTogether);
+                json.WriteEndObject();
             }
 
+            json.WriteEndArray();
             json.WriteEndObject();
         }
 
-        json.WriteEndObject();
         json.WriteEndObject();
     }
 }

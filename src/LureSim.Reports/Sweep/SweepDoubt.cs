@@ -9,7 +9,7 @@ public sealed class SweepDoubt
 {
     private readonly SweepTable _table;
     private readonly SweepLayout _layout;
-    private readonly EffectMean _mean = new();
+    private readonly RankMean _mean = new();
 
     /// <summary>Prepares the reading.</summary>
     /// <param name="table">Table whose guesses were sampled.</param>
@@ -30,9 +30,10 @@ public sealed class SweepDoubt
             "point", .. _layout.Varied, "runs", "failed", .. classes.Select(c => "share." + c), .. _layout.Numbers.SelectMany(n => tails.Select(t => $"{n}.{t}")),
         ]);
         int point = 0;
-        foreach ((DoubtReport report, string[] varied) in Points())
+        foreach ((DoubtSample[] samples, string[] varied) in Points())
         {
-            _mean.Add(report);
+            DoubtReport report = DoubtAnalysis.Analyse(_layout.Numbers, samples);
+            _mean.Add(GuessRank.Of(_layout.Guessed.Count, _layout.Numbers.Count, samples));
             double Share(string name) => report.Shares.Where(s => s.Key == name).Sum(s => s.Value);
             IEnumerable<string> bands = report.Bands.Count > 0
                 ? report.Bands.SelectMany(b => new[] { b.P10, b.P50, b.P90 }.Select(CsvLine.Number))
@@ -43,7 +44,7 @@ public sealed class SweepDoubt
 
     /// <summary>What the guesses do, [guess][figure], mean over the points; complete once <see cref="BandLines"/> was read to its
     /// end.</summary>
-    public IReadOnlyList<IReadOnlyList<GuessEffect>> Effects => _mean.Result();
+    public IReadOnlyList<IReadOnlyList<GuessRank>> Ranks => _mean.Result();
 
     // One pass for the words that occur, so that the header stands before the first point.
     private string[] Classes()
@@ -54,7 +55,7 @@ public sealed class SweepDoubt
             : [.. _table.Rows().Select(CsvLine.Split).Where(c => c[status] == SweepRow.Done).Select(c => c[status + 2]).Distinct().Order(StringComparer.Ordinal)];
     }
 
-    private IEnumerable<(DoubtReport Report, string[] Varied)> Points()
+    private IEnumerable<(DoubtSample[] Samples, string[] Varied)> Points()
     {
         var samples = new List<DoubtSample>(_layout.Samples);
         foreach (string row in _table.Rows())
@@ -63,7 +64,7 @@ public sealed class SweepDoubt
             samples.Add(Sample(cells));
             if (samples.Count == _layout.Samples)
             {
-                yield return (DoubtAnalysis.Analyse(_layout.Guessed, _layout.Numbers, samples), [.. cells[3..(3 + _layout.Varied.Count)]]);
+                yield return ([.. samples], [.. cells[3..(3 + _layout.Varied.Count)]]);
                 samples.Clear();
             }
         }

@@ -2,6 +2,8 @@ using System.Text;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Files;
+using LureSim.Scenarios.Keys;
+using LureSim.Scenarios.Quantities;
 using LureSim.Studies.Doubt;
 using LureSim.Studies.Sweep;
 
@@ -48,16 +50,32 @@ public static class SweepFiles
     {
         var doubt = new SweepDoubt(table);
         folder.Add("bands.csv", stream => DoubtFiles.Lines(stream, doubt.BandLines()));
-        IReadOnlyList<IReadOnlyList<GuessEffect>> effects = doubt.Effects;
+        IReadOnlyList<IReadOnlyList<GuessRank>> ranks = doubt.Ranks;
         SweepLayout layout = table.Header.Layout;
         string[] guesses = [.. layout.Guessed.Select(g => g[SweepLayout.GuessMark.Length..])];
-        folder.Add("guesses.csv", stream => DoubtFiles.Lines(stream, DoubtFiles.GuessLines(guesses, layout.Numbers, effects)));
+        folder.Add("guesses.csv", stream => DoubtFiles.Lines(stream, RankLines(guesses, layout.Numbers, ranks)));
         string subtitle = $"Mean over {table.Header.Count / layout.Samples} points of {layout.Samples} runs each";
         foreach (HeadlineFigure figure in headlines)
         {
             int f = layout.Numbers.TakeWhile(n => n != figure.Key).Count();
             ChartFiles.Add(
-                folder, [DoubtChart.Build(figure, subtitle, [.. guesses.Select((g, i) => (g, effects[i][f]))], DoubtReport.ChanceOf(layout.Samples))], plots);
+                folder, [RankChart.Build(figure, subtitle, [.. guesses.Select((g, i) => (Words(g), ranks[i][f]))], GuessRank.ByChance(layout.Samples))], plots);
+        }
+    }
+
+    // A column of a guess is its key with the unit at the end.
+    private static string Words(string column) => ScenarioSchema.Keys.FirstOrDefault(k => ColumnUnit.Append(k.Path, k.Kind) == column)?.Words ?? column;
+
+    private static IEnumerable<string> RankLines(string[] guesses, IReadOnlyList<string> figures, IReadOnlyList<IReadOnlyList<GuessRank>> ranks)
+    {
+        yield return "guess,figure,rank_correlation,weight,low_shift,high_shift";
+        for (int g = 0; g < guesses.Length; g++)
+        {
+            for (int f = 0; f < figures.Count; f++)
+            {
+                GuessRank r = ranks[g][f];
+                yield return CsvLine.Join([guesses[g], figures[f], .. new[] { r.Rho, r.Weight, r.LowShift, r.HighShift }.Select(CsvLine.Number)]);
+            }
         }
     }
 }

@@ -32,7 +32,7 @@ public sealed class EffectiveScenario
 
     /// <summary>The guesses with their ranges.</summary>
     public IReadOnlyList<GuessedKey> Guesses =>
-        [.. Values.Where(v => v.Mark == ValueMark.Guess).Select(v => new GuessedKey(v.Key, v.Si, v.Low, v.High))];
+        [.. Values.Where(v => v.Mark == ValueMark.Guess).Select(v => new GuessedKey(v.Key, v.Si, v.Low, v.High, !v.IsLive))];
 
     /// <summary>The whole as a scenario file that reads back to the same run.</summary>
     public string ToToml() => EffectiveToml.Write(this);

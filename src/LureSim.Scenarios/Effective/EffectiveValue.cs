@@ -34,7 +34,8 @@ public sealed record EffectiveValue(KeySpec Key, string Text, double Si, ValueMa
 /// <param name="Value">Value used, SI.</param>
 /// <param name="Low">Lower end, SI.</param>
 /// <param name="High">Upper end, SI.</param>
-public sealed record GuessedKey(KeySpec Key, double Value, double Low, double High)
+/// <param name="Follows">True where value and range follow from other values, so that they move with them.</param>
+public sealed record GuessedKey(KeySpec Key, double Value, double Low, double High, bool Follows = false)
 {
     /// <summary>The override that sets another value, exact to the last bit.</summary>
     /// <param name="si">Value, SI.</param>

@@ -44,6 +44,7 @@ public static class AirKeys
     /// <summary>Roughness of the water in the wind profile.</summary>
     public static readonly KeySpec Roughness = new("air.roughness", QuantityKind.Length, "mm", "Roughness length of the water in the log wind profile.")
     {
+        Words = "roughness of the water for the wind",
         Parameter = Parameter.Of<AirSpec>(nameof(AirSpec.RoughnessM)),
         Lens = Lens.OfSetup(s => s.Air.RoughnessM),
     };

@@ -34,6 +34,7 @@ public static class AnglerKeys
     /// <summary>Time of the pull.</summary>
     public static readonly KeySpec PullTime = new("angler.pull_time", QuantityKind.Time, "s", "Time of the pull in a twitch.")
     {
+        Words = "time of the pull",
         Default = "0.10 s",
         Parameter = Parameter.Of<AnglerSpec>(nameof(AnglerSpec.PullTimeS)),
         Lens = Lens.OfSetup(s => s.Angler.PullTimeS),
@@ -42,6 +43,7 @@ public static class AnglerKeys
     /// <summary>Time of the quick return.</summary>
     public static readonly KeySpec ReturnTime = new("angler.return_time", QuantityKind.Time, "s", "Time of the quick return after the pull.")
     {
+        Words = "time of the return",
         Parameter = Parameter.Of<AnglerSpec>(nameof(AnglerSpec.ReturnTimeS)),
         Lens = Lens.OfSetup(s => s.Angler.ReturnTimeS),
     };
@@ -58,6 +60,7 @@ public static class AnglerKeys
     public static readonly KeySpec SustainedTorque = new(
         "angler.sustained_torque", QuantityKind.Torque, "N m", "Wrist torque that can be repeated for a long time.")
     {
+        Words = "torque the wrist can repeat",
         Parameter = Parameter.Of<AnglerSpec>(nameof(AnglerSpec.SustainedTorqueNm)),
         Lens = Lens.OfSetup(s => s.Angler.SustainedTorqueNm),
     };

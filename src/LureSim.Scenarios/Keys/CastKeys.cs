@@ -22,6 +22,7 @@ public static class CastKeys
     public static readonly KeySpec Effort = new(
         "cast.effort", QuantityKind.Ratio, "", "Share of the hands' full torque and push, its square root on their speed: a word or a number; 1 is all that a practised person has.")
     {
+        Words = "effort of the cast",
         Default = "everyday",
         Choices = [new("gentle", 0.3, 0.2, 0.4), new("everyday", 0.5, 0.35, 0.65), new("full", 1.0)],
         GuessLow = 0.35,
@@ -69,6 +70,7 @@ public static class CastKeys
     /// <summary>Thumb on the spool.</summary>
     public static readonly KeySpec Thumb = new("cast.thumb", QuantityKind.Force, "N", "Press of the thumb on a revolving spool while line is loose; 0 N for no thumb.")
     {
+        Words = "thumb on the spool",
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.ThumbPressN)),
         Lens = Lens.OfSetup(s => s.Reel.Spool.ThumbPressN, Activities.Cast),
     };
@@ -76,6 +78,7 @@ public static class CastKeys
     /// <summary>Friction of the thumb.</summary>
     public static readonly KeySpec ThumbFriction = new("cast.thumb_friction", QuantityKind.Ratio, "", "Friction coefficient of the thumb on the wound line.")
     {
+        Words = "friction of the thumb",
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.ThumbFriction)),
         Lens = Lens.OfSetup(s => s.Reel.Spool.ThumbFriction, Activities.Cast),
     };
@@ -83,6 +86,7 @@ public static class CastKeys
     /// <summary>Lag of the thumb.</summary>
     public static readonly KeySpec ThumbDelay = new("cast.thumb_delay", QuantityKind.Time, "s", "Lag of the thumb behind loose line.")
     {
+        Words = "lag of the thumb",
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.ThumbDelayS)),
         Lens = Lens.OfSetup(s => s.Reel.Spool.ThumbDelayS, Activities.Cast),
     };
@@ -90,6 +94,7 @@ public static class CastKeys
     /// <summary>Thumb pressed fully.</summary>
     public static readonly KeySpec ThumbFull = new("cast.thumb_full", QuantityKind.Length, "cm", "Loose line at which the thumb presses fully, about one loop.")
     {
+        Words = "loose line at full thumb",
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.ThumbFullM)),
         Lens = Lens.OfSetup(s => s.Reel.Spool.ThumbFullM, Activities.Cast),
     };
@@ -98,6 +103,7 @@ public static class CastKeys
     public static readonly KeySpec PickUp = new(
         "cast.pick_up", QuantityKind.Ratio, "", "K in T = c_g (T_0 + K mu v^2) of a fixed spool; without it the line decides: 2 for braid, 1.4 for single strands.")
     {
+        Words = "pick-up of the line off a fixed spool",
         HasNoDefault = true,
         Parameter = Parameter.Of<FixedSpoolSpec>(nameof(FixedSpoolSpec.PickUpFactor)),
         Lens = Lens.OfSetup(s => s.Reel.FixedSpool.PickUpFactor, Activities.Cast),
@@ -106,6 +112,7 @@ public static class CastKeys
     /// <summary>Tension at rest.</summary>
     public static readonly KeySpec RestTension = new("cast.rest_tension", QuantityKind.Force, "N", "T_0 of a fixed spool; without it 3 mN for a line of 0.30 mm, growing with its square.")
     {
+        Words = "pull that starts the line off the spool",
         HasNoDefault = true,
         Parameter = Parameter.Of<FixedSpoolSpec>(nameof(FixedSpoolSpec.RestTensionN)),
         Lens = Lens.OfSetup(s => s.Reel.FixedSpool.RestTensionN, Activities.Cast),
@@ -115,6 +122,7 @@ public static class CastKeys
     public static readonly KeySpec RingFriction = new(
         "cast.ring_friction", QuantityKind.Ratio, "", "c_g, tension beyond the rings over tension before them, fixed spool.")
     {
+        Words = "friction in the rod rings",
         Parameter = Parameter.Of<FixedSpoolSpec>(nameof(FixedSpoolSpec.RingFactor)),
         Lens = Lens.OfSetup(s => s.Reel.FixedSpool.RingFactor, Activities.Cast),
     };
@@ -122,6 +130,7 @@ public static class CastKeys
     /// <summary>Friction of the line in the rings, revolving spool.</summary>
     public static readonly KeySpec RingDrag = new("cast.ring_drag", QuantityKind.Force, "N", "Friction of the line in the rings, revolving spool.")
     {
+        Words = "friction of the line in the rings",
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.RingDragN)),
         Lens = Lens.OfSetup(s => s.Reel.Spool.RingDragN, Activities.Cast),
     };
@@ -130,6 +139,7 @@ public static class CastKeys
     public static readonly KeySpec LineFriction = new(
         "cast.line_friction", QuantityKind.Ratio, "", "Air friction along the line over the thread-drawing law; without it 0.8 for braid, 0.5 for single strands.")
     {
+        Words = "air friction along the line",
         HasNoDefault = true,
         Parameter = Parameter.Of<LineFlightSpec>(nameof(LineFlightSpec.FrictionFactor)),
         Lens = Lens.OfSetup(s => s.Line.Flight.FrictionFactor, Activities.Cast),
@@ -139,6 +149,7 @@ public static class CastKeys
     public static readonly KeySpec WetLine = new(
         "cast.wet_line", QuantityKind.Ratio, "", "Mass of the wet line over dry; without it 1.3 for braid, 1.03 for single strands.")
     {
+        Words = "water carried by the line",
         HasNoDefault = true,
         Parameter = Parameter.Of<LineFlightSpec>(nameof(LineFlightSpec.WetFactor)),
         Lens = Lens.OfSetup(s => s.Line.Flight.WetFactor, Activities.Cast),

@@ -38,6 +38,9 @@ public sealed class KeySpec
     /// <summary>One line.</summary>
     public string Meaning { get; }
 
+    /// <summary>What it is in a few words, for charts and sentences; made from the key's name unless it is said.</summary>
+    public string Words { get => field ??= Table.Length == 0 ? Path : $"{Table} {Name.Replace('_', ' ')}"; init; }
+
     /// <summary>True when a scenario without it is refused.</summary>
     public bool Required { get; init; }
 

@@ -21,12 +21,14 @@ public sealed class LineKeySet
         Label = new($"{table}.label", QuantityKind.Force, "lb", "Strength printed on the spool; not the break.") { Parameter = LineSizing.Label, Group = group };
         Number = new($"{table}.number", QuantityKind.LineNumber, "", "Line number: \"PE 3\" for braid (by mass), \"no. 3\" for single strands (by diameter).")
         {
+            Words = $"number of the {table}",
             Parameter = LineSizing.Number,
             Group = group,
             Lens = Of(l => l.Material == LineMaterial.Braid ? TextileUnits.ToBraidNumber(l.LinearDensityKgM) : double.NaN),
         };
         Diameter = new($"{table}.diameter", QuantityKind.Length, "mm", "Outer diameter; without it label or number decide.")
         {
+            Words = $"diameter of the {table}",
             Parameter = Parameter.Of<LineSpec>(nameof(LineSpec.DiameterM)),
             Group = group,
             Lens = Of(l => l.DiameterM),
@@ -39,26 +41,31 @@ public sealed class LineKeySet
         };
         Density = new($"{table}.density", QuantityKind.Density, "kg/m3", "Density of the solid; the material decides.")
         {
+            Words = $"density of the {table}",
             Parameter = Parameter.Of<LineSpec>(nameof(LineSpec.DensityKgM3)),
             Lens = Of(l => l.DensityKgM3),
         };
         Packing = new($"{table}.packing", QuantityKind.Ratio, "", "Solid share of a braid's outer circle.")
         {
+            Words = $"packing of the braid, {table}",
             Parameter = LineSizing.BraidPacking,
             Lens = Of(Packed),
         };
         Modulus = new($"{table}.modulus", QuantityKind.Modulus, "GPa", "Modulus on the solid area; material and film decide.")
         {
+            Words = $"stiffness of the {table}",
             Parameter = LineSizing.Modulus,
             Lens = Of(l => l.AxialStiffnessN * l.DensityKgM3 / l.LinearDensityKgM),
         };
         DampingTime = new($"{table}.damping_time", QuantityKind.Time, "ms", "Kelvin-Voigt time of the stretch; the material decides.")
         {
+            Words = $"damping of the {table}",
             Parameter = Parameter.Of<LineSpec>(nameof(LineSpec.DampingTimeS)),
             Lens = Of(l => l.DampingTimeS),
         };
         Strength = new($"{table}.strength", QuantityKind.Force, "lb", "Breaking load, wet, without knot; label and material decide.")
         {
+            Words = $"strength of the {table}",
             Parameter = Parameter.Of<LineSpec>(nameof(LineSpec.BreakN)),
             Lens = Of(l => l.BreakN),
         };
@@ -69,6 +76,7 @@ public sealed class LineKeySet
         };
         TangentialDrag = new($"{table}.tangential_drag", QuantityKind.Ratio, "", "Ct on the wetted skin, for flow along the line.")
         {
+            Words = $"drag along the {table}",
             HasNoDefault = true,
             Parameter = Parameter.Of<LineSpec>(nameof(LineSpec.TangentialDragCoefficient)),
             Lens = Of(l => l.TangentialDragCoefficient),

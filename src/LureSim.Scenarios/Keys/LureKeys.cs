@@ -103,6 +103,7 @@ public static class LureKeys
     /// <summary>Surface added mass.</summary>
     public static readonly KeySpec AddedMassFactor = new("lure.added_mass_factor", QuantityKind.Ratio, "", "Sway added mass at the surface over its rigid-lid value.")
     {
+        Words = "water dragged along sideways by the lure",
         Default = "0.70",
         Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.AddedMassFactor)),
         Lens = Lens.OfSetup(s => s.Lure.AddedMassFactor),
@@ -111,6 +112,7 @@ public static class LureKeys
     /// <summary>Cross-flow drag.</summary>
     public static readonly KeySpec CrossFlowCd = new("lure.cross_flow_cd", QuantityKind.Ratio, "", "Cd in cross-flow before the finite-length factor.")
     {
+        Words = "side drag of the lure",
         Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.CrossFlowCd)),
         Lens = Lens.OfSetup(s => s.Lure.CrossFlowCd),
     };
@@ -118,6 +120,7 @@ public static class LureKeys
     /// <summary>Axial drag.</summary>
     public static readonly KeySpec AxialDragFactor = new("lure.axial_drag_factor", QuantityKind.Ratio, "", "Factor on friction and form drag along the axis (bracket for wave drag).")
     {
+        Words = "drag of the lure along its axis",
         Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.AxialDragFactor)),
         Lens = Lens.OfSetup(s => s.Lure.AxialDragFactor),
     };
@@ -125,6 +128,7 @@ public static class LureKeys
     /// <summary>Form drag.</summary>
     public static readonly KeySpec FormDrag = new("lure.form_drag", QuantityKind.Ratio, "", "Form drag coefficient on the largest immersed section.")
     {
+        Words = "form drag of the lure",
         Default = "0.20",
         Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.FormDragCd)),
         Lens = Lens.OfSetup(s => s.Lure.FormDragCd),
@@ -133,6 +137,7 @@ public static class LureKeys
     /// <summary>Stern: strength.</summary>
     public static readonly KeySpec SternShedding = new("lure.stern_shedding", QuantityKind.Ratio, "", "Share of its cross-flow that the hull sheds at the stern; 0: ideal flow, no side force.")
     {
+        Words = "side force shed at the stern",
         Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.SternShedding)),
         Lens = Lens.OfSetup(s => s.Lure.SternShedding),
     };
@@ -140,6 +145,7 @@ public static class LureKeys
     /// <summary>Stern: place.</summary>
     public static readonly KeySpec SternPlace = new("lure.stern_place", QuantityKind.Ratio, "", "Where shedding begins, in lengths behind the middle (before it when moving astern).")
     {
+        Words = "place where the stern sheds",
         Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.SternPlace)),
         Lens = Lens.OfSetup(s => s.Lure.SternPlace),
     };
@@ -147,6 +153,7 @@ public static class LureKeys
     /// <summary>Nose: damping.</summary>
     public static readonly KeySpec NoseDamping = new("lure.nose_damping", QuantityKind.Ratio, "", "Damping ratio of the bobbing nose, waves and skin together.")
     {
+        Words = "damping of the bobbing nose",
         Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.NoseDamping)),
         Lens = Lens.OfSetup(s => s.Lure.NoseDamping, Activities.Retrieve),
     };
@@ -154,6 +161,7 @@ public static class LureKeys
     /// <summary>Friction: speed.</summary>
     public static readonly KeySpec FrictionSpeed = new("lure.friction_speed", QuantityKind.Speed, "m/s", "Speed at which the friction of the wetted skin is taken, the middle of a glide.")
     {
+        Words = "speed for the skin friction of the lure",
         Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.FrictionSpeedMS)),
         Lens = Lens.OfSetup(s => s.Lure.FrictionSpeedMS, Activities.Retrieve),
     };
@@ -161,6 +169,7 @@ public static class LureKeys
     /// <summary>Hooks: depth.</summary>
     public static readonly KeySpec HookReach = new("lure.hook_reach", QuantityKind.Length, "mm", "Depth over which a hanging hook goes under: dry with its hanger this high over the water.")
     {
+        Words = "depth over which hooks go under",
         Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.HookReachM)),
         Lens = Lens.OfSetup(s => s.Lure.HookReachM, Activities.Retrieve | Activities.Rest),
     };
@@ -168,6 +177,7 @@ public static class LureKeys
     /// <summary>Hooks: drag.</summary>
     public static readonly KeySpec HookDrag = new("lure.hook_drag", QuantityKind.Ratio, "", "Factor on the drag area that the size of a hook gives.")
     {
+        Words = "drag of the hooks",
         Default = "1",
         Low = 0,
         High = 5,
@@ -178,6 +188,7 @@ public static class LureKeys
     /// <summary>Hooks: drag along.</summary>
     public static readonly KeySpec HookAlong = new("lure.hook_along_share", QuantityKind.Ratio, "", "Drag of a hook of known size moved along the hull, over its drag moved across.")
     {
+        Words = "drag of the hooks along the lure",
         Default = "0.7",
         Low = 0,
         High = 2,

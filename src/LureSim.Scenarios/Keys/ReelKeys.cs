@@ -27,6 +27,7 @@ public static class ReelKeys
     /// <summary>Full spool.</summary>
     public static readonly KeySpec SpoolDiameter = new("reel.spool_diameter", QuantityKind.Length, "mm", "Diameter of the wound line on a full spool.")
     {
+        Words = "diameter of the wound line",
         Group = SpoolGroup,
         Parameter = Parameter.Of<ReelSpec>(nameof(ReelSpec.SpoolDiameterM)),
         Lens = Lens.OfSetup(s => s.Reel.SpoolDiameterM),
@@ -44,6 +45,7 @@ public static class ReelKeys
     /// <summary>Clutch.</summary>
     public static readonly KeySpec Drag = new("reel.drag", QuantityKind.Force, "lb", "Slip force of the clutch, full spool.")
     {
+        Words = "slip force of the clutch",
         Parameter = Parameter.Of<ReelSpec>(nameof(ReelSpec.DragN)),
         Lens = Lens.OfSetup(s => s.Reel.DragN),
     };

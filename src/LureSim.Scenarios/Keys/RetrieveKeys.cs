@@ -68,6 +68,7 @@ public static class RetrieveKeys
     /// <summary>Lag of gathering.</summary>
     public static readonly KeySpec GatherLag = new("retrieve.gather_lag", QuantityKind.Time, "s", "Time over which the hand that gathers averages the slack.")
     {
+        Words = "lag of the gathering hand",
         Parameter = Parameter.Of<TakeUpSpec>(nameof(TakeUpSpec.LagS)),
         Lens = Lens.OfRetrieve(t => t.TakeUp.LagS),
     };
@@ -75,6 +76,7 @@ public static class RetrieveKeys
     /// <summary>Gain of gathering.</summary>
     public static readonly KeySpec GatherGain = new("retrieve.gather_gain", QuantityKind.Frequency, "/s", "Take-up speed per slack too much.")
     {
+        Words = "eagerness of the gathering hand",
         Parameter = Parameter.Of<TakeUpSpec>(nameof(TakeUpSpec.GainPerS)),
         Lens = Lens.OfRetrieve(t => t.TakeUp.GainPerS),
     };
@@ -82,6 +84,7 @@ public static class RetrieveKeys
     /// <summary>Reset of gathering.</summary>
     public static readonly KeySpec GatherReset = new("retrieve.gather_reset", QuantityKind.Frequency, "/s", "Rate at which lasting slack becomes lasting take-up speed.")
     {
+        Words = "patience of the gathering hand",
         Parameter = Parameter.Of<TakeUpSpec>(nameof(TakeUpSpec.ResetPerS)),
         Lens = Lens.OfRetrieve(t => t.TakeUp.ResetPerS),
     };
@@ -89,6 +92,7 @@ public static class RetrieveKeys
     /// <summary>Limit of gathering.</summary>
     public static readonly KeySpec GatherFastest = new("retrieve.gather_fastest", QuantityKind.Speed, "m/s", "Fastest take-up of a hand that gathers.")
     {
+        Words = "fastest gathering",
         Parameter = Parameter.Of<TakeUpSpec>(nameof(TakeUpSpec.FastestMS)),
         Lens = Lens.OfRetrieve(t => t.TakeUp.FastestMS),
     };

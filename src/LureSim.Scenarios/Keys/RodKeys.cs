@@ -18,6 +18,7 @@ public static class RodKeys
     /// <summary>Butt end to hand.</summary>
     public static readonly KeySpec Grip = new("rod.grip", QuantityKind.Length, "in", "Butt end to the turning point of the hand; the rest is the free length.")
     {
+        Words = "length of the grip",
         Default = "0.3 m",
         Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.GripM)),
         Lens = Lens.OfSetup(s => s.Rod.GripM),
@@ -27,6 +28,7 @@ public static class RodKeys
     public static readonly KeySpec Power = new(
         "rod.power", QuantityKind.Force, "N", "Tip load that drops the tip by a third of the free length, rod clamped level; or a class, a guess.")
     {
+        Words = "power of the rod",
         Required = true,
         Choices = PowerClasses(),
         Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.ThirdLoadN)),
@@ -44,6 +46,7 @@ public static class RodKeys
     /// <summary>Mass as sold.</summary>
     public static readonly KeySpec Mass = new("rod.mass", QuantityKind.Mass, "oz", "Mass of the whole rod as sold, without reel.")
     {
+        Words = "mass of the rod",
         Default = "0.12 kg",
         Low = 0.02,
         High = 1,
@@ -55,6 +58,7 @@ public static class RodKeys
     public static readonly KeySpec FreeMassShare = new(
         "rod.free_mass_share", QuantityKind.Ratio, "", "Share of the mass beyond the hand: blank, guides and wraps of the free length.")
     {
+        Words = "share of the rod mass beyond the grip",
         Default = "0.45",
         Low = 0.1,
         High = 1,
@@ -65,6 +69,7 @@ public static class RodKeys
     /// <summary>Tip over butt radius.</summary>
     public static readonly KeySpec TipRadiusRatio = new("rod.tip_radius_ratio", QuantityKind.Ratio, "", "Tip radius over butt radius; without it the action decides.")
     {
+        Words = "tip over butt diameter of the rod",
         HasNoDefault = true,
         Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.TipRadiusRatio)),
         Lens = Lens.OfSetup(s => s.Rod.TipRadiusRatio),
@@ -73,6 +78,7 @@ public static class RodKeys
     /// <summary>p in EI ~ r^p.</summary>
     public static readonly KeySpec StiffnessExponent = new("rod.stiffness_exponent", QuantityKind.Ratio, "", "p in EI ~ r^p along the rod.")
     {
+        Words = "stiffness taper of the rod",
         Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.StiffnessExponent)),
         Lens = Lens.OfSetup(s => s.Rod.StiffnessExponent),
     };
@@ -80,6 +86,7 @@ public static class RodKeys
     /// <summary>q in mass per length ~ r^q.</summary>
     public static readonly KeySpec MassExponent = new("rod.mass_exponent", QuantityKind.Ratio, "", "q in mass per length ~ r^q along the rod.")
     {
+        Words = "mass taper of the rod",
         Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.MassExponent)),
         Lens = Lens.OfSetup(s => s.Rod.MassExponent),
     };
@@ -87,6 +94,7 @@ public static class RodKeys
     /// <summary>Damping ratio.</summary>
     public static readonly KeySpec Damping = new("rod.damping", QuantityKind.Ratio, "", "Damping ratio of the bending modes in a twitch, hand and air included.")
     {
+        Words = "damping of the rod",
         Default = "0.10",
         Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.DampingRatio)),
         Lens = Lens.OfSetup(s => s.Rod.DampingRatio),
@@ -95,6 +103,7 @@ public static class RodKeys
     /// <summary>Damping ratio in a cast.</summary>
     public static readonly KeySpec CastDamping = new("rod.cast_damping", QuantityKind.Ratio, "", "Damping ratio of the first bending mode in a cast.")
     {
+        Words = "damping of the rod in the cast",
         Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.CastDampingRatio)),
         Lens = Lens.OfSetup(s => s.Rod.CastDampingRatio, Activities.Cast),
     };
@@ -102,6 +111,7 @@ public static class RodKeys
     /// <summary>Air drag coefficient.</summary>
     public static readonly KeySpec AirDrag = new("rod.air_drag", QuantityKind.Ratio, "", "Cd of the rod in air, guides included.")
     {
+        Words = "air drag of the rod",
         Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.AirDragCoefficient)),
         Lens = Lens.OfSetup(s => s.Rod.AirDragCoefficient),
     };
@@ -109,6 +119,7 @@ public static class RodKeys
     /// <summary>Diameter at the grip.</summary>
     public static readonly KeySpec ButtDiameter = new("rod.butt_diameter", QuantityKind.Length, "mm", "Blank diameter at the grip, for air drag.")
     {
+        Words = "butt diameter of the rod",
         Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.ButtDiameterM)),
         Lens = Lens.OfSetup(s => s.Rod.ButtDiameterM),
     };

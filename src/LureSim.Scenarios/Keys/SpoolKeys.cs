@@ -10,6 +10,7 @@ public static class SpoolKeys
     /// <summary>Inertia of the spool.</summary>
     public static readonly KeySpec SpoolInertia = new("reel.spool_inertia", QuantityKind.Inertia, "g cm2", "Bare revolving spool, its line not counted.")
     {
+        Words = "inertia of the bare spool",
         Default = "8e-7 kg m2",
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.InertiaKgM2)),
         Lens = Lens.OfSetup(s => s.Reel.Spool.InertiaKgM2, Activities.Cast),
@@ -18,6 +19,7 @@ public static class SpoolKeys
     /// <summary>Line on the spool.</summary>
     public static readonly KeySpec LineOnSpool = new("reel.line_on_spool", QuantityKind.Length, "m", "Line on a revolving spool at the start of a cast; without it 75 m, or what fits.")
     {
+        Words = "line on the spool",
         HasNoDefault = true,
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.LineM)),
         Lens = Lens.OfSetup(s => s.Reel.Spool.LineM, Activities.Cast),
@@ -33,6 +35,7 @@ public static class SpoolKeys
     /// <summary>Packing.</summary>
     public static readonly KeySpec SpoolPacking = new("reel.spool_packing", QuantityKind.Ratio, "", "Share of line in the wound volume.")
     {
+        Words = "packing of the line on the spool",
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.Packing)),
         Lens = Lens.OfSetup(s => s.Reel.Spool.Packing, Activities.Cast),
     };
@@ -78,6 +81,7 @@ public static class SpoolKeys
     public static readonly KeySpec SpoolFriction = new(
         "reel.spool_friction", QuantityKind.Torque, "mN m", "Friction of bearings, cap and line on a revolving spool.")
     {
+        Words = "friction of the spool bearings",
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.FrictionNm)),
         Lens = Lens.OfSetup(s => s.Reel.Spool.FrictionNm, Activities.Cast),
     };

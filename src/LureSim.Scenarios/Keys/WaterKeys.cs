@@ -27,6 +27,7 @@ public static class WaterKeys
     public static readonly KeySpec ContactHeight = new(
         "water.contact_height", QuantityKind.Length, "mm", "A line so high over the water touches it no more, so deep under it is wholly wet; a thin line lifts a meniscus of up to 3.9 mm.")
     {
+        Words = "height of water that clings to the line",
         Parameter = Parameter.Of<WaterSpec>(nameof(WaterSpec.ContactHeightM)),
         Lens = Lens.OfSetup(s => s.Water.ContactHeightM),
     };

@@ -69,14 +69,15 @@ public static class Quantity
         return unit.Length == 0 ? number : $"{number} {unit}";
     }
 
-    /// <summary>Writes a value for people: in the given unit, four digits.</summary>
+    /// <summary>Writes a value for people in the given unit.</summary>
     /// <param name="si">Value in SI.</param>
     /// <param name="kind">Its kind.</param>
     /// <param name="unit">A unit of the kind's list.</param>
-    public static string Show(double si, QuantityKind kind, string unit)
+    /// <param name="digits">Significant digits, at least 1.</param>
+    public static string Show(double si, QuantityKind kind, string unit, int digits = 4)
     {
-        string digits = kind == QuantityKind.WholeNumber ? "F0" : "G4";
-        string number = Units.FromSi(kind, unit, si).ToString(digits, CultureInfo.InvariantCulture);
+        string format = kind == QuantityKind.WholeNumber ? "F0" : string.Create(CultureInfo.InvariantCulture, $"G{digits}");
+        string number = Units.FromSi(kind, unit, si).ToString(format, CultureInfo.InvariantCulture);
         if (number.Contains('E', StringComparison.Ordinal))
         {
             number = Units.FromSi(kind, unit, si).ToString("0.####E0", CultureInfo.InvariantCulture);

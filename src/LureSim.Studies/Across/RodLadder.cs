@@ -24,14 +24,15 @@ public static class RodLadder
     /// <summary>Lengths compared.</summary>
     public static IReadOnlyList<string> Lengths { get; } = ["6 ft", "6 ft 6 in", "7 ft", "7 ft 4 in", "8 ft", "9 ft"];
 
-    private static readonly KeySpec[] Scaled = [RodKeys.Length, RodKeys.Mass, RodKeys.Power];
+    /// <summary>Keys that follow the length.</summary>
+    public static IReadOnlyList<KeySpec> Scaled { get; } = [RodKeys.Length, RodKeys.Mass, RodKeys.Power];
 
     /// <summary>Overrides for a length.</summary>
     /// <param name="length">Text of the length.</param>
     /// <param name="own">The scenario's own rod.</param>
     public static IReadOnlyList<string> Overrides(string length, EffectiveScenario own) => Overrides(length, own, k => Own(own, k), MassExponent, 0.0);
 
-    /// <summary>Overrides for a length in a draw of the guesses.</summary>
+    /// <summary>Overrides for a length in a draw of the guesses; the guesses that do not follow the length are not among them.</summary>
     /// <param name="length">Text of the length.</param>
     /// <param name="own">The scenario's own rod.</param>
     /// <param name="guesses">Guesses of the scenario.</param>
@@ -44,11 +45,7 @@ public static class RodLadder
         var exponents = new LatinHypercube(design.Samples, seed ^ Stream);
         double mass = MassLow + (exponents.Share(draw, 0) * (MassHigh - MassLow)), load = exponents.Share(draw, 1) * LoadHigh;
         double Value(KeySpec key) => guesses.FirstOrDefault(g => g.Key == key) is GuessedKey guess ? design.Value(guess, draw) : Own(own, key);
-        return
-        [
-            .. guesses.Where(g => !Scaled.Contains(g.Key)).Select(g => g.Override(design.Value(g, draw))),
-            .. Overrides(length, own, Value, mass, load),
-        ];
+        return Overrides(length, own, Value, mass, load);
     }
 
     private static string[] Overrides(string length, EffectiveScenario own, Func<KeySpec, double> value, double massExponent, double loadExponent)

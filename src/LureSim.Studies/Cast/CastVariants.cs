@@ -48,14 +48,18 @@ public sealed class CastVariants(ScenarioSource source, IReadOnlyList<string> ov
         return variants;
     }
 
-    // With rods of several lengths mass and load of the rod follow its length in every draw; they are written last.
+    // With rods of several lengths mass and load of the rod follow its length in every draw. The hands are drawn too: which set-up is
+    // worth having depends on them, and the reader's are not known.
     private Func<int, (Setup Setup, CastTask Task)?> Drawn(ScenarioResult here, IReadOnlyList<string> set, string? length)
     {
         GuessedKey[] guesses = GuessDesign.Of(length is null ? here : scenario, _cast);
-        return draw => source.Resolve(
-        [
-            .. overrides, .. set,
-            .. length is null ? _design.Overrides(guesses, draw) : RodLadder.Overrides(length, _own, guesses, _design, _seed, draw),
-        ]).Scenario is { Cast: CastTask task } whole ? (whole.Setup, task) : null;
+        GuessedKey[] free = length is null ? guesses : [.. guesses.Where(g => !RodLadder.Scaled.Contains(g.Key))];
+        return draw =>
+        {
+            IReadOnlyList<string> rod = length is null ? [] : RodLadder.Overrides(length, _own, guesses, _design, _seed, draw);
+            return GuessDraw.Make(source, [.. overrides, .. set, .. rod], free, g => _design.Share(g, draw)).Scenario.Scenario is { Cast: CastTask task } whole
+                ? (whole.Setup, task)
+                : null;
+        };
     }
 }

@@ -8,7 +8,16 @@ namespace LureSim.Studies.Doubt;
 public sealed record HeadlineFigure(string Key, string Words, string Unit, double Scale);
 
 /// <summary>A study of doubt and what the reader needs to see it.</summary>
-/// <param name="Report">Study.</param>
-/// <param name="Labels">Label of each guess, in the report's order.</param>
+/// <param name="Report">Draws of the guesses about everything but the hands.</param>
+/// <param name="Hands">Draws of the guesses about the hands, all else as it stands, the same luck; null where no hands enter.</param>
+/// <param name="Screen">Which guess matters; null where it was not looked for.</param>
+/// <param name="ScreenRuns">Runs that looking for it takes.</param>
+/// <param name="Guesses">The guesses of <paramref name="Screen"/>, in its order.</param>
 /// <param name="Headlines">Figures for which the guesses are ranked.</param>
-public sealed record DoubtStudy(DoubtReport Report, IReadOnlyList<string> Labels, IReadOnlyList<HeadlineFigure> Headlines);
+public sealed record DoubtStudy(
+    DoubtReport Report, DoubtReport? Hands, ScreenReport? Screen, int ScreenRuns, IReadOnlyList<GuessName> Guesses, IReadOnlyList<HeadlineFigure> Headlines);
+
+/// <summary>How a guess is called.</summary>
+/// <param name="Key">Key, for files.</param>
+/// <param name="Label">Words, range and unit, for people.</param>
+public sealed record GuessName(string Key, string Label);

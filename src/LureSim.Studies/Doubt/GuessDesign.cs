@@ -15,6 +15,7 @@ public sealed class GuessDesign
 {
     // Keeps the samples of guesses apart from those of what varies, which start from the same seed.
     private const ulong Stream = 0x5D0B7;
+    private const int LabelDigits = 3;
     private readonly LatinHypercube _design;
 
     /// <summary>Creates the design.</summary>
@@ -25,7 +26,7 @@ public sealed class GuessDesign
     /// <summary>Number of samples.</summary>
     public int Samples => _design.Count;
 
-    /// <summary>Guesses with a range that a command reads, in the order of the schema.</summary>
+    /// <summary>Guesses with a range that a command reads, of physics and of the hands, in the order of the schema.</summary>
     /// <param name="scenario">Valid scenario.</param>
     /// <param name="figures">Command.</param>
     public static GuessedKey[] Of(ScenarioResult scenario, IFigureSource figures)
@@ -35,13 +36,44 @@ public sealed class GuessDesign
         return [.. scenario.Effective().Guesses.Where(g => g.High > g.Low && figures.Draws(g.Key, scenario))];
     }
 
-    /// <summary>Value of a guess in a sample, SI.</summary>
+    /// <summary>
+    /// The guesses about the person or those about everything else. Hands are who you are: a stronger caster is no doubt about the physics, and one
+    /// band over both would hide what more knowledge could narrow. The draws of both are the same luck.
+    /// </summary>
+    /// <param name="scenario">Valid scenario.</param>
+    /// <param name="figures">Command.</param>
+    /// <param name="hands">True for table <c>[hands]</c> and an effort said by a word, false for the others.</param>
+    public static GuessedKey[] Of(ScenarioResult scenario, IFigureSource figures, bool hands) =>
+        [.. Of(scenario, figures).Where(g => IsOfHands(g.Key) == hands)];
+
+    private static bool IsOfHands(KeySpec key) => key.Table == HandsKeys.Torque.Table || key == CastKeys.Effort;
+
+    /// <summary>Place of a guess in its range in a sample, 0 to 1, for <see cref="At"/>.</summary>
     /// <param name="guess">Guess.</param>
     /// <param name="sample">Sample.</param>
-    public double Value(GuessedKey guess, int sample)
+    public double Share(GuessedKey guess, int sample)
     {
         ArgumentNullException.ThrowIfNull(guess);
-        return guess.Low + (_design.Share(sample, Dimension(guess.Key.Path)) * (guess.High - guess.Low));
+        return _design.Share(sample, Dimension(guess.Key.Path));
+    }
+
+    /// <summary>Value of a guess in a sample, SI, where nothing that it follows from is drawn besides; see <see cref="GuessDraw"/>.</summary>
+    /// <param name="guess">Guess.</param>
+    /// <param name="sample">Sample.</param>
+    public double Value(GuessedKey guess, int sample) => At(guess, Share(guess, sample));
+
+    /// <summary>
+    /// Value of a guess below which a share of its draws lies, SI. The value in use is the median of its guess: as many draws lie below it as above,
+    /// each side drawn uniformly. Where it is the middle of its range that is one uniform law over the range; where a range begins at the value in
+    /// use, half of the draws are that value.
+    /// </summary>
+    /// <param name="guess">Guess.</param>
+    /// <param name="share">0 to 1; 0.5 gives the value in use.</param>
+    public static double At(GuessedKey guess, double share)
+    {
+        ArgumentNullException.ThrowIfNull(guess);
+        double side = (2.0 * share) - 1.0;
+        return Math.Clamp(guess.Value + (Math.Abs(side) * ((side < 0.0 ? guess.Low : guess.High) - guess.Value)), guess.Low, guess.High);
     }
 
     // From the key's name alone, so that new keys leave the draws of the old ones as they are (FNV-1a, Fowler, Noll and Vo 1991, from memory).
@@ -56,19 +88,14 @@ public sealed class GuessDesign
         return (int)(hash & int.MaxValue);
     }
 
-    /// <summary>Overrides that set every guess.</summary>
-    /// <param name="guesses">Guesses.</param>
-    /// <param name="sample">Sample.</param>
-    public string[] Overrides(IReadOnlyList<GuessedKey> guesses, int sample) => [.. guesses.Select(g => g.Override(Value(g, sample)))];
-
-    /// <summary>A guess with its range as a chart's label.</summary>
+    /// <summary>A guess in words with its range and unit, as a chart's label.</summary>
     /// <param name="guess">Guess.</param>
     public static string Label(GuessedKey guess)
     {
         ArgumentNullException.ThrowIfNull(guess);
         KeySpec key = guess.Key;
-        string low = Quantity.Show(guess.Low, key.Kind, key.Unit), high = Quantity.Show(guess.High, key.Kind, key.Unit);
+        string low = Quantity.Show(guess.Low, key.Kind, key.Unit, LabelDigits), high = Quantity.Show(guess.High, key.Kind, key.Unit, LabelDigits);
         string bare = key.Unit.Length == 0 ? low : low[..^(key.Unit.Length + 1)];
-        return $"{key.Path} ({bare} to {high})";
+        return $"{key.Words} ({bare} to {high})";
     }
 }

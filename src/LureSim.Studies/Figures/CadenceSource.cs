@@ -17,6 +17,9 @@ public sealed class CadenceSource(CadencePlan plan) : FigureSource<CadenceResult
     ];
 
     /// <inheritdoc/>
+    public override bool IsStudy => true;
+
+    /// <inheritdoc/>
     public override bool Reads(KeySpec key, ScenarioResult scenario) => !Unread.Contains(key) && RetrieveSource.Enters(key, scenario);
 
     /// <inheritdoc/>

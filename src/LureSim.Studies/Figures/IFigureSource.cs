@@ -20,6 +20,9 @@ public interface IFigureSource
     /// <summary>Columns that hold numbers, unit at the end of the name.</summary>
     public IReadOnlyList<string> Numbers { get; }
 
+    /// <summary>True when one run is a study of many, a hundred times as dear as a single one.</summary>
+    public bool IsStudy { get; }
+
     /// <summary>Numbers that people ask for first.</summary>
     public IReadOnlyList<HeadlineFigure> Headlines { get; }
 
@@ -62,6 +65,9 @@ public abstract class FigureSource<T>(string name, Activities asks, string word,
     public IReadOnlyList<string> Numbers { get; } = [.. figures.Select(f => f.Key)];
 
     /// <inheritdoc/>
+    public virtual bool IsStudy => false;
+
+    /// <inheritdoc/>
     public IReadOnlyList<HeadlineFigure> Headlines { get; } =
         [.. figures.Where(f => f.Headline is not null).Select(f => new HeadlineFigure(f.Key, f.Headline!.Words, f.Headline.Unit, f.Headline.Scale))];
 
@@ -89,4 +95,31 @@ public sealed record FigureRow(string? Failure, IReadOnlyList<string> Words, IRe
     /// <summary>A run without summary.</summary>
     /// <param name="reason">Why.</param>
     public static FigureRow Failed(string reason) => new(reason, [], []);
+
+    /// <summary>The row of a scenario that says itself why it cannot be run.</summary>
+    /// <param name="scenario">With errors.</param>
+    public static FigureRow Refused(ScenarioResult scenario)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        return Failed(string.Join("; ", scenario.Errors.Select(e => e.Key.Length > 0 ? $"{e.Key}: {e.Message}" : e.Message)));
+    }
+
+    /// <summary>Runs one of many: whatever one run in a hundred thousand trips over, the others are worth their row.</summary>
+    /// <param name="figures">What to run.</param>
+    /// <param name="scenario">Valid or not.</param>
+    /// <param name="stop">Stops the run.</param>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static FigureRow Of(IFigureSource figures, ScenarioResult scenario, CancellationToken stop)
+    {
+        ArgumentNullException.ThrowIfNull(figures);
+        ArgumentNullException.ThrowIfNull(scenario);
+        try
+        {
+            return scenario.IsValid ? figures.Run(scenario, stop) : Refused(scenario);
+        }
+        catch (Exception e) when (e is not OperationCanceledException)
+        {
+            return Failed(e.Message);
+        }
+    }
 }

@@ -70,37 +70,24 @@ public sealed class SweepPlan
         (int point, int sample) = Math.DivRem(index, Layout.Samples);
         AxisValue[] values = _points.At(point);
         GuessedKey[] drawn = _doubt is null ? [] : _guesses[point];
-        string[] inputs = [.. values.SelectMany((v, a) => SweepCells.Cells(_axes[a], v)), .. _guessColumns.Select(k => GuessCell(drawn, k, sample))];
-        ScenarioResult scenario = _source.Resolve([.. _overrides, .. values.SelectMany(v => v.Overrides), .. _doubt?.Overrides(drawn, sample) ?? []]);
+        var draw = GuessDraw.Make(_source, [.. _overrides, .. values.SelectMany(v => v.Overrides)], drawn, g => _doubt!.Share(g, sample));
+        string[] inputs = [.. values.SelectMany((v, a) => SweepCells.Cells(_axes[a], v)), .. _guessColumns.Select(k => GuessCell(drawn, draw, k))];
+        ScenarioResult scenario = draw.Scenario;
         if (!scenario.IsValid)
         {
-            string reason = string.Join("; ", scenario.Errors.Select(e => e.Key.Length > 0 ? $"{e.Key}: {e.Message}" : e.Message));
-            return new(inputs, SweepRow.Refused, reason, [], []);
+            return new(inputs, SweepRow.Refused, FigureRow.Refused(scenario).Failure!, [], []);
         }
 
-        FigureRow row = Figures(scenario, stop);
+        FigureRow row = FigureRow.Of(_figures, scenario, stop);
         return new(inputs, row.Failure is null ? SweepRow.Done : SweepRow.Failed, row.Failure ?? "", row.Words, row.Numbers);
-    }
-
-    private FigureRow Figures(ScenarioResult scenario, CancellationToken stop)
-    {
-        try
-        {
-            return _figures.Run(scenario, stop);
-        }
-        catch (Exception e) when (e is not OperationCanceledException)
-        {
-            // Whatever one run in a hundred thousand trips over, the others are worth their row.
-            return FigureRow.Failed(e.Message);
-        }
     }
 
     private GuessedKey[] GuessesAt(int point)
     {
         ScenarioResult scenario = _source.Resolve([.. _overrides, .. _points.At(point).SelectMany(v => v.Overrides)]);
-        return scenario.IsValid ? GuessDesign.Of(scenario, _figures) : [];
+        return scenario.IsValid ? GuessDesign.Of(scenario, _figures, hands: false) : [];
     }
 
-    private string GuessCell(GuessedKey[] drawn, KeySpec key, int sample) =>
-        Array.Find(drawn, g => g.Key == key) is GuessedKey guess ? CsvLine.Number(_doubt!.Value(guess, sample)) : "";
+    private static string GuessCell(GuessedKey[] drawn, GuessDraw draw, KeySpec key) =>
+        Array.FindIndex(drawn, g => g.Key == key) is >= 0 and int i ? CsvLine.Number(draw.Values[i]) : "";
 }

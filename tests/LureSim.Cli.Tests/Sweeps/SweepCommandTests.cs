@@ -115,8 +115,25 @@ public sealed class SweepCommandTests : IDisposable
         JsonElement doubt = JsonDocument.Parse(File.ReadAllText(Path.Combine(Folder, "summary.json"))).RootElement.GetProperty("doubt");
         JsonElement band = doubt.GetProperty("bands").GetProperty("glide_width_m");
         Assert.InRange(band.GetProperty("p50").GetDouble(), band.GetProperty("p10").GetDouble(), band.GetProperty("p90").GetDouble());
-        Assert.InRange(doubt.GetProperty("rank_correlation").GetProperty("glide_width_m").GetProperty("rod.damping").GetDouble(), -1.0, 1.0);
+        Assert.True(band.TryGetProperty("given", out _));
+        Assert.Contains(doubt.GetProperty("guesses").GetProperty("glide_width_m").GetProperty("ranked").EnumerateArray(), g => g.GetProperty("key").GetString() == "rod.damping");
         Assert.Equal(1.0, doubt.GetProperty("shares").EnumerateObject().Sum(s => s.Value.GetDouble()), 1e-12);
+    }
+
+    [Fact]
+    public void Doubt_beside_a_cast_keeps_the_hands_apart()
+    {
+        Session session = Session.Run(["cast", Small, "--set", "cast.release=0.24 s", "--doubt", "10", "--out", Folder, "--plots", "svg"]);
+        Assert.Equal(ExitCode.Done, session.Exit);
+        Assert.Contains("Distance: ", session.Out, StringComparison.Ordinal);
+        Assert.Contains(" as it stands; median of the draws ", session.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("If your hands are other than guessed", session.Out, StringComparison.Ordinal);
+        Assert.True(File.Exists(Path.Combine(Folder, "doubt_hands.csv")));
+        JsonElement doubt = JsonDocument.Parse(File.ReadAllText(Path.Combine(Folder, "cast.json"))).RootElement.GetProperty("doubt");
+        Assert.Equal((0, 0), (doubt.GetProperty("failed").GetInt32(), doubt.GetProperty("hands").GetProperty("failed").GetInt32()));
+        Assert.DoesNotContain(
+            doubt.GetProperty("guesses").GetProperty("distance_m").GetProperty("ranked").EnumerateArray(),
+            g => g.GetProperty("key").GetString()!.StartsWith("hands.", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -5,9 +5,9 @@ using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Retrieve;
+using LureSim.Reports.Sweep;
 using LureSim.Reports.Trim;
 using LureSim.Studies.Cast;
-using LureSim.Studies.Doubt;
 
 namespace LureSim.Reports.Tests.Support;
 
@@ -45,7 +45,8 @@ internal static class StoredCharts
         ("across_trend", typeof(AcrossTrend), () => AcrossTrend.Build(MadeUpCadence.Across(numbers: true, twoKeys: false))!),
         ("across_trend_two_keys", typeof(AcrossTrend), () => AcrossTrend.Build(MadeUpCadence.Across(numbers: true, twoKeys: true))!),
         ("cadence_map", typeof(CadenceMap), () => CadenceMap.Build(MadeUpCadence.Map(), "what it says")),
-        ("doubt_glide_width", typeof(DoubtChart), Doubt),
+        ("doubt_glide_width", typeof(DoubtChart), () => MadeUpDoubt.Chart()),
+        ("rank_glide_width", typeof(RankChart), Rank),
         ("study_lines", typeof(StudyLines), Lines),
         ("study_bars", typeof(StudyLines), Bars),
         ("study_map", typeof(StudyMap), () => StudyMap.Classes(
@@ -65,12 +66,11 @@ internal static class StoredCharts
     private static MatchReport Match() => new(
         "Made up", new(0.8, 0.1, 0.04, [new("a", 30.0, 0.78, 31.0), new("b", 34.0, 0.82, 33.0)]), 0.7, [new("lure.tumbling (0.2 to 1)", 0.6, double.NaN)]);
 
-    private static Chart Doubt() => DoubtChart.Build(
-        new DoubtReport(
-            99, 2, [KeyValuePair.Create("alternating", 0.75)], [new("glide_width_m", 0.01, 0.02, 0.034, 97)], ["lure.form_drag", "rod.damping", "line.modulus"],
-            [[new(0.4, 0.4, -0.01, 0.008)], [new(-0.8, 0.8, 0.03, -0.02)], [new(0.05, 0.05, 0.001, 0.002)]]),
+    private static Chart Rank() => RankChart.Build(
         new("glide_width_m", "glide per twitch", "cm", 100.0),
-        ["lure.form_drag (0.1 to 0.35)", "rod.damping (0.05 to 0.2)", "line.modulus (30 to 70 GPa)"]);
+        "Mean over 3 points of 99 runs each",
+        [("lure form drag", new(0.4, 0.4, -0.01, 0.008)), ("rod damping", new(-0.8, 0.8, 0.03, -0.02)), ("line modulus", new(0.05, 0.05, 0.001, 0.002))],
+        0.2);
 
     private static Chart Lines() => StudyLines.Build(
         "study_lines", "Which rhythms walk", "Walks from 0.9 to 2.4 twitches a second", "Rhythm, twitches per second",

@@ -29,9 +29,9 @@ public sealed class SweepDoubtTests : IDisposable
         Assert.Equal("0,1.5,11,0,0,1,1,5,9", lines[1]);
         Assert.StartsWith("1,2.5,11,1,1,0,-16.2,-9,-1.8", lines[2], StringComparison.Ordinal);
         Assert.Equal(3, lines.Length);
-        GuessEffect effect = doubt.Effects[0][0];
-        Assert.Equal(0.0, effect.Rho, 1e-12);
-        Assert.Equal(1.0, effect.Weight, 1e-12);
+        GuessRank rank = doubt.Ranks[0][0];
+        Assert.Equal(0.0, rank.Rho, 1e-12);
+        Assert.Equal(1.0, rank.Weight, 1e-12);
     }
 
     [Fact]

@@ -81,7 +81,7 @@ internal static class JsonText
         List(json, "guesses", notes.Guesses);
         if (doubt is not null)
         {
-            DoubtJson.Write(json, doubt.Report, [.. doubt.Headlines.Select(h => h.Key)]);
+            DoubtJson.Write(json, doubt);
         }
     }
 }
