@@ -1,13 +1,13 @@
+using System.Runtime.CompilerServices;
 using System.Text.Json;
 using System.Text.RegularExpressions;
-using LureSim.Cli.Tests.Support;
 
 namespace LureSim.Cli.Tests;
 
 /// <summary>What is shipped is what the pages of dependencies and notices name.</summary>
 public sealed partial class DependencyTests
 {
-    private static readonly string Root = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(Session.Scenario("large-walker"))!, ".."));
+    private static readonly string Root = FindRoot();
 
     public static TheoryData<string, string> Shipped()
     {
@@ -74,6 +74,8 @@ public sealed partial class DependencyTests
         .Where(l => l.StartsWith("| ", StringComparison.Ordinal)).Select(l => l.Split('|', StringSplitOptions.TrimEntries)[1..]);
 
     private static string[] Names(string cell) => cell.Split(',', StringSplitOptions.TrimEntries);
+
+    private static string FindRoot([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", ".."));
 
     [GeneratedRegex(@"\.NativeAssets\..*$")]
     private static partial Regex Native();
