@@ -108,12 +108,14 @@ public sealed class HostileInputTests : IDisposable
         string parts = string.Concat(tables.Select(t => $"{t} = \"r0.toml\"\n"));
         for (int i = 0; i < 25; i++)
         {
-            Write($"t{i}.toml", $"base = \"t{i + 1}.toml\"\n{parts}");
             Write($"r{i}.toml", i < 24 ? $"base = \"r{i + 1}.toml\"\n" : "# end\n");
         }
 
-        File.Copy(Small, Path.Combine(_folder, "t25.toml"));
-        await Refused("\"r18.toml\" is one file too many; a scenario is made of at most 500", 1, "check", Path.Combine(_folder, "t0.toml"));
+        // Three files, 12 chains of 25 from the second, 7 more from the first, and 22 of the next.
+        Write("t0.toml", $"base = \"t1.toml\"\n{parts}");
+        Write("t1.toml", $"base = \"t2.toml\"\n{parts}");
+        File.Copy(Small, Path.Combine(_folder, "t2.toml"));
+        await Refused("\"r22.toml\" is one file too many; a scenario is made of at most 500", 1, "check", Path.Combine(_folder, "t0.toml"));
     }
 
     [Fact]

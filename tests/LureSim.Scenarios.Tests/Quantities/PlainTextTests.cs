@@ -5,6 +5,8 @@ namespace LureSim.Scenarios.Tests.Quantities;
 
 public sealed class PlainTextTests
 {
+    private static readonly JsonSerializerOptions Relaxed = new() { Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
     [Theory]
     [InlineData("7'6\" rod, Größe, 釣り, \U0001F41F", "7'6\" rod, Größe, 釣り, \U0001F41F")]
     [InlineData("a\u001b[31mb", "a\\u001B[31mb")]
@@ -26,7 +28,7 @@ public sealed class PlainTextTests
     public void Json_that_goes_through_it_means_the_same()
     {
         const string Text = "a\u202eb\u009b\u2028";
-        string json = JsonSerializer.Serialize(Text, new JsonSerializerOptions { Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+        string json = JsonSerializer.Serialize(Text, Relaxed);
         Assert.Equal(Text, JsonSerializer.Deserialize<string>(PlainText.Escape(json)));
     }
 }
