@@ -44,6 +44,6 @@ internal static class Capabilities
     /// <param name="scenario">Valid scenario.</param>
     /// <param name="effective">Its values.</param>
     public static RunNotes Notes(IFigureSource figures, ScenarioResult scenario, EffectiveScenario effective) => new(
-        [.. scenario.Notes.Select(n => n.ToString()), .. scenario.Values.Overridden.Where(k => !figures.Reads(k, scenario)).Select(k => $"{k.Path} does not enter {figures.Name}")],
+        [.. ScenarioFault.Lines(scenario.Notes), .. scenario.Values.Overridden.Where(k => !figures.Reads(k, scenario)).Select(k => $"{k.Path} does not enter {figures.Name}")],
         [.. effective.Guesses.Where(g => figures.Draws(g.Key, scenario)).Select(g => g.ToString())]);
 }

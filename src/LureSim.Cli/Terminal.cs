@@ -1,5 +1,7 @@
 using System.Text;
 using LureSim.Cli.Commands;
+using LureSim.Cli.Running;
+using LureSim.Scenarios;
 
 namespace LureSim.Cli;
 
@@ -10,6 +12,25 @@ namespace LureSim.Cli;
 /// <param name="ShowsProgress">False where lines that depend on the speed of the machine would disturb.</param>
 public sealed record Terminal(TextWriter Out, TextWriter Error, bool IsInteractive, bool ShowsProgress = true)
 {
+    /// <summary>stdout, through which no text of the user steers the terminal.</summary>
+    public TextWriter Out { get; } = new PlainWriter(Out, oneLine: false);
+
+    /// <summary>stderr, likewise; a line is a line.</summary>
+    public TextWriter Error { get; } = new PlainWriter(Error, oneLine: true);
+
+    /// <summary>stderr as it is, for the program's own line of progress that is written over.</summary>
+    internal TextWriter Cursor { get; } = Error;
+
+    /// <summary>Tells faults on stderr, a line each; of each file the first ones and how many more there are.</summary>
+    /// <param name="faults">Faults.</param>
+    internal void Tell(IEnumerable<ScenarioFault> faults)
+    {
+        foreach (string line in ScenarioFault.Lines(faults))
+        {
+            Error.WriteLine(line);
+        }
+    }
+
     /// <summary>Prints a result as JSON or text, as asked for.</summary>
     /// <param name="values">Common options.</param>
     /// <param name="json">Writes JSON as UTF-8.</param>

@@ -32,7 +32,7 @@ public sealed class ScenarioSource
     /// <param name="asked">What it is wanted for.</param>
     public static ScenarioSource Load(string path, Activities asked = Activities.All)
     {
-        ArgumentException.ThrowIfNullOrEmpty(path);
+        ArgumentNullException.ThrowIfNull(path);
         return Make(path, asked, layers => layers.ReadFile(path, path, "", null, ""));
     }
 
@@ -44,7 +44,7 @@ public sealed class ScenarioSource
     public static ScenarioSource FromText(string text, string name = "scenario.toml", string directory = ".", Activities asked = Activities.All)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return Make(name, asked, layers => layers.ReadText(text, name, "", Path.GetFullPath(directory)));
+        return Make(name, asked, layers => layers.ReadText(text, name, "", directory));
     }
 
     /// <summary>Reads a file and lays overrides over it.</summary>

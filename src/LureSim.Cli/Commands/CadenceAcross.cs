@@ -22,17 +22,16 @@ internal static class CadenceAcross
         ScenarioSource source = ScenarioSource.Load(values.File, Activities.Retrieve);
         var combinations = AcrossAxis.Combine(axes).ToArray();
         ScenarioResult[] scenarios = [.. combinations.Select(c => source.Resolve([.. values.Overrides, .. c.Overrides]))];
+        var faults = new List<ScenarioFault>();
         for (int i = 0; i < scenarios.Length; i++)
         {
             string label = string.Join(", ", combinations[i].Values.Select(v => v.Label));
-            foreach (ScenarioFault fault in scenarios[i].Errors)
-            {
-                terminal.Error.WriteLine($"--across {label}: {fault}");
-            }
+            faults.AddRange(scenarios[i].Errors.Select(e => e with { Place = $"--across {label}: {e.Place}" }));
         }
 
         if (scenarios.Any(s => !s.IsValid))
         {
+            terminal.Tell(faults);
             return ExitCode.BadInput;
         }
 

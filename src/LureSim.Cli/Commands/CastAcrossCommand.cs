@@ -30,7 +30,7 @@ internal static class CastAcrossCommand
         IReadOnlyList<CastVariant> casts = variants.Make(axes, faults);
         if (faults.Count > 0)
         {
-            faults.ForEach(terminal.Error.WriteLine);
+            terminal.Tell(faults);
             return ExitCode.BadInput;
         }
 

@@ -24,7 +24,7 @@ public static class CastCommand
         Option<string[]> across = Comparing.Option();
         var match = new Option<string?>("--match")
         {
-            Description = "Find the effort at which this set-up casts as far as you measured, and write it as a part to reuse: a distance, or a CSV of several casts.",
+            Description = "Find the effort at which this set-up casts as far as you measured, and write it as a part to reuse: a distance, a mean (\"31 m mean of 12\"), or a CSV of several casts.",
             HelpName = "distance|csv",
         };
         var command = new Command("cast", "Cast the lure: how far, why, what the release, the reel and the line cost.");

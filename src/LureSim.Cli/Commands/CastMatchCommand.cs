@@ -27,7 +27,7 @@ internal static class CastMatchCommand
         MeasuredCast[] measured = match.Specs([], faults);
         if (faults.Count > 0)
         {
-            faults.ForEach(terminal.Error.WriteLine);
+            terminal.Tell(faults);
             return ExitCode.BadInput;
         }
 

@@ -41,7 +41,7 @@ public static class CheckCommand
 
     private static void Describe(string file, ScenarioResult scenario, EffectiveScenario effective, TextWriter text)
     {
-        foreach (ScenarioFault note in scenario.Notes)
+        foreach (string note in ScenarioFault.Lines(scenario.Notes))
         {
             text.Write($"note: {note}\n");
         }

@@ -17,11 +17,7 @@ public static class ScenarioInput
         ArgumentNullException.ThrowIfNull(faults);
         ArgumentNullException.ThrowIfNull(terminal);
         ScenarioResult result = ScenarioSource.Read(values.File, values.Overrides, asked);
-        foreach (ScenarioFault fault in faults.Concat(result.Errors))
-        {
-            terminal.Error.WriteLine(fault);
-        }
-
+        terminal.Tell(faults.Concat(result.Errors));
         return result.IsValid && faults.Count == 0 ? result : null;
     }
 

@@ -39,11 +39,7 @@ public static class SweepCommand
         if (start is null || !start.IsValid)
         {
             IEnumerable<ScenarioFault> all = faults.Concat((start ?? source.Resolve(values.Overrides)).Errors);
-            foreach (ScenarioFault fault in all)
-            {
-                terminal.Error.WriteLine(fault);
-            }
-
+            terminal.Tell(all);
             return ExitCode.BadInput;
         }
 

@@ -43,7 +43,7 @@ public sealed class ProgressLine : IDisposable
             _shown = true;
             double left = now * (1.0 - share) / share;
             string line = string.Create(CultureInfo.InvariantCulture, $"{_title}: {100.0 * share:F0} %, about {left:F0} s left");
-            _terminal.Error.Write(_terminal.IsInteractive ? "\r" + line.PadRight(60) : line + Environment.NewLine);
+            _terminal.Cursor.Write(_terminal.IsInteractive ? "\r" + line.PadRight(60) : line + Environment.NewLine);
         }
     }
 
@@ -52,7 +52,7 @@ public sealed class ProgressLine : IDisposable
     {
         if (_shown && _terminal.IsInteractive)
         {
-            _terminal.Error.Write("\r" + new string(' ', 60) + "\r");
+            _terminal.Cursor.Write("\r" + new string(' ', 60) + "\r");
         }
     }
 }

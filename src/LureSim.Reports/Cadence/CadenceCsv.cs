@@ -2,6 +2,7 @@ using System.Globalization;
 using LureSim.Model;
 using LureSim.Model.Retrieve;
 using LureSim.Studies.Cadence;
+using LureSim.Studies.Sweep;
 using nietras.SeparatedValues;
 
 namespace LureSim.Reports.Cadence;
@@ -34,7 +35,7 @@ public static class CadenceCsv
                 using SepWriter.Row row = writer.NewRow();
                 for (int k = 0; k < keys.Count; k++)
                 {
-                    row[keys[k]].Set(values[k]);
+                    row[keys[k]].Set(CsvLine.Text(values[k]));
                 }
 
                 WritePoint(row, point);

@@ -3,6 +3,7 @@ using LureSim.Model;
 using LureSim.Model.Cast;
 using LureSim.Reports.Kit.Text;
 using LureSim.Studies.Cast;
+using LureSim.Studies.Sweep;
 using nietras.SeparatedValues;
 
 namespace LureSim.Reports.Cast;
@@ -38,12 +39,12 @@ public static class CastAcrossCsv
                 CastCase c = result.Cases[i];
                 CastStep? step = result.Step(i);
                 using SepWriter.Row row = writer.NewRow();
-                row["value"].Set(c.Label);
-                row["failure"].Set(c.Failure ?? "");
+                row["value"].Set(CsvLine.Text(c.Label));
+                row["failure"].Set(CsvLine.Text(c.Failure ?? ""));
                 Set(row, "guesses_p10_m", c.GuessesM.Low);
                 Set(row, "guesses_p90_m", c.GuessesM.High);
                 Set(row, "scatter_m", c.SigmaM);
-                row["compared_with"].Set(step is null ? "" : result.Reference(i)!.Label);
+                row["compared_with"].Set(step is null ? "" : CsvLine.Text(result.Reference(i)!.Label));
                 Set(row, "gain_m", step?.GainM);
                 Set(row, "gain_p10_m", step?.GainsM.Low);
                 Set(row, "gain_p90_m", step?.GainsM.High);

@@ -4,6 +4,7 @@ using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Json;
 using LureSim.Studies.Cast;
+using LureSim.Studies.Sweep;
 using nietras.SeparatedValues;
 
 namespace LureSim.Reports.Cast;
@@ -60,6 +61,7 @@ public static class MatchFiles
                 json.WriteStartObject();
                 json.WriteString("label", row.Label);
                 json.WriteNumber("measured_m", row.MeasuredM);
+                JsonText.Number(json, "mean_of", row.MeanOf);
                 json.WriteNumber("effort", row.Effort);
                 json.WriteNumber("computed_m", row.ComputedM);
                 json.WriteEndObject();
@@ -89,8 +91,9 @@ public static class MatchFiles
             foreach (MatchRow row in fit.Rows)
             {
                 using SepWriter.Row line = writer.NewRow();
-                line["label"].Set(row.Label);
+                line["label"].Set(CsvLine.Text(row.Label));
                 line["measured_m"].Format(row.MeasuredM);
+                line["casts"].Format(row.Casts);
                 line["effort"].Format(row.Effort);
                 line["computed_m"].Format(row.ComputedM);
                 line["residual_m"].Format(row.ResidualM);
@@ -103,7 +106,7 @@ public static class MatchFiles
 
     private static string Part(MatchReport report)
     {
-        string casts = report.Fit.Rows.Count == 1 ? "one measured cast" : $"{report.Fit.Rows.Count} measured casts";
+        string casts = report.Fit.Casts == 1 ? "one measured cast" : $"{report.Fit.Casts} measured casts";
         return FormattableString.Invariant(
             $"""
             # An angler, as a part for table [cast]: the effort that explains {casts} with "{report.Title.ReplaceLineEndings(" ")}".

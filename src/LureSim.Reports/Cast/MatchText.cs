@@ -23,9 +23,12 @@ public static class MatchText
         text.Append(report.Title).Append("\n\n");
         text.Append(AlignedTable.Text(Rows(report.Fit))).Append('\n');
         text.AppendWrapped($"Effort {Trade.Fixed(report.Fit.Effort, 2)} explains what was measured, {Word(report.Fit.Effort)}. A tenth more effort would add {Trade.Fixed(report.TenthM, 1)} m.");
-        text.AppendWrapped(report.Fit.Rows.Count > 1
-            ? "Each cast is set against the mean of many casts, early and late releases among them."
-            : "The cast is taken as let go as the scenario says; if it was one of many, give several in a CSV: their mean falls short of the best release, and the effort comes out higher.");
+        text.AppendWrapped(report.Fit.Rows switch
+        {
+            [{ MeanOf: null }] => "The cast is taken as let go as the scenario says; a mean of several falls short of the best release, so say so, for example \"31 m mean of 12\", and the effort comes out higher.",
+            [_] => "It is set against the mean of many casts, early and late releases among them; the standard error is the model's scatter from cast to cast over the root of their number.",
+            _ => "Each cast is set against the mean of many casts, early and late releases among them.",
+        });
         text.AppendWrapped("Torque and effort act only as a product, so this number takes in every error of the guessed hands, and most of those of drag and reel. "
             + string.Join(" ", report.Ends.Select(End)));
         if (folder is not null)
@@ -43,6 +46,11 @@ public static class MatchText
         if (fit.Rows is [MatchRow only])
         {
             yield return new("measured", $"{Feet(only.MeasuredM)} ft", $"{Trade.Fixed(only.MeasuredM, 1)} m");
+            if (only.MeanOf is int mean)
+            {
+                yield return new("mean of", mean == 1 ? "1 cast" : $"{mean} casts", double.IsFinite(fit.EffortError) ? $"standard error of the effort {Trade.Fixed(fit.EffortError, 2)}" : "");
+            }
+
             yield return new("effort that explains it", Trade.Fixed(fit.Effort, 2), "1 is a practised cast");
             yield break;
         }
@@ -51,7 +59,7 @@ public static class MatchText
         foreach (MatchRow row in fit.Rows)
         {
             yield return new(
-                row.Label, $"{Feet(row.MeasuredM)} ft, {Trade.Fixed(row.MeasuredM, 1)} m",
+                row.MeanOf is int of ? $"{row.Label}, mean of {of}" : row.Label, $"{Feet(row.MeasuredM)} ft, {Trade.Fixed(row.MeasuredM, 1)} m",
                 $"{Trade.Fixed(row.ComputedM, 1)} m, off by {Trade.Fixed(row.ResidualM, 1)} m; alone it needs {Trade.Fixed(row.Effort, 2)}");
         }
 

@@ -58,7 +58,7 @@ internal static class ValueReader
     {
         if (key.Kind == QuantityKind.Text)
         {
-            return new(0.0, null, null, key.Kind);
+            return new(0.0, PlainText.Fault(text), null, key.Kind);
         }
 
         bool known = text is "true" or "false";

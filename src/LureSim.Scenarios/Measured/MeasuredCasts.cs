@@ -1,14 +1,17 @@
+using System.Globalization;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
+using LureSim.Scenarios.Reading;
 
 namespace LureSim.Scenarios.Measured;
 
 /// <summary>A measured cast as a person wrote it.</summary>
 /// <param name="Label">Lure or number of the cast.</param>
 /// <param name="DistanceM">Distance, m.</param>
+/// <param name="MeanOf">Number of casts of which it is the mean, 1 to 10,000; null for one cast, about which nothing more was said.</param>
 /// <param name="Overrides">What differs from the scenario.</param>
 /// <param name="Place">Where it stands.</param>
-public sealed record MeasuredCastText(string Label, double DistanceM, IReadOnlyList<string> Overrides, string Place)
+public sealed record MeasuredCastText(string Label, double DistanceM, int? MeanOf, IReadOnlyList<string> Overrides, string Place)
 {
     /// <summary>The cast, or null after its faults were added.</summary>
     /// <param name="source">Scenario.</param>
@@ -26,13 +29,15 @@ public sealed record MeasuredCastText(string Label, double DistanceM, IReadOnlyL
 }
 
 /// <summary>
-/// Reads <c>--match</c>: a distance, or a small CSV of casts. Its columns: <c>distance</c> (with unit), <c>lure</c> (a parts file beside
-/// the CSV, or just a name), and any key of a scenario; an empty or missing cell leaves the scenario's own value.
+/// Reads <c>--match</c>: a distance, with <c>mean of 12</c> where it is the mean of so many casts, or a small CSV of casts. Its columns:
+/// <c>distance</c> (with unit), <c>casts</c> (of how many it is the mean), <c>lure</c> (a parts file beside the CSV, or just a name), and any
+/// key of a scenario; an empty or missing cell leaves the scenario's own value.
 /// </summary>
 public static class MeasuredCasts
 {
-    private const string Distance = "distance", Lure = "lure";
+    private const string Distance = "distance", Casts = "casts", Lure = "lure", MeanOf = "mean of";
     private const double Longest = 500.0;
+    private const int MostCasts = 10_000;
 
     /// <summary>Reads the option.</summary>
     /// <param name="text">As given.</param>
@@ -41,27 +46,29 @@ public static class MeasuredCasts
     {
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(faults);
-        QuantityValue value = Quantity.Read(text, QuantityKind.Length);
+        int mean = text.IndexOf(MeanOf, StringComparison.Ordinal);
+        QuantityValue value = Quantity.Read(mean < 0 ? text : text[..mean].TrimEnd(), QuantityKind.Length);
         if (value.Error is null)
         {
-            return Far("--match", "", value, faults) ? [new("measured", value.Si, [], "--match")] : [];
+            int? casts = null;
+            return Far("--match", "", value, faults) && (mean < 0 || Count("--match", "", text[(mean + MeanOf.Length)..], faults, out casts))
+                ? [new("measured", value.Si, casts, [], "--match")]
+                : [];
         }
 
-        if (!File.Exists(text) && !text.EndsWith(".csv", StringComparison.OrdinalIgnoreCase))
+        if (!Path.Exists(text) && !text.EndsWith(".csv", StringComparison.OrdinalIgnoreCase))
         {
-            faults.Add(new("--match", "", $"{value.Error}; or the name of a CSV file of measured casts"));
+            faults.Add(new("--match", "", $"{value.Error}; or such a mean: \"31 m mean of 12\"; or the name of a CSV file of measured casts"));
             return [];
         }
 
-        try
+        if (FileText.TryRead(text, out string lines) is string failure)
         {
-            return ReadLines(text, File.ReadAllLines(text), faults);
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            faults.Add(new("--match", "", $"\"{text}\": {(File.Exists(text) ? "the file cannot be read" : "there is no such file")}"));
+            faults.Add(new("--match", "", $"\"{text}\": {failure}"));
             return [];
         }
+
+        return ReadLines(text, lines.ReplaceLineEndings("\n").Split('\n'), faults);
     }
 
     private static List<MeasuredCastText> ReadLines(string file, string[] lines, List<ScenarioFault> faults)
@@ -101,9 +108,9 @@ public static class MeasuredCasts
     private static bool Known(string file, int line, string[] header, List<ScenarioFault> faults)
     {
         int before = faults.Count;
-        foreach (string name in header.Where(h => h is not (Distance or Lure) && ScenarioSchema.Find(h) is null))
+        foreach (string name in header.Where(h => h is not (Distance or Casts or Lure) && ScenarioSchema.Find(h) is null))
         {
-            faults.Add(new($"{file}({line})", "", $"column \"{name}\" is unknown; {Distance}, {Lure} or a key such as lure.mass is due"));
+            faults.Add(new($"{file}({line})", "", $"column \"{name}\" is unknown; {Distance}, {Casts}, {Lure} or a key such as lure.mass is due"));
         }
 
         foreach (string name in header.GroupBy(h => h).Where(g => g.Count() > 1).Select(g => g.Key))
@@ -136,20 +143,40 @@ public static class MeasuredCasts
             return null;
         }
 
-        if (!Far(place, Distance, distance, faults))
+        int? casts = null;
+        if (!Far(place, Distance, distance, faults) || (Cell(Casts).Length > 0 && !Count(place, Casts, Cell(Casts), faults, out casts)))
         {
             return null;
         }
 
-        string lure = Cell(Lure), part = Path.Combine(Path.GetDirectoryName(Path.GetFullPath(file))!, lure);
+        string lure = Cell(Lure);
+        if (PlainText.Fault(lure) is string wrong)
+        {
+            faults.Add(new(place, Lure, wrong));
+            return null;
+        }
+
+        string part = Path.Combine(Path.GetDirectoryName(Path.GetFullPath(file))!, lure);
         var overrides = new List<string>();
         if (lure.EndsWith(".toml", StringComparison.OrdinalIgnoreCase))
         {
             overrides.Add($"lure={part}");
         }
 
-        overrides.AddRange(header.Where(h => h is not (Distance or Lure) && Cell(h).Length > 0).Select(h => $"{h}={Cell(h)}"));
-        return new(lure.Length > 0 ? lure : $"line {line}", distance.Si, overrides, place);
+        overrides.AddRange(header.Where(h => h is not (Distance or Casts or Lure) && Cell(h).Length > 0).Select(h => $"{h}={Cell(h)}"));
+        return new(lure.Length > 0 ? lure : $"line {line}", distance.Si, casts, overrides, place);
+    }
+
+    private static bool Count(string place, string key, string text, List<ScenarioFault> faults, out int? casts)
+    {
+        bool read = int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out int count) && count is >= 1 and <= MostCasts;
+        casts = read ? count : null;
+        if (!read)
+        {
+            faults.Add(new(place, key, $"\"{text.Trim()}\" is no number of casts of a mean; a whole number from 1 to {MostCasts} is due"));
+        }
+
+        return read;
     }
 
     private static bool Far(string place, string key, QuantityValue value, List<ScenarioFault> faults)

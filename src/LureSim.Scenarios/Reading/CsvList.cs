@@ -61,7 +61,7 @@ internal static class CsvList
         for (int i = 0; i < Math.Min(cells.Length, header.Count); i++)
         {
             string text = $"{cells[i].Trim()} {header[i].Unit}";
-            row.Members.Add((header[i].Name, place, new Node(NodeKind.Text, place, text)));
+            row.Add(header[i].Name, place, new Node(NodeKind.Text, place, text));
         }
 
         return row;

@@ -56,7 +56,7 @@ internal sealed class EntryReader(FaultList faults, FaultList notes)
             KeySpec? column = Column(list, name);
             if (column is null)
             {
-                faults.Add(place, $"{prefix}.{name}", UnknownColumn(list, name));
+                faults.Add(place, $"{prefix}.{name}", faults.IsLong(place) ? "unknown key" : UnknownColumn(list, name));
                 continue;
             }
 

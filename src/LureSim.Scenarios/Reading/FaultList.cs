@@ -3,12 +3,20 @@ namespace LureSim.Scenarios.Reading;
 /// <summary>Collects faults and hands them out in file order.</summary>
 internal sealed class FaultList
 {
+    private readonly Dictionary<string, int> _counts = [];
     private readonly List<(Place Place, string Key, string Message, Activities Concerns)> _faults = [];
 
     public int Count => _faults.Count;
 
     /// <summary>Notes a fault; activities that it does not concern can do without what is at fault.</summary>
-    public void Add(Place place, string key, string message, Activities concerns = Activities.All) => _faults.Add((place, key, message, concerns));
+    public void Add(Place place, string key, string message, Activities concerns = Activities.All)
+    {
+        _faults.Add((place, key, message, concerns));
+        _counts[place.Source.Name] = _counts.GetValueOrDefault(place.Source.Name) + 1;
+    }
+
+    /// <summary>True when a file has more faults than are told: what costs time need not be said of further ones.</summary>
+    public bool IsLong(Place place) => _counts.GetValueOrDefault(place.Source.Name) > ScenarioFault.MostTold;
 
     /// <summary>Whether anything stands in the way of an activity.</summary>
     public bool Concern(Activities activities) => _faults.Exists(f => (f.Concerns & activities) != 0);

@@ -8,11 +8,14 @@ namespace LureSim.Scenarios.Reading;
 /// </summary>
 internal sealed class LayerReader
 {
+    private const int MostDeep = 32, MostFiles = 500;
+
     private readonly FaultList _faults;
     private readonly FaultList _notes;
     private readonly EntryReader _reader;
     private readonly List<string> _chain = [];
     private int _sources;
+    private int _files;
     private int _layers;
 
     public LayerReader(FaultList faults, FaultList notes, int firstOrder = 0)
@@ -34,14 +37,23 @@ internal sealed class LayerReader
     /// <summary>Reads a file with all it builds on.</summary>
     public void ReadFile(string path, string shownName, string prefix, Place? from, string fromKey)
     {
-        string full = Path.GetFullPath(path);
-        if (_chain.Contains(full))
+        if (_files > MostFiles)
         {
-            _faults.Add(from!.Value, fromKey, $"\"{shownName}\" builds on itself; a chain of files must end");
             return;
         }
 
-        if (FileText.TryRead(path, out string text) is string failure)
+        string? failure = FileText.TryFind(path, out string full);
+        if (failure is null && Refusal(full) is string refusal)
+        {
+            Broken = true;
+            _files += _files == MostFiles ? 1 : 0;
+            _faults.Add(from!.Value, fromKey, $"\"{shownName}\" {refusal}");
+            return;
+        }
+
+        string text = "";
+        failure ??= FileText.TryRead(full, out text);
+        if (failure is not null)
         {
             Broken = true;
             if (from is Place place)
@@ -50,16 +62,24 @@ internal sealed class LayerReader
             }
             else
             {
-                _faults.Add(new(NewSource(shownName)), "", failure);
+                _faults.Add(new(NewSource(shownName.Length > 0 ? shownName : "\"\"")), "", failure);
             }
 
             return;
         }
 
+        _files++;
         _chain.Add(full);
         ReadText(text, shownName, prefix, Path.GetDirectoryName(full)!);
         _chain.RemoveAt(_chain.Count - 1);
     }
+
+    // Files that name each other could ask for thousands more; that is said once.
+    private string? Refusal(string full) =>
+        _chain.Contains(full) ? "builds on itself; a chain of files must end"
+        : _chain.Count > MostDeep ? $"stands at the end of a longer chain of bases than is read; at most {MostDeep} bases deep"
+        : _files == MostFiles ? $"is one file too many; a scenario is made of at most {MostFiles}"
+        : null;
 
     /// <summary>Reads a text as a file of that name.</summary>
     public void ReadText(string text, string shownName, string prefix, string directory)
@@ -83,7 +103,7 @@ internal sealed class LayerReader
         }
         else
         {
-            ApplyMember(path, value.Place, value, Directory.GetCurrentDirectory(), layer);
+            ApplyMember(path, value.Place, value, "", layer);
         }
     }
 
@@ -133,7 +153,7 @@ internal sealed class LayerReader
         }
         else
         {
-            _faults.Add(place, path, UnknownKey(path));
+            _faults.Add(place, path, _faults.IsLong(place) ? "unknown key" : UnknownKey(path));
         }
     }
 

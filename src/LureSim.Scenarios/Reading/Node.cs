@@ -25,6 +25,11 @@ internal enum NodeKind
 /// <summary>A TOML value with its place: the small tree that everything after the parser reads.</summary>
 internal sealed class Node(NodeKind kind, Place place, string text = "")
 {
+    private readonly List<(string Name, Place Place, Node Value)> _members = [];
+
+    // A table of a hundred thousand keys must not be searched from its start for each of them.
+    private readonly Dictionary<string, Node> _byName = [];
+
     public NodeKind Kind { get; } = kind;
 
     public Place Place { get; } = place;
@@ -33,7 +38,7 @@ internal sealed class Node(NodeKind kind, Place place, string text = "")
     public string Text { get; } = text;
 
     /// <summary>Members of a table in file order, each with the place of its key.</summary>
-    public List<(string Name, Place Place, Node Value)> Members { get; } = [];
+    public IReadOnlyList<(string Name, Place Place, Node Value)> Members => _members;
 
     /// <summary>Items of a list.</summary>
     public List<Node> Items { get; } = [];
@@ -41,18 +46,14 @@ internal sealed class Node(NodeKind kind, Place place, string text = "")
     /// <summary>True once a header or an inline table has defined it: a second header is a duplicate.</summary>
     public bool Defined { get; set; }
 
-    public Node? Find(string name)
+    /// <summary>Adds a member; of several with one name the first is found.</summary>
+    public void Add(string name, Place at, Node value)
     {
-        foreach ((string known, _, Node value) in Members)
-        {
-            if (known == name)
-            {
-                return value;
-            }
-        }
-
-        return null;
+        _members.Add((name, at, value));
+        _byName.TryAdd(name, value);
     }
+
+    public Node? Find(string name) => _byName.GetValueOrDefault(name);
 
     /// <summary>What it is, in words.</summary>
     public string Words => Kind switch

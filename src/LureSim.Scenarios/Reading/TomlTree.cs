@@ -1,4 +1,5 @@
 using System.Globalization;
+using Tomlyn;
 using Tomlyn.Parsing;
 using Tomlyn.Syntax;
 
@@ -7,6 +8,9 @@ namespace LureSim.Scenarios.Reading;
 /// <summary>Turns TOML text into <see cref="Node"/>s through Tomlyn's syntax tree, so that every value keeps its place.</summary>
 internal sealed class TomlTree
 {
+    private const int MostDepth = 32;
+    private static readonly TomlSerializerOptions Depth = new() { MaxDepth = MostDepth };
+
     private readonly Source _source;
     private readonly FaultList _faults;
 
@@ -18,8 +22,11 @@ internal sealed class TomlTree
         var tree = new TomlTree(source, faults);
         var root = new Node(NodeKind.Table, new Place(source, 1, 1));
 
-        // The parser cannot print "end of file" where a string breaks off after a backslash; an end of line it can.
-        DocumentSyntax document = SyntaxParser.Parse(text + "\n", source.Name, validate: false);
+        if (tree.Parse(text) is not DocumentSyntax document)
+        {
+            return null;
+        }
+
         if (document.HasErrors)
         {
             tree.ReportSyntax(document);
@@ -36,6 +43,23 @@ internal sealed class TomlTree
         }
 
         return root;
+    }
+
+    // The parser cannot print "end of file" where a string breaks off after a backslash; an end of line it can. It gives up, so that its stack
+    // lasts, where lists and tables stand in each other too deep.
+    private DocumentSyntax? Parse(string text)
+    {
+        try
+        {
+            return SyntaxParser.Parse(text + "\n", Depth, _source.Name, validate: false);
+        }
+        catch (TomlException e)
+        {
+            _faults.Add(
+                new(_source, Math.Max(e.Line ?? 1, 1), Math.Max(e.Column ?? 1, 1)), "",
+                string.Create(CultureInfo.InvariantCulture, $"lists and tables stand in each other more than {MostDepth} deep; a scenario needs 3"));
+            return null;
+        }
     }
 
     private void ReportSyntax(DocumentSyntax document)
@@ -74,7 +98,7 @@ internal sealed class TomlTree
         if (known is null)
         {
             known = new Node(NodeKind.Table, place);
-            parent.Members.Add((last, place, known));
+            parent.Add(last, place, known);
         }
         else if (known.Kind != NodeKind.Table || known.Defined)
         {
@@ -91,7 +115,7 @@ internal sealed class TomlTree
         if (known is null)
         {
             known = new Node(NodeKind.List, place);
-            parent.Members.Add((path[^1], place, known));
+            parent.Add(path[^1], place, known);
         }
         else if (known.Kind != NodeKind.List || known.Defined)
         {
@@ -114,7 +138,7 @@ internal sealed class TomlTree
             if (next is null)
             {
                 next = new Node(NodeKind.Table, place);
-                at.Members.Add((path[i], place, next));
+                at.Add(path[i], place, next);
             }
 
             if (next.Kind == NodeKind.List && next.Items.Count > 0)
@@ -155,7 +179,7 @@ internal sealed class TomlTree
         }
         else
         {
-            parent?.Members.Add((path[^1], place, Convert(item.Value!, full)));
+            parent?.Add(path[^1], place, Convert(item.Value!, full));
         }
     }
 

@@ -31,7 +31,15 @@ public sealed record CastCase(string Label, double Number, CastResult? Cast, str
     private const double TenthSigmas = 1.2815515655446004;
 
     /// <summary>One sigma of the distance from cast to cast, m: release error and scatter, the guesses taken as true.</summary>
-    public double SigmaM => Cast is null ? double.NaN : (Cast.DistanceP90M - Cast.DistanceP10M) / (2.0 * TenthSigmas);
+    public double SigmaM => Cast is null ? double.NaN : ScatterM(Cast);
+
+    /// <summary>Scatter of a cast from cast to cast, one sigma, m.</summary>
+    /// <param name="cast">Cast.</param>
+    public static double ScatterM(CastResult cast)
+    {
+        ArgumentNullException.ThrowIfNull(cast);
+        return (cast.DistanceP90M - cast.DistanceP10M) / (2.0 * TenthSigmas);
+    }
 
     /// <summary>Band of the guesses, m.</summary>
     public Spread GuessesM => Spread.Of(DrawsM);

@@ -26,7 +26,7 @@ public sealed class MatchOfScenario(ScenarioSource source, IReadOnlyList<string>
     public MeasuredCast[] Specs(IReadOnlyList<string> more, List<ScenarioFault> faults) =>
     [
         .. casts.Select(c => (Text: c, Spec: c.Resolve(source, overrides, more, faults))).Where(c => c.Spec is not null)
-            .Select(c => new MeasuredCast(c.Text.Label, c.Spec!.Setup, c.Spec.Cast!, c.Text.DistanceM)),
+            .Select(c => new MeasuredCast(c.Text.Label, c.Spec!.Setup, c.Spec.Cast!, c.Text.DistanceM, c.Text.MeanOf)),
     ];
 
     /// <summary>Runs the fit; it fails when no effort explains the casts.</summary>

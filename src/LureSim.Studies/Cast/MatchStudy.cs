@@ -10,15 +10,20 @@ namespace LureSim.Studies.Cast;
 /// <param name="Setup">Set-up; its effort is not read.</param>
 /// <param name="Task">Cast.</param>
 /// <param name="DistanceM">Distance over ground, m, positive.</param>
-public sealed record MeasuredCast(string Label, Setup Setup, CastTask Task, double DistanceM);
+/// <param name="MeanOf">Number of casts of which it is the mean, at least 1; null for one cast, about which nothing more was said.</param>
+public sealed record MeasuredCast(string Label, Setup Setup, CastTask Task, double DistanceM, int? MeanOf = null);
 
 /// <summary>One measured cast against the fit.</summary>
 /// <param name="Label">What tells it from the others.</param>
 /// <param name="MeasuredM">Measured distance, m.</param>
 /// <param name="Effort">Effort that explains this cast alone.</param>
 /// <param name="ComputedM">Distance with the common effort, m.</param>
-public sealed record MatchRow(string Label, double MeasuredM, double Effort, double ComputedM)
+/// <param name="MeanOf">Number of casts of which it is the mean; null for one cast.</param>
+public sealed record MatchRow(string Label, double MeasuredM, double Effort, double ComputedM, int? MeanOf = null)
 {
+    /// <summary>Casts behind it, at least 1: its weight.</summary>
+    public int Casts => MeanOf ?? 1;
+
     /// <summary>Measured less computed, m.</summary>
     public double ResidualM => MeasuredM - ComputedM;
 
@@ -27,21 +32,25 @@ public sealed record MatchRow(string Label, double MeasuredM, double Effort, dou
 }
 
 /// <summary>Effort fitted to measured casts.</summary>
-/// <param name="Effort">Mean of the single efforts.</param>
-/// <param name="EffortScatter">Their standard deviation (n - 1); NaN for one cast.</param>
-/// <param name="ScatterShare">Standard deviation of measured over computed distance (n - 1); NaN for one cast.</param>
+/// <param name="Effort">Mean of the single efforts, each with the weight of its number of casts.</param>
+/// <param name="EffortScatter">Standard deviation of the effort of a single cast: of several rows from what they show (rows - 1), of one mean of
+/// N casts from the model's scatter from cast to cast; NaN for one cast.</param>
+/// <param name="ScatterShare">Standard deviation of measured over computed distance of a single cast (rows - 1); NaN for one row.</param>
 /// <param name="Rows">The casts, in their order.</param>
 public sealed record MatchFit(double Effort, double EffortScatter, double ScatterShare, IReadOnlyList<MatchRow> Rows)
 {
-    /// <summary>Standard error of the mean effort; NaN for one cast.</summary>
-    public double EffortError => EffortScatter / Math.Sqrt(Rows.Count);
+    /// <summary>Casts behind all rows.</summary>
+    public int Casts => Rows.Sum(r => r.Casts);
+
+    /// <summary>Standard error of the mean effort: scatter over the root of the number of casts; NaN for one cast.</summary>
+    public double EffortError => EffortScatter / Math.Sqrt(Casts);
 }
 
 /// <summary>One effort for measured casts.</summary>
 public static class MatchStudy
 {
-    /// <summary>Fits the effort: the mean of those that explain each cast alone. One cast is taken as let go as its task says; of several, which
-    /// hold their release errors, each is set against the mean of many casts. It fails when a distance is out of reach.</summary>
+    /// <summary>Fits the effort: the mean of those that explain each cast alone. One cast is taken as let go as its task says; what is
+    /// said to be a mean, and each of several casts, holds release errors and is set against the mean of many casts. It fails when a distance is out of reach.</summary>
     /// <param name="casts">Casts, at least one.</param>
     /// <param name="threads">Most threads; 0 = all cores. The result does not depend on it.</param>
     /// <param name="done">Called after each run of twice as many as there are casts; may be null.</param>
@@ -58,24 +67,24 @@ public static class MatchStudy
             throw new ArgumentException("needs at least one cast", nameof(casts));
         }
 
-        bool many = casts.Count > 1;
         var context = new RunContext(null, stop);
-        Outcome<double[]> efforts = Runs(c => CastMatch.Effort(c.Setup, c.Task, c.DistanceM, many, context, run));
+        Outcome<double[]> efforts = Runs(c => CastMatch.Effort(c.Setup, c.Task, c.DistanceM, IsMean(casts, c), context, run));
         if (!efforts.IsWhole)
         {
             return new(null, efforts.Failure);
         }
 
-        double mean = efforts.Result.Average();
-        Outcome<double[]> computed = Runs(c => CastMatch.Distance(c.Setup, c.Task, mean, many, context, run));
+        double[] weights = [.. casts.Select(c => (double)(c.MeanOf ?? 1))];
+        double mean = Mean(efforts.Result, weights);
+        Outcome<double[]> computed = Runs(c => CastMatch.Distance(c.Setup, c.Task, mean, IsMean(casts, c), context, run));
         if (!computed.IsWhole)
         {
             return new(null, computed.Failure);
         }
 
-        MatchRow[] rows = [.. casts.Select((c, i) => new MatchRow(c.Label, c.DistanceM, efforts.Result[i], computed.Result[i]))];
-        double scatter = Deviation([.. rows.Select(r => r.ResidualShare)], rows.Average(r => r.ResidualShare));
-        return new(new MatchFit(mean, Deviation(efforts.Result, mean), scatter, rows));
+        MatchRow[] rows = [.. casts.Select((c, i) => new MatchRow(c.Label, c.DistanceM, efforts.Result[i], computed.Result[i], c.MeanOf))];
+        double scatter = casts is [{ MeanOf: not null } only] ? ModelScatter(only, mean, context, run) : Deviation(efforts.Result, weights);
+        return new(new MatchFit(mean, scatter, Deviation([.. rows.Select(r => r.ResidualShare)], weights), rows));
 
         Outcome<double[]> Runs(Func<MeasuredCast, Outcome<double>> one)
         {
@@ -98,13 +107,29 @@ public static class MatchStudy
     {
         ArgumentNullException.ThrowIfNull(casts);
         double more = Math.Min(1.1 * effort, CastMatch.MostEffort);
-        bool many = casts.Count > 1;
-        double Distance(MeasuredCast c, double e) => CastMatch.Distance(c.Setup, c.Task, e, many, new(null, stop), run) is { IsWhole: true, Result: double far } ? far : double.NaN;
+        double Distance(MeasuredCast c, double e) => CastMatch.Distance(c.Setup, c.Task, e, IsMean(casts, c), new(null, stop), run) is { IsWhole: true, Result: double far } ? far : double.NaN;
         return casts.Average(c => Distance(c, more) - Distance(c, effort)) * 0.1 * effort / (more - effort);
     }
 
-    private static double Deviation(double[] values, double mean) =>
-        values.Length > 1 ? Math.Sqrt(values.Sum(v => (v - mean) * (v - mean)) / (values.Length - 1)) : double.NaN;
+    private static bool IsMean(IReadOnlyList<MeasuredCast> casts, MeasuredCast cast) => casts.Count > 1 || cast.MeanOf is not null;
+
+    // One mean shows no scatter of its own: that of the model's casts, over what distance gains with effort.
+    private static double ModelScatter(MeasuredCast cast, double effort, RunContext context, Func<Setup, CastTask, Outcome<CastResult>>? run)
+    {
+        double perEffort = GainM([cast], effort, run, context.Stop) / (0.1 * effort);
+        run ??= (s, t) => CastRunner.Run(s, t, context);
+        Outcome<CastResult> one = run(cast.Setup with { Hands = cast.Setup.Hands with { Effort = effort } }, cast.Task);
+        return one.IsWhole && perEffort > 0.0 ? CastCase.ScatterM(one.Result) / perEffort : double.NaN;
+    }
+
+    private static double Mean(double[] values, double[] weights) => values.Zip(weights, (v, w) => w * v).Sum() / weights.Sum();
+
+    // A mean of N scatters by 1/sqrt(N) of a single cast: its square counts N times.
+    private static double Deviation(double[] values, double[] weights)
+    {
+        double mean = Mean(values, weights);
+        return values.Length > 1 ? Math.Sqrt(values.Zip(weights, (v, w) => w * (v - mean) * (v - mean)).Sum() / (values.Length - 1)) : double.NaN;
+    }
 }
 
 /// <summary>What the fitted effort would be with a guess at the ends of its range.</summary>

@@ -3,12 +3,22 @@ using System.Text;
 
 namespace LureSim.Studies.Sweep;
 
-/// <summary>One line of a CSV file (RFC 4180), without its line feed.</summary>
+/// <summary>One line of a CSV file (RFC 4180), without its line feed. A text that a spreadsheet would take for a formula gets an apostrophe before it.</summary>
 public static class CsvLine
 {
     /// <summary>Joins cells; those with a comma or a quote are quoted, line breaks and tabs become blanks.</summary>
     /// <param name="cells">Cells.</param>
-    public static string Join(IEnumerable<string> cells) => string.Join(',', cells.Select(Quote));
+    public static string Join(IEnumerable<string> cells) => string.Join(',', cells.Select(c => Quote(Text(c))));
+
+    /// <summary>A text as a cell that no spreadsheet runs: one that begins with =, +, -, @, a tab or a line break and is no number gets an
+    /// apostrophe before it.</summary>
+    /// <param name="text">Text, unquoted.</param>
+    public static string Text(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        bool runs = text is ['=' or '+' or '-' or '@' or '\t' or '\r' or '\n', ..];
+        return runs && !double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out _) ? "'" + text : text;
+    }
 
     /// <summary>A number as the shortest text that reads back to the same bits; empty for one that does not exist.</summary>
     /// <param name="value">Number, or NaN.</param>

@@ -33,12 +33,52 @@ public sealed class CastMatchTests : IDisposable
         Assert.Equal(4, File.ReadAllLines(Path.Combine(_folder, "match.csv")).Length);
     }
 
+    [Fact]
+    public void A_mean_needs_more_effort_than_the_best_cast_and_has_an_error()
+    {
+        JsonElement one = Fit("28 m"), mean = Fit("28 m mean of 12"), few = Fit(Write("distance,casts\n28 m,3\n"));
+        Assert.True(mean.GetProperty("effort").GetDouble() > one.GetProperty("effort").GetDouble());
+        Assert.Equal(JsonValueKind.Null, one.GetProperty("effort_error").ValueKind);
+        Assert.Equal(12, mean.GetProperty("casts")[0].GetProperty("mean_of").GetInt32());
+        Assert.Equal(mean.GetProperty("effort").GetDouble(), few.GetProperty("effort").GetDouble());
+        Assert.Equal(2.0, few.GetProperty("effort_error").GetDouble() / mean.GetProperty("effort_error").GetDouble(), 1e-9);
+
+        static JsonElement Fit(string match)
+        {
+            Session session = Session.Run("cast", Small, "--json", "--match", match);
+            Assert.Equal((ExitCode.Done, ""), (session.Exit, session.Error));
+            return JsonDocument.Parse(session.Out).RootElement;
+        }
+    }
+
+    [Fact]
+    public void The_text_says_of_how_many_casts_it_is_the_mean()
+    {
+        Session session = Session.Run("cast", Small, "--match", "28 m mean of 12", "--out", _folder, "--plots", "none");
+        Assert.Contains("12 casts", session.Out, StringComparison.Ordinal);
+        Assert.Contains("standard error of the effort", session.Out, StringComparison.Ordinal);
+        Assert.Contains("12 measured casts", File.ReadAllText(Path.Combine(_folder, "angler.toml")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_label_that_would_be_a_formula_is_none_in_the_table()
+    {
+        string csv = Write("lure,distance\n=1+2,27 m\n-3,28 m\n@x,28 m\n");
+        Assert.Equal(ExitCode.Done, Session.Run("cast", Small, "--match", csv, "--out", _folder, "--plots", "none", "--quiet").Exit);
+        Assert.Equal(["label", "'=1+2", "-3", "'@x"], File.ReadLines(Path.Combine(_folder, "match.csv")).Select(l => l.Split(',')[0]));
+    }
+
     [Theory]
     [InlineData("31", "it has no unit")]
     [InlineData("31,5 m", "decimal")]
     [InlineData("0 m", "more than 0 and at most 500 m")]
     [InlineData("90 m", "it reaches")]
     [InlineData("missing.csv", "there is no such file")]
+    [InlineData("31 m mean of", "is no number of casts of a mean")]
+    [InlineData("31 m mean of 0", "\"0\" is no number of casts of a mean; a whole number from 1 to 10000 is due")]
+    [InlineData("31 m mean of 2.5", "is no number of casts of a mean")]
+    [InlineData("31 m, 12 casts", "mean of 12")]
+    [InlineData("mean of 12", "it does not start with a number")]
     public void A_bad_distance_ends_with_2(string distance, string told) => Refused(["--match", distance], told);
 
     [Theory]
@@ -51,6 +91,7 @@ public sealed class CastMatchTests : IDisposable
     [InlineData("distance,lure.mass\n30 m,12\n", "(2): lure.mass: ", 1)]
     [InlineData("distance,lure\n30 m,none.toml\n", "there is no such file", 1)]
     [InlineData("\n# nothing\n", "it holds no cast", 1)]
+    [InlineData("distance,casts\n30 m,many\n", "(2): casts: \"many\" is no number of casts", 1)]
     public void A_bad_csv_ends_with_2_and_its_place(string text, string told, int lines) => Refused(["--match", Write(text)], told, lines);
 
     [Fact]

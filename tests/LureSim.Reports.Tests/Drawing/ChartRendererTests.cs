@@ -44,6 +44,16 @@ public sealed class ChartRendererTests
     }
 
     [Fact]
+    public void What_steers_a_viewer_is_escaped_in_both_kinds_of_picture()
+    {
+        Chart chart = Plain("a\u001b[31m\u202eb\u0000");
+        string svg = Encoding.UTF8.GetString(ChartRenderer.Svg(chart));
+        Assert.Contains("a\\u001B[31m\\u202Eb\\u0000", XDocument.Parse(svg).Root!.Value, StringComparison.Ordinal);
+        Assert.DoesNotContain('\u202e', svg);
+        Assert.NotEmpty(ChartRenderer.Png(chart));
+    }
+
+    [Fact]
     public void The_drawing_library_looks_for_no_installed_fonts()
     {
         string? library = Directory

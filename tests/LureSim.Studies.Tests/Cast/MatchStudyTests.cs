@@ -80,6 +80,45 @@ public sealed class MatchStudyTests
     public void The_gain_is_that_of_a_tenth_more_effort(double effort, double gain) => Assert.Equal(
         gain, MatchStudy.GainM([new("a", MadeUp.Setup(), Cast, 25.0)], effort, MadeUpCast.OfEffort(e => 10.0 * e * e)), 1e-9);
 
+    // A mean of 25 e of casts that scatter by 1 m: 20 m need 0.8, a metre is 1/25 of effort, and 16 casts know their mean four times better.
+    [Theory]
+    [InlineData(1)]
+    [InlineData(16)]
+    public void A_mean_is_set_against_the_mean_of_the_model_and_its_error_uses_the_number(int number)
+    {
+        MeasuredCast mean = new("a", MadeUp.Setup(), Cast, 20.0, number);
+        MatchFit fit = MatchStudy.Fit([mean], 1, null, default, Linear).Demand();
+        Assert.Equal(0.8, fit.Effort, SearchError);
+        Assert.Equal(1.0 / 25.0, fit.EffortScatter, 1e-9);
+        Assert.Equal(1.0 / 25.0 / Math.Sqrt(number), fit.EffortError, 1e-9);
+        Assert.Equal(number, fit.Casts);
+        Assert.True(double.IsNaN(fit.ScatterShare));
+        Assert.Equal(2.0, MatchStudy.GainM([mean], 0.8, Linear), 1e-9);
+    }
+
+    // 20 m as a mean of 9 and 30 m once: efforts 0.8 and 1.2 with weights 9 and 1 give 0.84. The square of a single cast's scatter is
+    // 9 0.04^2 + 0.36^2 = 0.144, shared out over ten casts.
+    [Fact]
+    public void Means_count_by_their_casts()
+    {
+        MatchFit fit = MatchStudy.Fit([new("a", MadeUp.Setup(), Cast, 20.0, 9), new("b", MadeUp.Setup(), Cast, 30.0)], 1, null, default, Linear).Demand();
+        Assert.Equal(0.84, fit.Effort, SearchError);
+        Assert.Equal(Math.Sqrt(0.144), fit.EffortScatter, 2e-3);
+        Assert.Equal(fit.EffortScatter / Math.Sqrt(10.0), fit.EffortError, 1e-12);
+        Assert.Equal([9, null], fit.Rows.Select(r => r.MeanOf));
+    }
+
+    [Fact]
+    public void The_mean_of_the_model_gives_back_its_effort()
+    {
+        Setup spec = MadeUp.Caster();
+        double far = CastMatch.Distance(spec, Cast, 0.8, mean: true).Demand();
+        MatchFit fit = MatchStudy.Fit([new("a", spec, Cast, far, 12)], 0, null, default).Demand();
+        Assert.Equal(far, fit.Rows[0].ComputedM, 0.005 * far);
+        Assert.InRange(fit.Effort, 0.76, 0.84);
+        Assert.InRange(fit.EffortError, 1e-3, 0.2);
+    }
+
     [Fact]
     public void One_cast_is_the_best_one_and_has_no_scatter_and_none_is_refused()
     {

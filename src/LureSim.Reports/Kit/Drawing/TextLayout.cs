@@ -1,3 +1,4 @@
+using LureSim.Scenarios.Quantities;
 using OxyPlot;
 
 namespace LureSim.Reports.Kit.Drawing;
@@ -21,9 +22,9 @@ internal static class TextLayout
         return new OxySize(lines.Max(font.Width) * size, lines.Length * font.LineHeight * size);
     }
 
-    /// <summary>Text split into lines.</summary>
+    /// <summary>Text split into lines, what cannot be seen escaped: a picture in SVG may not hold most of it.</summary>
     /// <param name="text">Any text.</param>
-    public static string[] Lines(string text) => text.ReplaceLineEndings("\n").Split('\n');
+    public static string[] Lines(string text) => PlainText.Escape(text.ReplaceLineEndings("\n"), keepLines: true).Split('\n');
 
     /// <summary>Baseline anchor of every line.</summary>
     /// <param name="p">Anchor of the whole text.</param>
