@@ -24,6 +24,10 @@ public static class RodLadder
     /// <summary>Lengths compared.</summary>
     public static IReadOnlyList<string> Lengths { get; } = ["6 ft", "6 ft 6 in", "7 ft", "7 ft 4 in", "8 ft", "9 ft"];
 
+    /// <summary>A length as shown, with its feet.</summary>
+    /// <param name="length">Text of the length.</param>
+    public static AcrossValue Shown(string length) => new(length, Quantity.Read(length, QuantityKind.Length).Si / 0.3048);
+
     private static readonly KeySpec[] Scaled = [RodKeys.Length, RodKeys.Mass, RodKeys.Power];
 
     /// <summary>Overrides for a length.</summary>
