@@ -3,7 +3,6 @@ using LureSim.Reports.Cast;
 using LureSim.Reports.Kit.Json;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
-using LureSim.Studies.Across;
 using LureSim.Studies.Cast;
 
 namespace LureSim.Cli.Commands;
@@ -17,17 +16,17 @@ internal static class CastAcrossCommand
     /// <summary>Runs the comparison.</summary>
     /// <param name="values">Common options.</param>
     /// <param name="scenario">The scenario, valid.</param>
-    /// <param name="axes">What differs.</param>
+    /// <param name="asked">What differs, and against what.</param>
     /// <param name="draws">Draws of the guesses.</param>
     /// <param name="threads">Most threads, at least 1.</param>
     /// <param name="terminal">Where to write.</param>
     /// <param name="stop">Set when the person stops the run.</param>
     public static int Run(
-        CommonValues values, ScenarioResult scenario, IReadOnlyList<AcrossAxis> axes, int draws, int threads, Terminal terminal, CancellationToken stop)
+        CommonValues values, ScenarioResult scenario, Comparison asked, int draws, int threads, Terminal terminal, CancellationToken stop)
     {
         var faults = new List<ScenarioFault>();
         var variants = new CastVariants(ScenarioSource.Load(values.File, Activities.Cast), values.Overrides, scenario, draws);
-        IReadOnlyList<CastVariant> casts = variants.Make(axes, faults);
+        CastVariantList casts = variants.Make(asked.Axes, asked.Against, faults);
         if (faults.Count > 0)
         {
             terminal.Tell(faults);
@@ -37,11 +36,11 @@ internal static class CastAcrossCommand
         IReadOnlyList<CastCase> cases;
         using (var progress = new ProgressLine("cast", terminal, values.Quiet))
         {
-            cases = CastAcrossStudy.Run(casts, draws, threads, progress.Report, stop);
+            cases = CastAcrossStudy.Run(casts.All, draws, threads, progress.Report, stop);
         }
 
         var result = new CastAcross(
-            scenario.Setup!.Title, string.Join(" and ", axes.Select(a => a.Key.Title)), axes is [{ Key.IsNumeric: true }], axes.FirstOrDefault(a => a.IsLadder)?.Law, cases);
+            scenario.Setup!.Title, string.Join(" and ", asked.Axes.Select(a => a.Key.Title)), asked.Axes.FirstOrDefault(a => a.IsLadder)?.Law, cases, casts.Reference, asked.Against is null);
         EffectiveScenario own = scenario.Effective();
         RunNotes notes = Capabilities.Notes(Capabilities.Cast, scenario, own);
         if (values.Folder is not null)
@@ -49,7 +48,7 @@ internal static class CastAcrossCommand
             CastAcrossFiles.Write(values.Folder, result, own.ToToml(), notes, values.Plots);
         }
 
-        terminal.Print(values, stream => CastAcrossJson.Write(stream, result, notes), () => CastAcrossText.Build(result, notes));
+        terminal.Print(values, stream => CastAcrossJson.Write(stream, result, notes), () => CastAcrossText.Build(result, notes, asked.Pairs));
         return cases.All(c => c.Cast is null) ? ExitCode.NotFinished : ExitCode.Done;
     }
 }

@@ -5,7 +5,6 @@ using LureSim.Reports.Kit.Json;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
 using LureSim.Scenarios.Measured;
-using LureSim.Studies.Across;
 using LureSim.Studies.Cast;
 using LureSim.Studies.Doubt;
 
@@ -21,7 +20,7 @@ public static class CastCommand
     {
         var options = new CommonOptions();
         var doubt = new DoubtOptions();
-        Option<string[]> across = Comparing.Option();
+        var comparing = new ComparisonOptions();
         var match = new Option<string?>("--match")
         {
             Description = "Find the effort at which this set-up casts as far as you measured, and write it as a part to reuse: a distance, a mean (\"31 m mean of 12\"), or a CSV of several casts.",
@@ -30,7 +29,7 @@ public static class CastCommand
         var command = new Command("cast", "Cast the lure: how far, why, what the release, the reel and the line cost.");
         options.AddTo(command);
         doubt.AddTo(command);
-        command.Add(across);
+        comparing.AddTo(command);
         command.Add(match);
         command.SetAction(parsed =>
         {
@@ -38,21 +37,21 @@ public static class CastCommand
             (int runs, int threads) = doubt.Read(parsed, faults);
             CommonValues values = options.Read(parsed);
             IReadOnlyList<MeasuredCastText>? measured = parsed.GetValue(match) is string text ? MeasuredCasts.Read(text, faults) : null;
-            IReadOnlyList<AcrossAxis> axes = Comparing.Read(across, Capabilities.Cast, values, parsed, faults);
+            Comparison asked = comparing.Read(Capabilities.Cast, values, parsed, faults);
             if (ScenarioInput.Read(values, faults, terminal, Activities.Cast) is not ScenarioResult scenario)
             {
                 return ExitCode.BadInput;
             }
 
             return Guarded(
-                () => axes.Count > 0 ? CastAcrossCommand.Run(values, scenario, axes, runs > 0 ? runs : CastAcrossCommand.Draws, threads, terminal, stop)
+                () => asked.Axes.Count > 0 ? CastAcrossCommand.Run(values, scenario, asked, runs > 0 ? runs : CastAcrossCommand.Draws, threads, terminal, stop)
                     : measured is not null ? CastMatchCommand.Run(values, scenario, measured, threads, terminal, stop)
                     : Run(values, scenario, runs, threads, terminal, stop),
                 values, terminal);
         });
         command.Validators.Add(result =>
         {
-            if (result.GetResult(match) is not null && (result.GetResult(doubt.Runs) is not null || result.GetResult(across) is not null))
+            if (result.GetResult(match) is not null && (result.GetResult(doubt.Runs) is not null || result.GetResult(comparing.Across) is not null))
             {
                 result.AddError("--match goes with neither --doubt nor --across; it shows by itself what the leading guesses change");
             }

@@ -7,7 +7,7 @@ using OxyPlot.Axes;
 
 namespace LureSim.Reports.Cast;
 
-/// <summary>One row per set-up: how far, how wide casts scatter, what the guesses may change, and whether the step is noticed.</summary>
+/// <summary>One row per set-up: how far, how wide casts scatter, what the guesses may change, and whether it is told from the reference.</summary>
 public static class CastAcrossChart
 {
     private const double RowHeight = 96, Rest = 300, Wide = 0.34, Narrow = 0.13;
@@ -22,7 +22,7 @@ public static class CastAcrossChart
         PlotModel model = ChartStyle.NewModel("Distance by " + result.KeyTitle.Split(',')[0], result.Title);
         var panels = new Panels(model, height, [SetUpRows.Axis([.. result.Cases.Select(c => c.Label)])]);
         double[] ends = [.. result.Cases.Where(c => c.Cast is not null).SelectMany(Ends).Where(double.IsFinite)];
-        double low = Math.Min(0.0, ends.Min()), right = ends.Max();
+        double low = Math.Min(0.0, ends.DefaultIfEmpty(0.0).Min()), right = ends.DefaultIfEmpty(1.0).Max();
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Distance over the water, m", low, right + (1.02 * (right - low))));
         for (int i = 0; i < rows; i++)
         {
@@ -31,12 +31,11 @@ public static class CastAcrossChart
         }
 
         panels.Header(
-            0, string.Empty, new("mean of many casts", ChartStyle.Ink, Swatch.Dot), new("chosen release", ChartStyle.Ink, Swatch.Ring), new("8 of 10 casts", ChartStyle.Blue, Swatch.Box), new("8 of 10 draws of the guesses", Guessed, Swatch.Box));
+            0, string.Empty, new("mean of many casts", ChartStyle.Ink, Swatch.Dot), new("8 of 10 casts", ChartStyle.Blue, Swatch.Box), new("8 of 10 draws of the guesses", Guessed, Swatch.Box));
         return new Chart("cast_across", model, Height: height);
     }
 
-    private static IEnumerable<double> Ends(CastCase c) =>
-        [c.Cast!.DistanceM, c.Cast.DistanceMeanM, c.Cast.DistanceP10M, c.Cast.DistanceP90M, c.GuessesM.Low, c.GuessesM.High];
+    private static IEnumerable<double> Ends(CastCase c) => [c.P10M, c.P90M, c.GuessesM.Low, c.GuessesM.High];
 
     private static void AddRow(Panels panels, int row, CastAcross result, int index, double words)
     {
@@ -48,11 +47,30 @@ public static class CastAcrossChart
         }
 
         SetUpRows.Box(panels, c.GuessesM.Low, c.GuessesM.High, row, Wide, Guessed);
-        SetUpRows.Box(panels, c.Cast.DistanceP10M, c.Cast.DistanceP90M, row, Narrow, ChartStyle.Blue);
-        SetUpRows.Dot(panels, c.Cast.DistanceM, row, OxyColors.White);
-        SetUpRows.Dot(panels, c.Cast.DistanceMeanM, row, ChartStyle.Ink);
-        SetUpRows.Write(panels, words, row, $"{Trade.Fixed(c.Cast.DistanceMeanM, 1)} m" + (result.Step(index) is CastStep step ? $", {Gain(step)}" : ""), OxyColors.White);
+        SetUpRows.Box(panels, c.P10M, c.P90M, row, Narrow, ChartStyle.Blue);
+        double mean = result.MeanM(index);
+        if (double.IsFinite(mean))
+        {
+            SetUpRows.Dot(panels, mean, row, ChartStyle.Ink);
+        }
+
+        SetUpRows.Write(panels, words, row, string.Join(", ", Told(result, index, mean)), OxyColors.White);
     }
 
-    private static string Gain(CastStep step) => $"{(step.GainM > 0.0 ? "+" : "")}{Trade.Fixed(step.GainM, 1)}: {(step.Notices ? "you will notice" : "you will not notice")}{(double.IsFinite(step.SameShare) ? $" (in {CastAcrossCsv.Sure(step)} of draws)" : "")}";
+    private static IEnumerable<string> Told(CastAcross result, int index, double mean)
+    {
+        if (double.IsFinite(mean))
+        {
+            yield return $"{Trade.Fixed(mean, 1)} m";
+        }
+
+        if (index == result.ReferenceIndex)
+        {
+            yield return "reference";
+        }
+        else if (result.Against(index) is CastPair pair)
+        {
+            yield return $"{CastAcrossWords.Gain(pair.GainM)}: {CastAcrossWords.Verdict(pair.Verdict)} (chance {CastAcrossWords.Chance(pair.Share)})";
+        }
+    }
 }

@@ -22,7 +22,8 @@ public static class CastAcrossFiles
         using var folder = new OutputFolder(path);
         folder.Add("cast_across.json", stream => CastAcrossJson.Write(stream, result, notes));
         folder.Add("cast_across.csv", Encoding.UTF8.GetBytes(CastAcrossCsv.Cases(result)));
-        if (result.Cases[0].DrawsM.Count > 0)
+        folder.Add("cast_across_pairs.csv", Encoding.UTF8.GetBytes(CastAcrossCsv.Pairs(result)));
+        if (result.Cases[0].Draws.Count > 0)
         {
             folder.Add("cast_across_draws.csv", Encoding.UTF8.GetBytes(CastAcrossCsv.Draws(result)));
         }

@@ -9,16 +9,26 @@ namespace LureSim.Reports.Cast;
 /// <summary>A comparison of casts for the terminal.</summary>
 public static class CastAcrossText
 {
+    // Up to here every pair is shown without asking: two set-ups and the scenario's own.
+    private const int FewCases = 3;
+
     /// <summary>Title, table, sentences and caution.</summary>
     /// <param name="result">Casts of several set-ups.</param>
     /// <param name="notes">Warnings and guesses.</param>
-    public static string Build(CastAcross result, RunNotes notes)
+    /// <param name="pairs">Whether to show every two set-ups; up to three set-ups they are shown anyway.</param>
+    public static string Build(CastAcross result, RunNotes notes, bool pairs = false)
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(notes);
         var text = new StringBuilder();
         text.Append(result.Title).Append("\ncast across ").Append(result.KeyTitle).Append("\n\n");
-        text.Append(ColumnTable.Text(Header(result), [.. result.Cases.Select((_, i) => Row(result, i))])).Append('\n');
+        text.Append(ColumnTable.Text(
+            [result.KeyTitle.Split(',')[0], "mean, m", "8 of 10, m", "gain, m", "8 of 10, m", "casts", "chance", "verdict"], [.. result.Cases.Select((_, i) => Row(result, i))])).Append('\n');
+        if ((pairs || result.Cases.Count == FewCases) && result.Pairs().Any())
+        {
+            text.Append(Pairs(result)).Append('\n');
+        }
+
         foreach (string sentence in Sentences(result))
         {
             text.AppendWrapped(sentence);
@@ -29,9 +39,6 @@ public static class CastAcrossText
         return text.ToString();
     }
 
-    private static string[] Header(CastAcross result) =>
-        [result.KeyTitle.Split(',')[0], "cast, m", "mean, m", "band, m", "gain, m", "band, m", "casts", "verdict", "in draws"];
-
     private static string[] Row(CastAcross result, int index)
     {
         CastCase c = result.Cases[index];
@@ -40,45 +47,72 @@ public static class CastAcrossText
             return [c.Label, "none"];
         }
 
-        string[] far = [c.Label, $"{Trade.Fixed(c.Cast.DistanceM, 1)}", $"{Trade.Fixed(c.Cast.DistanceMeanM, 1)} ({Trade.Fixed(Trade.Feet(c.Cast.DistanceMeanM), 0)} ft)", Range(c.GuessesM)];
-        return result.Step(index) is CastStep step
-            ? [.. far, Signed(step.GainM), Range(step.GainsM), step.Casts > 999.0 ? ">999" : Trade.Fixed(Math.Ceiling(step.Casts), 0), CastAcrossCsv.Verdict(step), CastAcrossCsv.Sure(step)]
+        double mean = result.MeanM(index);
+        string[] far = [c.Label, double.IsFinite(mean) ? $"{Trade.Fixed(mean, 1)} ({Trade.Fixed(Trade.Feet(mean), 0)} ft)" : "-", Range(c.GuessesM)];
+        return index == result.ReferenceIndex ? [.. far, "", "", "", "", "(reference)"]
+            : result.Against(index) is CastPair pair ? [.. far, CastAcrossWords.Gain(pair.GainM), Range(pair.GainsM), CastAcrossWords.Casts(pair.Casts), CastAcrossWords.Chance(pair.Share), CastAcrossWords.Verdict(pair.Verdict)]
             : far;
     }
 
+    private static string Pairs(CastAcross result) => ColumnTable.Text(
+        ["from", "to", "gain, m", "8 of 10, m", "chance", "verdict"],
+        [.. result.Pairs().Select(p => (string[])[p.From, p.To, CastAcrossWords.Gain(p.GainM), Range(p.GainsM), CastAcrossWords.Chance(p.Share), CastAcrossWords.Verdict(p.Verdict)])]);
+
     private static IEnumerable<string> Sentences(CastAcross result)
     {
+        int draws = result.Reference.Draws.Count;
+        yield return $"Reference: {result.Reference.Label}, {CastAcrossWords.Reference(result)}; the gain of each row is on it.";
         if (result.Law is not null)
         {
             yield return $"With the length go: {result.Law}.";
         }
 
-        yield return $"Cast: let go as the scenario says, or at the best moment. Mean: of many casts with their release errors. Gain: of the mean, on {(result.IsNumeric ? "the one before" : "the first")}, median of the draws. Band: eight of ten draws of the guesses, the same luck for all set-ups. Casts: as many with each as show the gain against the scatter from cast to cast "
-            + $"({Trade.Fixed(100.0 * Scatter(result), 0)} % of the distance), 16 (scatter/gain)^2; up to 16 you will notice. In draws: the share of draws with the same verdict.";
+        yield return draws > 0
+            ? $"Mean: over {draws} draws of the guesses, the same luck for all set-ups, and in each over many casts with their release errors; gain: of that mean. 8 of 10: of the draws."
+            : "Mean: over many casts with their release errors, the guesses as they stand; gain: of that mean.";
+        yield return $"Chance: {CastAcrossWords.Rule}. The scatter is {Trade.Fixed(100.0 * Scatter(result), 0)} % of the distance. Casts: the fewest with each that bring the chance to two thirds.";
+        foreach (string sentence in Failures(result, draws))
+        {
+            yield return sentence;
+        }
+
         CastCase[] known = [.. result.Cases.Where(c => c.Cast is not null)];
         if (known.Length > 1)
         {
             yield return Why(known[0], known[^1]);
         }
+    }
 
+    private static IEnumerable<string> Failures(CastAcross result, int draws)
+    {
         foreach (CastCase c in result.Cases.Where(c => c.Failure is not null))
         {
             yield return $"{c.Label}: {c.Failure}";
         }
+
+        CastCase[] holes = [.. result.Cases.Where(c => c.Cast is not null && c.FailedDraws > 0)];
+        if (draws > 0)
+        {
+            yield return holes.Length == 0 ? "No draw failed." : $"Failed draws: {string.Join("; ", holes.Select(c => $"{c.Label} {c.FailedDraws} of {draws}"))}. A gain is over the draws that finished in both set-ups.";
+        }
+
+        if (result.Cases.Where((c, i) => c.Cast is not null && double.IsNaN(result.MeanM(i))).Any())
+        {
+            yield return "Where a dash stands for the mean, other draws finished than in the reference, so that the two means do not differ by the gain.";
+        }
     }
 
-    private static double Scatter(CastAcross result) => result.Cases.Where(c => c.Cast is not null).Average(c => c.SigmaM / Math.Abs(c.Cast!.DistanceMeanM));
+    private static double Scatter(CastAcross result) =>
+        result.Cases.Where(c => c.Cast is not null && double.IsFinite(c.MeanM)).Select(c => c.ScatterM / Math.Abs(c.MeanM)).DefaultIfEmpty(double.NaN).Average();
 
     private static string Why(CastCase from, CastCase to)
     {
         CastResult a = from.Cast!, b = to.Cast!;
         string Pair(Func<CastResult, double> value, int places) => $"{Trade.Fixed(value(a), places)} to {Trade.Fixed(value(b), places)}";
-        return $"From {from.Label} to {to.Label}: the butt turns at {Pair(c => c.ReleaseTurnRadS, 1)} of {Trade.Fixed(b.Setup.Hands.SpeedRadS, 1)} rad/s at the release, the lure leaves at "
+        return $"From {from.Label} to {to.Label}, with every guess as it stands: the butt turns at {Pair(c => c.ReleaseTurnRadS, 1)} of {Trade.Fixed(b.Setup.Hands.SpeedRadS, 1)} rad/s at the release, the lure leaves at "
             + $"{Pair(c => c.LaunchSpeedMS, 1)} m/s; of the hands' work ({Pair(c => c.Energy.HandsJ, 0)} J) {Pair(c => 100.0 * (c.Energy.LureJ + c.Energy.LureAirJ) / c.Energy.HandsJ, 0)} % goes "
             + $"with the lure and {Pair(c => 100.0 * c.Energy.RodAirJ / c.Energy.HandsJ, 0)} % into the air on the rod; the air takes {Pair(c => 100.0 * c.Energy.LureAirJ / (c.Energy.LureJ + c.Energy.LureAirJ), 0)} % of what the lure had.";
     }
 
     private static string Range(Spread band) => double.IsFinite(band.Low) ? $"{Trade.Fixed(band.Low, 1)}..{Trade.Fixed(band.High, 1)}" : "";
-
-    private static string Signed(double value) => (value > 0.0 ? "+" : "") + Trade.Fixed(value, 1);
 }

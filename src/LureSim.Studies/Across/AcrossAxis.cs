@@ -12,25 +12,38 @@ public sealed record AcrossKey(string Name, string Title, string Unit, bool IsNu
 /// <param name="Number">Number in the key's unit; NaN for words.</param>
 public sealed record AcrossValue(string Label, double Number);
 
+/// <summary>One value with the overrides that set it.</summary>
+/// <param name="Shown">Value as shown.</param>
+/// <param name="Overrides">Texts <c>key=value</c>.</param>
+public sealed record AcrossPick(AcrossValue Shown, IReadOnlyList<string> Overrides);
+
 /// <summary>One <c>--across</c>: what differs, and the overrides that set each value.</summary>
 /// <param name="Key">What differs.</param>
-/// <param name="Values">Value as shown, and overrides.</param>
+/// <param name="Values">Values with their overrides.</param>
 /// <param name="Law">What else goes with the key, or null.</param>
-public sealed record AcrossAxis(AcrossKey Key, IReadOnlyList<(AcrossValue Shown, IReadOnlyList<string> Overrides)> Values, string? Law = null)
+public sealed record AcrossAxis(AcrossKey Key, IReadOnlyList<AcrossPick> Values, string? Law = null)
 {
+    /// <summary>What the scenario holds by itself. Guesses among the keys are held at their values, as those of the list are.</summary>
+    public AcrossPick Own { get; init; } = new(new("as in the file", double.NaN), []);
+
     /// <summary>True for rods of several lengths, whose mass and load go with the length (<see cref="RodLadder"/>).</summary>
     public bool IsLadder => Law is not null;
 
-    /// <summary>Every combination of axes; the last changes fastest.</summary>
+    /// <summary>Every combination of axes, a value of each; the last changes fastest.</summary>
     /// <param name="axes">Axes.</param>
-    public static IEnumerable<(IReadOnlyList<AcrossValue> Values, IReadOnlyList<string> Overrides)> Combine(IReadOnlyList<AcrossAxis> axes)
+    public static IEnumerable<IReadOnlyList<AcrossPick>> Picks(IReadOnlyList<AcrossAxis> axes)
     {
-        IEnumerable<(IReadOnlyList<AcrossValue> Values, IReadOnlyList<string> Overrides)> all = [([], [])];
+        IEnumerable<IReadOnlyList<AcrossPick>> all = [[]];
         foreach (AcrossAxis axis in axes)
         {
-            all = all.SelectMany(a => axis.Values.Select(v => ((IReadOnlyList<AcrossValue>)[.. a.Values, v.Shown], (IReadOnlyList<string>)[.. a.Overrides, .. v.Overrides])));
+            all = all.SelectMany(a => axis.Values.Select(v => (IReadOnlyList<AcrossPick>)[.. a, v]));
         }
 
         return all;
     }
+
+    /// <summary>Every combination of axes, the overrides of all joined.</summary>
+    /// <param name="axes">Axes.</param>
+    public static IEnumerable<(IReadOnlyList<AcrossValue> Values, IReadOnlyList<string> Overrides)> Combine(IReadOnlyList<AcrossAxis> axes) =>
+        Picks(axes).Select(p => ((IReadOnlyList<AcrossValue>)[.. p.Select(v => v.Shown)], (IReadOnlyList<string>)[.. p.SelectMany(v => v.Overrides)]));
 }

@@ -58,10 +58,14 @@ public sealed class AcrossReader(IFigureSource command, ScenarioResult? scenario
     private AcrossAxis Ladder()
     {
         EffectiveScenario? own = scenario?.IsValid == true ? scenario.Effective() : null;
+        string? length = own is null ? null : OwnValue.Text(own, RodKeys.Length.Path);
         return new(
             new(RodLadder.Name, "rod length, ft", "ft", true),
-            [.. RodLadder.Lengths.Select(l => (new AcrossValue(l, Quantity.Read(l, QuantityKind.Length).Si / 0.3048), own is null ? [] : RodLadder.Overrides(l, own)))],
-            RodLadder.Law);
+            [.. RodLadder.Lengths.Select(l => new AcrossPick(RodLadder.Shown(l), own is null ? [] : RodLadder.Overrides(l, own)))],
+            RodLadder.Law)
+        {
+            Own = length is null ? new(RodLadder.Shown(RodLadder.Lengths[0]), []) : new(RodLadder.Shown(length), RodLadder.Overrides(length, own!)),
+        };
     }
 
     private AcrossAxis? FromText(string axisText, string text)
@@ -82,11 +86,12 @@ public sealed class AcrossReader(IFigureSource command, ScenarioResult? scenario
             return null;
         }
 
-        return new(
+        var across = new AcrossAxis(
             new(axis.Name, axis.Title, axis.Unit, axis.IsNumeric && axis.Kind != QuantityKind.LineNumber),
-            [.. axis.Values.Select(v => (new AcrossValue(v.Label, axis.IsNumeric ? axis.InUnit(v.Si) : double.NaN), v.Overrides))]);
+            [.. axis.Values.Select(v => new AcrossPick(new(v.Label, axis.IsNumeric ? axis.InUnit(v.Si) : double.NaN), v.Overrides))]);
+        return scenario?.IsValid == true && OwnValue.Of(axis, scenario.Effective()) is AcrossPick own ? across with { Own = own } : across;
     }
 
     private static AcrossAxis Words(ReadyComparison ready) => new(
-        new(ready.Name, ready.Title, "", false), [.. ready.Values.Select(v => (new AcrossValue(v.Label, double.NaN), v.Overrides))]);
+        new(ready.Name, ready.Title, "", false), [.. ready.Values.Select(v => new AcrossPick(new(v.Label, double.NaN), v.Overrides))]);
 }

@@ -27,6 +27,10 @@ public static class RodLadder
     /// <summary>Keys that follow the length.</summary>
     public static IReadOnlyList<KeySpec> Scaled { get; } = [RodKeys.Length, RodKeys.Mass, RodKeys.Power];
 
+    /// <summary>A length as shown, with its feet.</summary>
+    /// <param name="length">Text of the length.</param>
+    public static AcrossValue Shown(string length) => new(length, Quantity.Read(length, QuantityKind.Length).Si / 0.3048);
+
     /// <summary>Overrides for a length.</summary>
     /// <param name="length">Text of the length.</param>
     /// <param name="own">The scenario's own rod.</param>

@@ -5,14 +5,6 @@ using LureSim.Studies.Runs;
 
 namespace LureSim.Studies.Cast;
 
-/// <summary>One set-up to be cast.</summary>
-/// <param name="Label">Value as people read it.</param>
-/// <param name="Number">Value in the key's unit; NaN for words.</param>
-/// <param name="Setup">Set-up.</param>
-/// <param name="Task">Cast.</param>
-/// <param name="Drawn">The same with the guesses of a draw; null where the draw makes no valid set-up.</param>
-public sealed record CastVariant(string Label, double Number, Setup Setup, CastTask Task, Func<int, (Setup Setup, CastTask Task)?> Drawn);
-
 /// <summary>Casts of several set-ups, each also with its guesses drawn, the same luck for all.</summary>
 public static class CastAcrossStudy
 {
@@ -38,15 +30,12 @@ public static class CastAcrossStudy
         void Done() => progress?.Invoke((double)Interlocked.Increment(ref done) / all);
         (CastResult? Cast, string? Failure)[] casts = ParallelRuns.Execute(variants, v => Try(v.Setup, v.Task, run), threads, Done, stop);
         int[] jobs = [.. Enumerable.Range(0, variants.Count * draws)];
-        double[] distances = ParallelRuns.Execute(jobs, j => Drawn(variants[j / draws], j % draws, run), threads, Done, stop);
-        return
-        [
-            .. variants.Select((v, i) => new CastCase(v.Label, v.Number, casts[i].Cast, casts[i].Failure, distances[(i * draws)..((i + 1) * draws)])),
-        ];
+        CastDraw[] drawn = ParallelRuns.Execute(jobs, j => Drawn(variants[j / draws], j % draws, run), threads, Done, stop);
+        return [.. variants.Select((v, i) => new CastCase(v.Label, casts[i].Cast, casts[i].Failure, drawn[(i * draws)..((i + 1) * draws)]))];
     }
 
-    private static double Drawn(CastVariant variant, int draw, Func<Setup, CastTask, Outcome<CastResult>> run) =>
-        variant.Drawn(draw) is (Setup setup, CastTask task) && Try(setup, task, run).Cast is CastResult cast ? cast.DistanceMeanM : double.NaN;
+    private static CastDraw Drawn(CastVariant variant, int draw, Func<Setup, CastTask, Outcome<CastResult>> run) =>
+        variant.Drawn(draw) is (Setup setup, CastTask task) && Try(setup, task, run).Cast is CastResult cast ? CastDraw.Of(cast) : CastDraw.Failed;
 
     // What no check of single numbers finds, the lure in the water at the start, belongs to this row alone.
     private static (CastResult? Cast, string? Failure) Try(Setup setup, CastTask task, Func<Setup, CastTask, Outcome<CastResult>> run)

@@ -8,7 +8,20 @@ using LureSim.Studies.Figures;
 
 namespace LureSim.Studies.Cast;
 
-/// <summary>The set-ups of a comparison of casts, each with its guesses drawn, the same luck for all.</summary>
+/// <summary>One set-up to be cast.</summary>
+/// <param name="Label">Value as people read it.</param>
+/// <param name="Setup">Set-up.</param>
+/// <param name="Task">Cast.</param>
+/// <param name="Drawn">The same with the guesses of a draw; null where the draw makes no valid set-up.</param>
+public sealed record CastVariant(string Label, Setup Setup, CastTask Task, Func<int, (Setup Setup, CastTask Task)?> Drawn);
+
+/// <summary>Set-ups to be cast and compared.</summary>
+/// <param name="All">Set-ups, the reference among them; fewer after faults.</param>
+/// <param name="Reference">Which of them is the reference.</param>
+public sealed record CastVariantList(IReadOnlyList<CastVariant> All, int Reference);
+
+/// <summary>The set-ups of a comparison of casts, each with its guesses drawn, the same luck for all: a draw depends on the set-up, the seed, the number
+/// of draws and the keys' names, on nothing else that is listed.</summary>
 /// <param name="source">Scenario file.</param>
 /// <param name="overrides">Overrides of every set-up.</param>
 /// <param name="scenario">The scenario with them, valid.</param>
@@ -20,46 +33,95 @@ public sealed class CastVariants(ScenarioSource source, IReadOnlyList<string> ov
     private readonly GuessDesign _design = new(Math.Max(1, draws), scenario.Setup!.Seed);
     private readonly CastSource _cast = new();
 
-    /// <summary>One per combination of the axes; fewer after faults.</summary>
+    /// <summary>One per combination of the axes, and the reference where it is none of them.</summary>
     /// <param name="axes">What differs.</param>
+    /// <param name="against">The reference, a value of each axis; null for what the scenario holds by itself.</param>
     /// <param name="faults">Gets every fault of a set-up.</param>
-    public IReadOnlyList<CastVariant> Make(IReadOnlyList<AcrossAxis> axes, ICollection<ScenarioFault> faults)
+    public CastVariantList Make(IReadOnlyList<AcrossAxis> axes, IReadOnlyList<AcrossPick>? against, ICollection<ScenarioFault> faults)
     {
         ArgumentNullException.ThrowIfNull(axes);
         ArgumentNullException.ThrowIfNull(faults);
         int ladder = axes.ToList().FindIndex(a => a.IsLadder);
-        var variants = new List<CastVariant>();
-        foreach ((IReadOnlyList<AcrossValue> values, IReadOnlyList<string> all) in AcrossAxis.Combine(axes))
+        List<Row> rows = [.. AcrossAxis.Picks(axes).Select(p => Read(p, ladder, "--across"))];
+        int reference = rows.FindIndex(against is null ? r => r.Here.IsValid && OwnValue.Same(r.Here.Effective(), _own) : r => r.Picks.SequenceEqual(against));
+        if (reference < 0)
         {
-            string label = string.Join(", ", values.Select(v => v.Label));
-            ScenarioResult here = source.Resolve([.. overrides, .. all]);
-            foreach (ScenarioFault fault in here.Errors)
-            {
-                faults.Add(fault with { Place = $"--across {label}: {fault.Place}" });
-            }
-
-            if (here.Scenario is { Cast: CastTask task } whole)
-            {
-                string? length = ladder < 0 ? null : values[ladder].Label;
-                variants.Add(new(label, values.Count == 1 ? values[0].Number : double.NaN, whole.Setup, task, Drawn(here, all, length)));
-            }
+            Row added = Read(against ?? [.. axes.Select(a => a.Own)], ladder, against is null ? "--across" : "--against");
+            reference = Place(rows, added);
+            rows.Insert(reference, added);
         }
 
-        return variants;
+        Number(rows);
+        rows.ForEach(r => r.Here.Errors.ToList().ForEach(fault => faults.Add(fault with { Place = $"{r.Option} {r.Label}: {fault.Place}" })));
+        return new([.. rows.Where(r => r.Here.IsValid).Select(r => new CastVariant(r.Label, r.Here.Setup!, r.Here.Cast!, r.Drawn))], reference);
     }
 
-    // With rods of several lengths mass and load of the rod follow its length in every draw. The hands are drawn too: which set-up is
-    // worth having depends on them, and the reader's are not known.
-    private Func<int, (Setup Setup, CastTask Task)?> Drawn(ScenarioResult here, IReadOnlyList<string> set, string? length)
+    // A number goes to its place among rising numbers, all else to the top.
+    private static int Place(List<Row> rows, Row added)
     {
-        GuessedKey[] guesses = GuessDesign.Of(length is null ? here : scenario, _cast);
-        GuessedKey[] free = length is null ? guesses : [.. guesses.Where(g => !RodLadder.Scaled.Contains(g.Key))];
-        return draw =>
+        double[] numbers = [.. rows.Select(r => r.Number)];
+        bool rising = !double.IsNaN(added.Number) && numbers.Zip(numbers.Skip(1)).All(p => p.First <= p.Second);
+        return rising ? numbers.Count(n => n <= added.Number) : 0;
+    }
+
+    // The same value listed twice stays two rows that can be told apart.
+    private static void Number(List<Row> rows)
+    {
+        var seen = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (Row row in rows)
         {
-            IReadOnlyList<string> rod = length is null ? [] : RodLadder.Overrides(length, _own, guesses, _design, _seed, draw);
-            return GuessDraw.Make(source, [.. overrides, .. set, .. rod], free, g => _design.Share(g, draw)).Scenario.Scenario is { Cast: CastTask task } whole
-                ? (whole.Setup, task)
-                : null;
+            int count = seen[row.Label] = seen.GetValueOrDefault(row.Label) + 1;
+            row.Label = count > 1 ? $"{row.Label} ({count})" : row.Label;
+        }
+    }
+
+    private Row Read(IReadOnlyList<AcrossPick> picks, int ladder, string option)
+    {
+        string[] set = [.. picks.Where((_, i) => i != ladder).SelectMany(p => p.Overrides)];
+        ScenarioResult rest = source.Resolve([.. overrides, .. set]);
+        Row row = new() { Picks = picks, Option = option, Label = string.Join(", ", picks.Select(p => p.Shown.Label)), Here = rest, Drawn = _ => null };
+        if (!rest.IsValid)
+        {
+            return row;
+        }
+
+        return ladder < 0 ? row with { Drawn = Drawn(rest, set) } : OfLength(row, rest, set, picks[ladder].Shown.Label);
+    }
+
+    // With rods of several lengths mass and load of the rod follow its length in every draw; they are written last.
+    private Row OfLength(Row row, ScenarioResult rest, string[] set, string length)
+    {
+        EffectiveScenario own = rest.Effective();
+        GuessedKey[] guesses = GuessDesign.Of(rest, _cast), free = [.. guesses.Where(g => !RodLadder.Scaled.Contains(g.Key))];
+        return row with
+        {
+            Here = source.Resolve([.. overrides, .. set, .. RodLadder.Overrides(length, own)]),
+            Drawn = draw => Draw([.. set, .. RodLadder.Overrides(length, own, guesses, _design, _seed, draw)], free, draw),
         };
+    }
+
+    private Func<int, (Setup Setup, CastTask Task)?> Drawn(ScenarioResult here, string[] set)
+    {
+        GuessedKey[] guesses = GuessDesign.Of(here, _cast);
+        return draw => Draw(set, guesses, draw);
+    }
+
+    // The hands are drawn too: which set-up is worth having depends on them, and the reader's are not known.
+    private (Setup Setup, CastTask Task)? Draw(IReadOnlyList<string> set, GuessedKey[] guesses, int draw) =>
+        GuessDraw.Make(source, [.. overrides, .. set], guesses, g => _design.Share(g, draw)).Scenario.Scenario is { Cast: CastTask task } whole ? (whole.Setup, task) : null;
+
+    private sealed record Row
+    {
+        public required IReadOnlyList<AcrossPick> Picks { get; init; }
+
+        public required string Option { get; init; }
+
+        public required string Label { get; set; }
+
+        public required ScenarioResult Here { get; init; }
+
+        public required Func<int, (Setup Setup, CastTask Task)?> Drawn { get; init; }
+
+        public double Number => Picks.Count == 1 ? Picks[0].Shown.Number : double.NaN;
     }
 }

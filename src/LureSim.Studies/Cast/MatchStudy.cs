@@ -119,7 +119,7 @@ public static class MatchStudy
         double perEffort = GainM([cast], effort, run, context.Stop) / (0.1 * effort);
         run ??= (s, t) => CastRunner.Run(s, t, context);
         Outcome<CastResult> one = run(cast.Setup with { Hands = cast.Setup.Hands with { Effort = effort } }, cast.Task);
-        return one.IsWhole && perEffort > 0.0 ? CastCase.ScatterM(one.Result) / perEffort : double.NaN;
+        return one.IsWhole && perEffort > 0.0 ? CastDraw.Of(one.Result).SigmaM / perEffort : double.NaN;
     }
 
     private static double Mean(double[] values, double[] weights) => values.Zip(weights, (v, w) => w * v).Sum() / weights.Sum();

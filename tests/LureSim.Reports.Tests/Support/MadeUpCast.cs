@@ -7,6 +7,7 @@ using LureSim.Model.Lures;
 using LureSim.Model.Media;
 using LureSim.Model.Reels;
 using LureSim.Model.Rods;
+using LureSim.Studies.Cast;
 
 namespace LureSim.Reports.Tests.Support;
 
@@ -63,17 +64,16 @@ internal static class MadeUpCast
         };
     }
 
-    /// <summary>Four set-ups, the third failed; draws with the same luck.</summary>
-    public static Studies.Cast.CastAcross Across()
-    {
-        double[] none = [double.NaN, double.NaN, double.NaN];
-        return new("Made up", "rod length, ft", true, "the same load",
-        [
-            new("short", 1, Result(ReelKind.Fixed), null, [22.0, 31.0, 38.0]), new("mid", 2, Result(ReelKind.Fixed, 36.0), null, [27.0, 35.0, 41.0]),
-            new("long", 3, null, "too long", none),
-            new("longest", 4, Result(ReelKind.Fixed, 32.5), null, [22.5, 32.0, 38.0]),
-        ]);
-    }
+    /// <summary>Four set-ups, the first the reference, the third failed; draws with the same luck.</summary>
+    public static CastAcross Across() => new("Made up", "rod length, ft", "the same load",
+    [
+        new("short", Result(ReelKind.Fixed), null, Draws(22.0, 31.0, 38.0)), new("mid", Result(ReelKind.Fixed, 36.0), null, Draws(27.0, 35.0, 41.0)),
+        new("long", null, "too long", Draws(double.NaN, double.NaN, double.NaN)),
+        new("longest", Result(ReelKind.Fixed, 32.5), null, Draws(22.5, 32.0, 38.0)),
+    ], 0, true);
+
+    /// <summary>Draws with these means; NaN for one that failed.</summary>
+    public static CastDraw[] Draws(params double[] means) => [.. means.Select(m => double.IsNaN(m) ? CastDraw.Failed : new CastDraw(m, m - 3.0, m + 2.0))];
 
     private static double Butt(double t) => -1.2 + (1.5 * t / ReleaseS);
 

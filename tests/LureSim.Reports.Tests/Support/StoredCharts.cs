@@ -33,7 +33,7 @@ internal static class StoredCharts
         ("cast_release", typeof(ReleaseChart), () => ReleaseChart.Build(MadeUpCast.Result(ReelKind.Revolving))),
         ("cast_energy", typeof(EnergyBars), () => EnergyBars.Build(MadeUpCast.Result(ReelKind.Revolving))),
         ("cast_across", typeof(CastAcrossChart), () => CastAcrossChart.Build(MadeUpCast.Across())),
-        ("cast_across_words", typeof(CastAcrossChart), () => CastAcrossChart.Build(MadeUpCast.Across() with { IsNumeric = false })),
+        ("cast_across_holes", typeof(CastAcrossChart), () => CastAcrossChart.Build(Holes())),
         ("cast_match", typeof(MatchChart), () => MatchChart.Build(Match())),
         ("trim_side", typeof(TrimView), () => TrimView.Build("Made up", MadeUpTrim.Result())),
         ("trim_righting", typeof(TrimRighting), () => TrimRighting.Build("Made up", MadeUpTrim.Result())),
@@ -61,6 +61,13 @@ internal static class StoredCharts
     {
         Model.Retrieve.RetrieveResult twitched = MadeUpRetrieve.Result(pattern: Model.Retrieve.WalkPattern.Tracking);
         return twitched with { Task = twitched.Task with { StrokeM = 0.0 }, Twitches = [] };
+    }
+
+    // The last is the reference, and a draw of the second failed.
+    private static CastAcross Holes()
+    {
+        CastAcross whole = MadeUpCast.Across();
+        return whole with { Cases = [whole.Cases[0], whole.Cases[1] with { Draws = MadeUpCast.Draws(27.0, double.NaN, 41.0) }, .. whole.Cases.Skip(2)], ReferenceIndex = 3 };
     }
 
     private static MatchReport Match() => new(

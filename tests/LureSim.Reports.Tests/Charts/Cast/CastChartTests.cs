@@ -55,13 +55,14 @@ public sealed class CastChartTests
         string[] words = [.. chart.Model.Annotations.OfType<TextAnnotation>().Select(a => a.Text ?? "")];
         Assert.Equal(3, words.Length);
         Assert.Contains("no cast", words);
-        Assert.Contains(words, w => w.Contains("you will", StringComparison.Ordinal) && w.EndsWith("% of draws)", StringComparison.Ordinal));
+        Assert.Contains("30.0 m, reference", words);
+        Assert.Contains(words, w => w.StartsWith("32.0 m, +2.0: you will notice (chance ", StringComparison.Ordinal));
     }
 
     [Fact]
     public void The_text_of_a_comparison_fits_the_terminal_and_names_the_failure()
     {
-        string text = CastAcrossText.Build(Across(), new RunNotes([], []));
+        string text = CastAcrossText.Build(Across(), new RunNotes([], []), pairs: true);
         Assert.Contains("long: too long", text, StringComparison.Ordinal);
         Assert.Contains("same load", text, StringComparison.Ordinal);
         Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, Closing.Width));
@@ -71,8 +72,9 @@ public sealed class CastChartTests
     {
         CastResult one = Cast(ReelKind.Fixed), two = Cast(ReelKind.Fixed, 0.6);
         return new(
-            "Made up", "rod length, ft", true, "the same load",
-            [new("short", 1, one, null, [20.0, 30.0, 40.0]), new("mid", 2, two, null, [22.0, 33.0, 41.0]), new("long", 3, null, "too long", [double.NaN, double.NaN, double.NaN])]);
+            "Made up", "rod length, ft", "the same load",
+            [new("short", one, null, MadeUpCast.Draws(20.0, 30.0, 40.0)), new("mid", two, null, MadeUpCast.Draws(22.0, 33.0, 41.0)), new("long", null, "too long", MadeUpCast.Draws(double.NaN, double.NaN, double.NaN))],
+            0, true);
     }
 
     private static CastResult Cast(ReelKind reel, double overhang = 0.45)
