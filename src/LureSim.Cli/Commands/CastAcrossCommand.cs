@@ -1,5 +1,6 @@
 using LureSim.Cli.Running;
 using LureSim.Reports.Cast;
+using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Json;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
@@ -34,6 +35,7 @@ internal static class CastAcrossCommand
             return ExitCode.BadInput;
         }
 
+        using OutputFolder? folder = values.Open(stop);
         IReadOnlyList<CastCase> cases;
         using (var progress = new ProgressLine("cast", terminal, values.Quiet))
         {
@@ -44,9 +46,9 @@ internal static class CastAcrossCommand
             scenario.Setup!.Title, string.Join(" and ", axes.Select(a => a.Key.Title)), axes is [{ Key.IsNumeric: true }], axes.FirstOrDefault(a => a.IsLadder)?.Law, cases);
         EffectiveScenario own = scenario.Effective();
         RunNotes notes = Capabilities.Notes(Capabilities.Cast, scenario, own);
-        if (values.Folder is not null)
+        if (folder is not null)
         {
-            CastAcrossFiles.Write(values.Folder, result, own.ToToml(), notes, values.Plots);
+            CastAcrossFiles.Write(folder, result, own.ToToml(), notes, values.Plots);
         }
 
         terminal.Print(values, stream => CastAcrossJson.Write(stream, result, notes), () => CastAcrossText.Build(result, notes));
