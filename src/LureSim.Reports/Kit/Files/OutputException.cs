@@ -21,7 +21,10 @@ public sealed class OutputException : Exception
     /// <summary>Whether an exception is the system's refusal rather than a mistake of the program.</summary>
     /// <param name="e">Exception.</param>
     internal static bool IsSystem(Exception e) =>
-        e is IOException or UnauthorizedAccessException or NotSupportedException or System.Security.SecurityException;
+        e is IOException or UnauthorizedAccessException or NotSupportedException or System.Security.SecurityException || IsTooLong(e);
+
+    // A file that grows past what its file system or its owner's limit allows: .NET blames an argument.
+    private static bool IsTooLong(Exception e) => e is ArgumentOutOfRangeException { ParamName: "value", TargetSite.DeclaringType.Name: nameof(RandomAccess) };
 
     // "Access is denied" hides the system's own words one level down.
     private static string FirstLine(Exception cause) => cause.GetBaseException().Message.ReplaceLineEndings("\n").Split('\n')[0];
