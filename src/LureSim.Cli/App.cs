@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using LureSim.Cli.Running;
 using LureSim.Model;
 using LureSim.Reports.Kit.Files;
 using LureSim.Studies.Sweep;
@@ -17,6 +18,12 @@ public static class App
     public static int Run(string[] args, Terminal terminal, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(terminal);
+        Terminal safe = terminal with { Out = new GuardedWriter(terminal.Out, "standard output"), Error = new GuardedWriter(terminal.Error, null) };
+        return Guarded(() => Parsed(args, safe, stop), safe);
+    }
+
+    private static int Parsed(string[] args, Terminal terminal, CancellationToken stop)
+    {
         ParseResult parsed = Root(terminal, stop).Parse(args);
         if (parsed.Errors.Count > 0 && parsed.Action is not System.CommandLine.Help.HelpAction)
         {
@@ -36,7 +43,7 @@ public static class App
             EnableDefaultExceptionHandler = false,
             ProcessTerminationTimeout = null,
         };
-        return Guarded(() => parsed.Invoke(configuration), terminal);
+        return parsed.Invoke(configuration);
     }
 
     private static RootCommand Root(Terminal terminal, CancellationToken stop)

@@ -1,5 +1,6 @@
 using LureSim.Cli.Running;
 using LureSim.Reports.Cadence;
+using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Json;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
@@ -35,6 +36,7 @@ internal static class CadenceAcross
             return ExitCode.BadInput;
         }
 
+        using OutputFolder? folder = values.Open(stop);
         RhythmSearch[] searches;
         using (var progress = new ProgressLine("cadence", terminal, values.Quiet))
         {
@@ -42,17 +44,17 @@ internal static class CadenceAcross
         }
 
         AcrossCase[] cases = [.. searches.Select((s, i) => AcrossCase.Of(combinations[i].Values, s, SustainedTorque.Of(scenarios[i])))];
-        return Tell(values, source, new AcrossResult(scenarios[0].Setup!.Title, [.. axes.Select(a => a.Key)], cases), terminal);
+        return Tell(values, folder, source, new AcrossResult(scenarios[0].Setup!.Title, [.. axes.Select(a => a.Key)], cases), terminal);
     }
 
-    private static int Tell(CommonValues values, ScenarioSource source, AcrossResult result, Terminal terminal)
+    private static int Tell(CommonValues values, OutputFolder? folder, ScenarioSource source, AcrossResult result, Terminal terminal)
     {
         ScenarioResult plain = source.Resolve(values.Overrides);
         EffectiveScenario effective = plain.Effective();
         RunNotes notes = Capabilities.Notes(Capabilities.Cadence, plain, effective);
-        if (values.Folder is not null)
+        if (folder is not null)
         {
-            CadenceFiles.Write(values.Folder, result, effective.ToToml(), notes, values.Plots);
+            CadenceFiles.Write(folder, result, effective.ToToml(), notes, values.Plots);
         }
 
         terminal.Print(values, stream => AcrossJson.Write(stream, result, notes), () => AcrossText.Build(result, notes));

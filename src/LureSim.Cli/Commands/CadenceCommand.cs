@@ -1,6 +1,7 @@
 using System.CommandLine;
 using LureSim.Cli.Running;
 using LureSim.Reports.Cadence;
+using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Json;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
@@ -40,8 +41,8 @@ public static class CadenceCommand
         command.Add(across);
         command.Add(map);
         command.SetAction(parsed => parsed.GetResult(map) is null
-            ? Run(options.Read(parsed), search, doubt, across, parsed, terminal, stop)
-            : Map(options.Read(parsed), search, parsed.GetValue(map) ?? MapAxes.Default, parsed, terminal, stop));
+            ? Run(options.Read(parsed, parsed.GetValue(across) is { Length: > 0 } ? "cadence-across" : "cadence"), search, doubt, across, parsed, terminal, stop)
+            : Map(options.Read(parsed, "cadence-map"), search, parsed.GetValue(map) ?? MapAxes.Default, parsed, terminal, stop));
         command.Validators.Add(result =>
         {
             if (result.GetResult(map) is not null && result.GetResult(across) is not null)
@@ -94,6 +95,7 @@ public static class CadenceCommand
 
     private static int Single(CommonValues values, ScenarioResult scenario, CadencePlan plan, int runs, Terminal terminal, CancellationToken stop)
     {
+        using OutputFolder? folder = values.Open(stop);
         CadenceResult result;
         using (var progress = new ProgressLine("cadence", terminal, values.Quiet))
         {
@@ -110,9 +112,9 @@ public static class CadenceCommand
 
         EffectiveScenario effective = scenario.Effective();
         RunNotes notes = Capabilities.Notes(Capabilities.Cadence, scenario, effective);
-        if (values.Folder is not null)
+        if (folder is not null)
         {
-            CadenceFiles.Write(values.Folder, result, effective.ToToml(), notes, values.Plots, doubt);
+            CadenceFiles.Write(folder, result, effective.ToToml(), notes, values.Plots, doubt);
         }
 
         terminal.Print(values, stream => CadenceJson.Write(stream, result, notes, doubt), () => CadenceText.Build(result, notes, doubt));

@@ -3,6 +3,7 @@ using LureSim.Model;
 using LureSim.Model.Assembly;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Cadence;
+using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Json;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
@@ -28,27 +29,44 @@ internal static class CadenceMapCommand
         ScenarioSource source = ScenarioSource.Load(values.File, Activities.Retrieve);
         ScenarioResult plain = source.Resolve(values.Overrides);
         var map = new MapPlan(Starts: plan.Starts, Run: plan.Runs, Threads: plan.Threads);
-        MapGrid grid;
-        using (var progress = new ProgressLine("map", terminal, values.Quiet))
+        var empty = new MapResult(
+            plain.Setup!.Title, Key(axes[0]), Key(axes[1]), Numbers(axes[0], map.Width), Numbers(axes[1], map.Height), MapGrid.Part([]), map);
+        var finished = new List<MapSample>();
+        using OutputFolder? folder = values.Open(stop);
+        using var progress = new ProgressLine("map", terminal, values.Quiet);
+        try
         {
-            grid = MapStudy.Run(map, Make, null, progress.Report, stop);
+            MapGrid grid = MapStudy.Run(map, Make, null, progress.Report, finished.Add, stop);
+            progress.Dispose();
+            return Tell(values, folder, plain, empty with { Grid = grid }, terminal);
         }
-
-        var result = new MapResult(
-            plain.Setup!.Title, Key(axes[0]), Key(axes[1]), Numbers(axes[0], grid.Patterns.GetLength(0)), Numbers(axes[1], grid.Patterns.GetLength(1)), grid, map);
-        return Tell(values, plain, result, terminal);
+        catch (OperationCanceledException) when (values.Folder is not null && finished.Exists(s => s.Point is not null))
+        {
+            progress.Dispose();
+            return KeepPart(values, plain, empty with { Grid = MapGrid.Part(finished) }, terminal);
+        }
 
         (Setup Setup, RetrieveTask Task)? Make(double x, double y) =>
             source.Resolve([.. values.Overrides, MapAxes.At(axes[0], x), MapAxes.At(axes[1], y)]).Scenario is { Retrieve: RetrieveTask task } here ? (here.Setup, task) : null;
     }
 
-    private static int Tell(CommonValues values, ScenarioResult plain, MapResult result, Terminal terminal)
+    // In a folder of its own, so that an earlier whole map stays what it is. The wish to stop is granted; this is what it leaves.
+    private static int KeepPart(CommonValues values, ScenarioResult plain, MapResult part, Terminal terminal)
+    {
+        EffectiveScenario effective = plain.Effective();
+        using var folder = new OutputFolder(Path.Combine(values.Folder!, "stopped"), values.Kind + "-stopped");
+        MapFiles.Write(folder, part, effective.ToToml(), Capabilities.Notes(Capabilities.Cadence, plain, effective), values.Plots);
+        terminal.Error.WriteLine($"stopped: {part.Grid.Samples.Count} finished points of the map are kept in {folder.Path}");
+        return ExitCode.Stopped;
+    }
+
+    private static int Tell(CommonValues values, OutputFolder? folder, ScenarioResult plain, MapResult result, Terminal terminal)
     {
         EffectiveScenario effective = plain.Effective();
         RunNotes notes = Capabilities.Notes(Capabilities.Cadence, plain, effective);
-        if (values.Folder is not null)
+        if (folder is not null)
         {
-            MapFiles.Write(values.Folder, result, effective.ToToml(), notes, values.Plots);
+            MapFiles.Write(folder, result, effective.ToToml(), notes, values.Plots);
         }
 
         terminal.Print(values, stream => MapFiles.WriteJson(stream, result, notes), () => MapText.Build(result, notes));

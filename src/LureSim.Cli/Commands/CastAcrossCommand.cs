@@ -1,5 +1,6 @@
 using LureSim.Cli.Running;
 using LureSim.Reports.Cast;
+using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Json;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
@@ -33,6 +34,7 @@ internal static class CastAcrossCommand
             return ExitCode.BadInput;
         }
 
+        using OutputFolder? folder = values.Open(stop);
         IReadOnlyList<CastCase> cases;
         using (var progress = new ProgressLine("cast", terminal, values.Quiet))
         {
@@ -43,9 +45,9 @@ internal static class CastAcrossCommand
             scenario.Setup!.Title, string.Join(" and ", asked.Axes.Select(a => a.Key.Title)), asked.Axes.FirstOrDefault(a => a.IsLadder)?.Law, cases, casts.Reference, asked.Against is null);
         EffectiveScenario own = scenario.Effective();
         RunNotes notes = Capabilities.Notes(Capabilities.Cast, scenario, own);
-        if (values.Folder is not null)
+        if (folder is not null)
         {
-            CastAcrossFiles.Write(values.Folder, result, own.ToToml(), notes, values.Plots);
+            CastAcrossFiles.Write(folder, result, own.ToToml(), notes, values.Plots);
         }
 
         terminal.Print(values, stream => CastAcrossJson.Write(stream, result, notes), () => CastAcrossText.Build(result, notes, asked.Pairs));

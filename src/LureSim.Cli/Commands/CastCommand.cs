@@ -1,6 +1,7 @@
 using System.CommandLine;
 using LureSim.Cli.Running;
 using LureSim.Reports.Cast;
+using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Json;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
@@ -35,7 +36,8 @@ public static class CastCommand
         {
             var faults = new List<ScenarioFault>();
             (int runs, int threads) = doubt.Read(parsed, faults);
-            CommonValues values = options.Read(parsed);
+            string kind = parsed.GetValue(match) is not null ? "cast-match" : parsed.GetValue(comparing.Across) is { Length: > 0 } ? "cast-across" : "cast";
+            CommonValues values = options.Read(parsed, kind);
             IReadOnlyList<MeasuredCastText>? measured = parsed.GetValue(match) is string text ? MeasuredCasts.Read(text, faults) : null;
             Comparison asked = comparing.Read(Capabilities.Cast, values, parsed, faults);
             if (ScenarioInput.Read(values, faults, terminal, Activities.Cast) is not ScenarioResult scenario)
@@ -75,13 +77,14 @@ public static class CastCommand
 
     private static int Run(CommonValues values, ScenarioResult scenario, int runs, int threads, Terminal terminal, CancellationToken stop)
     {
+        using OutputFolder? folder = values.Open(stop);
         CastReport report = CastStudy.Run(scenario.Setup!, scenario.Cast!, threads, new(null, stop)).Demand();
         DoubtStudy? doubt = runs > 0 ? Doubt(values, runs, threads, terminal, stop) : null;
         EffectiveScenario effective = scenario.Effective();
         RunNotes notes = Capabilities.Notes(Capabilities.Cast, scenario, effective);
-        if (values.Folder is not null)
+        if (folder is not null)
         {
-            CastFiles.Write(values.Folder, report, effective.ToToml(), notes, values.Plots, doubt);
+            CastFiles.Write(folder, report, effective.ToToml(), notes, values.Plots, doubt);
         }
 
         terminal.Print(values, stream => CastJson.Write(stream, report, notes, doubt), () => CastText.Build(report, notes, doubt));

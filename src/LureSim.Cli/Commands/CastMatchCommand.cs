@@ -1,6 +1,7 @@
 using LureSim.Cli.Running;
 using LureSim.Model;
 using LureSim.Reports.Cast;
+using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Json;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
@@ -31,6 +32,7 @@ internal static class CastMatchCommand
             return ExitCode.BadInput;
         }
 
+        using OutputFolder? folder = values.Open(stop);
         EffectiveScenario effective = scenario.Effective();
         Outcome<MatchReport> outcome = Fit(values, match, scenario, measured, threads, terminal, stop);
         if (!outcome.IsWhole)
@@ -41,9 +43,9 @@ internal static class CastMatchCommand
 
         MatchReport report = outcome.Result;
         RunNotes notes = Capabilities.Notes(Capabilities.Cast, scenario, effective);
-        if (values.Folder is not null)
+        if (folder is not null)
         {
-            MatchFiles.Write(values.Folder, report, effective.ToToml(), notes, values.Plots);
+            MatchFiles.Write(folder, report, effective.ToToml(), notes, values.Plots);
         }
 
         terminal.Print(values, stream => MatchFiles.WriteJson(stream, report, notes), () => MatchText.Build(report, notes, values.Folder));

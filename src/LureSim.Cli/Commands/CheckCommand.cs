@@ -15,7 +15,7 @@ public static class CheckCommand
         var effective = new Option<bool>("--effective") { Description = "Print the scenario with every default spelled out." };
         var command = new Command("check", "Read a scenario and say what is wrong or guessed, without a run.") { effective };
         options.AddTo(command);
-        command.SetAction(parsed => Run(options.Read(parsed), parsed.GetValue(effective), terminal));
+        command.SetAction(parsed => Run(options.Read(parsed, "check"), parsed.GetValue(effective), terminal));
         return command;
     }
 

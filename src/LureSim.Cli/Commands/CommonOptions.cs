@@ -1,5 +1,6 @@
 using System.CommandLine;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Files;
 
 namespace LureSim.Cli.Commands;
 
@@ -20,7 +21,7 @@ public sealed class CommonOptions
     /// <summary>Output folder.</summary>
     public Option<string?> Out { get; } = new("--out")
     {
-        Description = "Folder for the files; default out/NAME, or no files with --json.",
+        Description = "Folder for the files; default out/NAME/COMMAND, or no files with --json.",
         HelpName = "dir",
     };
 
@@ -54,14 +55,16 @@ public sealed class CommonOptions
 
     /// <summary>The values given.</summary>
     /// <param name="parsed">Parsed arguments.</param>
-    public CommonValues Read(ParseResult parsed)
+    /// <param name="kind">What the files will be, for example <c>cadence-map</c>: the end of the default folder.</param>
+    public CommonValues Read(ParseResult parsed, string kind)
     {
         ArgumentNullException.ThrowIfNull(parsed);
         string file = parsed.GetRequiredValue(File);
         bool json = parsed.GetValue(Json);
-        string? folder = parsed.GetValue(Out) ?? (json ? null : Path.Combine("out", Path.GetFileNameWithoutExtension(file)));
-        return new CommonValues(
-            file, parsed.GetValue(Set) ?? [], folder, json, Enum.Parse<PlotFormat>(parsed.GetValue(Plots)!, ignoreCase: true), parsed.GetValue(Quiet));
+        string own = Path.Combine("out", Path.GetFileNameWithoutExtension(file), kind);
+        string? folder = parsed.GetValue(Out) ?? (json ? null : own);
+        var plots = Enum.Parse<PlotFormat>(parsed.GetValue(Plots)!, ignoreCase: true);
+        return new CommonValues(file, parsed.GetValue(Set) ?? [], folder, own, kind, json, plots, parsed.GetValue(Quiet));
     }
 }
 
@@ -69,8 +72,17 @@ public sealed class CommonOptions
 /// <param name="File">Scenario file.</param>
 /// <param name="Overrides">Texts key=value.</param>
 /// <param name="Folder">Output folder, or null for no files.</param>
+/// <param name="OwnFolder">Output folder where none is given.</param>
+/// <param name="Kind">What the files will be.</param>
 /// <param name="Json">Print JSON.</param>
 /// <param name="Plots">Pictures.</param>
 /// <param name="Quiet">Print no text.</param>
 public sealed record CommonValues(
-    string File, IReadOnlyList<string> Overrides, string? Folder, bool Json, PlotFormat Plots, bool Quiet);
+    string File, IReadOnlyList<string> Overrides, string? Folder, string OwnFolder, string Kind, bool Json, PlotFormat Plots, bool Quiet)
+{
+    /// <summary>Opens the output folder, before a run, so that one that cannot be written is found in time.</summary>
+    /// <param name="stop">Set when the person stops the run.</param>
+    /// <returns>Null where no files are wanted.</returns>
+    /// <exception cref="OutputException">It cannot be written, or holds the results of another command.</exception>
+    public OutputFolder? Open(CancellationToken stop) => Folder is null ? null : new(Folder, Kind, stop);
+}

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using LureSim.Cli.Sweeps;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Sweep;
 using LureSim.Studies.Sweep;
 
@@ -11,7 +12,8 @@ internal static class MergeCommand
 {
     /// <summary>Makes the command.</summary>
     /// <param name="terminal">Where to write.</param>
-    public static Command Create(Terminal terminal)
+    /// <param name="stop">Set when the person stops it.</param>
+    public static Command Create(Terminal terminal, CancellationToken stop)
     {
         var parts = new Argument<string[]>("parts")
         {
@@ -27,27 +29,40 @@ internal static class MergeCommand
             HelpName = "kind",
             DefaultValueFactory = _ => "both",
         };
+        var mix = new Option<bool>("--mix-machines") { Description = "Join rows of different kinds of machines, whose last digits may differ." };
         plots.AcceptOnlyFromAmong("svg", "png", "both", "none");
-        var command = new Command("merge", "Join the parts of a sweep (luresim sweep merge PART...); gaps, overlaps and strangers are refused.") { parts, output, json, quiet, plots };
+        var command = new Command("merge", "Join the parts of a sweep (luresim sweep merge PART...); gaps, overlaps and strangers are refused.") { parts, output, json, quiet, plots, mix };
         command.SetAction(parsed =>
         {
-            string[] files = [.. parsed.GetRequiredValue(parts).SelectMany(Files)];
+            Journal[] journals = [.. parsed.GetRequiredValue(parts).SelectMany(Files).Select(Read)];
+            MachineMix.Refuse(journals, null, parsed.GetValue(mix), terminal);
+            SweepTable table = SweepTable.Join(journals);
             var format = Enum.Parse<PlotFormat>(parsed.GetValue(plots)!, ignoreCase: true);
-            return Run(files, parsed.GetValue(output), format, parsed.GetValue(json), parsed.GetValue(quiet), terminal);
+            string folder = parsed.GetValue(output) ?? (Path.GetDirectoryName(journals[0].Path) is { Length: > 0 } beside ? beside : ".");
+            Write(folder, table, format, stop);
+            return SweepCommand.Tell(table, folder, parsed.GetValue(json), parsed.GetValue(quiet), terminal);
         });
         return command;
     }
 
-    private static int Run(string[] files, string? output, PlotFormat plots, bool json, bool quiet, Terminal terminal)
+    private static void Write(string path, SweepTable table, PlotFormat plots, CancellationToken stop)
     {
-        SweepTable table = SweepTable.Join([.. files.Select(f => Journal.Read(f) ?? throw new SweepException($"'{f}' is missing or empty"))]);
-        string folder = output ?? Path.GetDirectoryName(files[0]) ?? "";
-        folder = folder.Length == 0 ? "." : folder;
+        using OutputFolder folder = new(path, SweepFiles.Kind, stop);
         SweepFiles.Write(folder, table, Capabilities.Summaries.FirstOrDefault(f => f.Name == table.Header.Command)?.Headlines ?? [], plots);
-        return SweepCommand.Tell(table, folder, json, quiet, terminal);
     }
 
-    private static string[] Files(string path) => Directory.Exists(path)
-        ? [.. Directory.GetFiles(path, "*" + SweepRun.Extension).Order(StringComparer.Ordinal)]
-        : [path];
+    private static Journal Read(string path) =>
+        Journal.Read(path) ?? throw new SweepException($"'{path}' is missing, empty, or no file; a journal of a sweep is due");
+
+    private static string[] Files(string path)
+    {
+        try
+        {
+            return Directory.Exists(path) ? [.. Directory.GetFiles(path, "*" + SweepRun.Extension).Order(StringComparer.Ordinal)] : [path];
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new SweepException($"cannot read '{path}': {e.GetBaseException().Message.ReplaceLineEndings(" ")}");
+        }
+    }
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using LureSim.Cli.Running;
 using LureSim.Model.Retrieve;
+using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Retrieve;
 using LureSim.Scenarios;
@@ -26,7 +27,7 @@ public static class RetrieveCommand
         {
             var faults = new List<ScenarioFault>();
             (int runs, int threads) = doubt.Read(parsed, faults);
-            CommonValues values = options.Read(parsed);
+            CommonValues values = options.Read(parsed, "retrieve");
             return ScenarioInput.Read(values, faults, terminal, Activities.Retrieve) is ScenarioResult scenario
                 ? Run(values, scenario, runs, threads, terminal, stop)
                 : ExitCode.BadInput;
@@ -36,6 +37,7 @@ public static class RetrieveCommand
 
     private static int Run(CommonValues values, ScenarioResult scenario, int runs, int threads, Terminal terminal, CancellationToken stop)
     {
+        using OutputFolder? folder = values.Open(stop);
         RetrieveResult result;
         using (var progress = new ProgressLine("retrieve", terminal, values.Quiet))
         {
@@ -46,9 +48,9 @@ public static class RetrieveCommand
         EffectiveScenario effective = scenario.Effective();
         RunNotes notes = Capabilities.Notes(Capabilities.Retrieve, scenario, effective);
         notes = notes with { Warnings = [.. notes.Warnings, .. result.Attitude?.Notes ?? []] };
-        if (values.Folder is not null)
+        if (folder is not null)
         {
-            RetrieveFiles.Write(values.Folder, result, effective.ToToml(), notes, values.Plots, doubt);
+            RetrieveFiles.Write(folder, result, effective.ToToml(), notes, values.Plots, doubt);
         }
 
         terminal.Print(values, stream => SummaryJson.Write(stream, result, notes, doubt), () => RetrieveText.Build(result, notes, doubt));

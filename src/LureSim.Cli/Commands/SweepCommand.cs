@@ -15,19 +15,18 @@ public static class SweepCommand
     public static Command Create(Terminal terminal, CancellationToken stop)
     {
         var options = new CommonOptions();
-        options.Out.Description = "Folder for the files; default out/NAME-sweep.";
+        options.Out.Description = "Folder for the files; default out/NAME/sweep.";
         var sweep = new SweepOptions();
         var command = new Command("sweep", "A summary over any keys: one row per run, on all cores, in parts if need be.");
         options.AddTo(command);
         sweep.AddTo(command);
-        command.Add(MergeCommand.Create(terminal));
+        command.Add(MergeCommand.Create(terminal, stop));
         command.SetAction(parsed =>
         {
-            CommonValues values = options.Read(parsed);
-            string folder = parsed.GetValue(options.Out) ?? Path.Combine("out", Path.GetFileNameWithoutExtension(values.File) + "-sweep");
+            CommonValues values = options.Read(parsed, SweepFiles.Kind);
             var faults = new List<ScenarioFault>();
             SweepValues wanted = sweep.Read(parsed, faults);
-            return Run(values with { Folder = folder }, wanted, faults, terminal, stop);
+            return Run(values with { Folder = values.Folder ?? values.OwnFolder }, wanted, faults, terminal, stop);
         });
         return command;
     }
@@ -54,7 +53,7 @@ public static class SweepCommand
             return ExitCode.Stopped;
         }
 
-        return run.Finish();
+        return run.Finish(stop);
     }
 
     /// <summary>Prints what a sweep gave.</summary>

@@ -4,15 +4,13 @@ using LureSim.Scenarios.Variation;
 using LureSim.Studies.Batches;
 using LureSim.Studies.Doubt;
 using LureSim.Studies.Figures;
+using LureSim.Studies.Sweep;
 
 namespace LureSim.Cli.Commands;
 
 /// <summary>Options of <c>sweep</c>.</summary>
 public sealed class SweepOptions
 {
-    /// <summary>Most runs of a sweep.</summary>
-    public const int MostRuns = 10_000_000;
-
     private const int MostThreads = 4096;
 
     private readonly Option<string[]> _vary = new("--vary")
@@ -50,6 +48,8 @@ public sealed class SweepOptions
 
     private readonly Option<bool> _resume = new("--resume") { Description = "Go on with a sweep that was stopped or killed." };
 
+    private readonly Option<bool> _mix = new("--mix-machines") { Description = "Go on with rows of another kind of machine, whose last digits may differ." };
+
     private readonly Option<string?> _shard = new("--shard")
     {
         Description = "Run part i of n only, for a job array; sweep merge joins the parts.",
@@ -62,7 +62,7 @@ public sealed class SweepOptions
     {
         ArgumentNullException.ThrowIfNull(to);
         _command.AcceptOnlyFromAmong([.. Capabilities.Summaries.Select(s => s.Name)]);
-        foreach (Option option in (Option[])[_vary, _sample, _doubt, _command, _threads, _resume, _shard])
+        foreach (Option option in (Option[])[_vary, _sample, _doubt, _command, _threads, _resume, _mix, _shard])
         {
             to.Add(option);
         }
@@ -76,8 +76,8 @@ public sealed class SweepOptions
         ArgumentNullException.ThrowIfNull(parsed);
         ArgumentNullException.ThrowIfNull(faults);
         IReadOnlyList<Axis> axes = AxisReader.ReadAll(parsed.GetValue(_vary) ?? [], "--vary", faults);
-        int samples = Counts.Read(parsed.GetValue(_sample), 0, "--sample", 1, MostRuns, faults);
-        int guesses = Counts.Read(parsed.GetValue(_doubt), 0, "--doubt", DoubtAnalysis.FewestRuns, MostRuns, faults);
+        int samples = Counts.Read(parsed.GetValue(_sample), 0, "--sample", 1, SweepPlan.MostRuns, faults);
+        int guesses = Counts.Read(parsed.GetValue(_doubt), 0, "--doubt", DoubtAnalysis.FewestRuns, SweepPlan.MostRuns, faults);
         int cores = Counts.Read(parsed.GetValue(_threads), 0, "--threads", 0, MostThreads, faults);
         Shard? part = parsed.GetValue(_shard) is string text ? Shard.Parse(text) : Shard.Whole;
         if (part is null)
@@ -88,7 +88,7 @@ public sealed class SweepOptions
         CheckAxes(axes, samples, guesses, faults);
         return new(
             axes, samples, guesses, Capabilities.Summaries.First(f => f.Name == parsed.GetValue(_command)), DoubtOptions.Cores(cores),
-            parsed.GetValue(_resume), part ?? Shard.Whole);
+            parsed.GetValue(_resume), parsed.GetValue(_mix), part ?? Shard.Whole);
     }
 
     private static void CheckAxes(IReadOnlyList<Axis> axes, int samples, int guesses, ICollection<ScenarioFault> faults)
@@ -113,9 +113,9 @@ public sealed class SweepOptions
             runs *= samples == 0 ? axis.Values.Count : 1.0;
         }
 
-        if (runs > MostRuns)
+        if (runs > SweepPlan.MostRuns)
         {
-            faults.Add(new("--vary", "", FormattableString.Invariant($"{runs:F0} runs are too many; at most {MostRuns}")));
+            faults.Add(new("--vary", "", FormattableString.Invariant($"{runs:F0} runs are too many; at most {SweepPlan.MostRuns}")));
         }
     }
 }
@@ -127,6 +127,7 @@ public sealed class SweepOptions
 /// <param name="Figures">What to run.</param>
 /// <param name="Threads">Threads, at least 1.</param>
 /// <param name="Resume">Go on with what is there.</param>
+/// <param name="MixMachines">Go on even with rows of another kind of machine.</param>
 /// <param name="Shard">Part to run.</param>
 public sealed record SweepValues(
-    IReadOnlyList<Axis> Axes, int Samples, int Doubt, IFigureSource Figures, int Threads, bool Resume, Shard Shard);
+    IReadOnlyList<Axis> Axes, int Samples, int Doubt, IFigureSource Figures, int Threads, bool Resume, bool MixMachines, Shard Shard);

@@ -1,5 +1,6 @@
 using LureSim.Cli.Commands;
 using LureSim.Cli.Running;
+using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Sweep;
 using LureSim.Scenarios;
 using LureSim.Studies.Batches;
@@ -44,25 +45,25 @@ internal sealed class SweepRun
         RefuseStranger(found);
         Journal? old = _wanted.Resume ? found : null;
         int due = _wanted.Shard.CountOf(_plan.Count), before = old?.DoneCount ?? 0, done = before;
-        using JournalWriter journal = old is null ? JournalWriter.Start(_path, _header) : JournalWriter.Continue(old);
-        if (_wanted.Shard.Number == 1)
-        {
-            // The parts of a job array share a folder; one writer is enough.
-            SweepFiles.WriteScenario(_values.Folder!, _effective);
-        }
-
+        using JournalWriter journal = old is null ? Begin() : JournalWriter.Continue(old, MachineMaths.Here);
         using var progress = new ProgressLine($"sweep of {due} runs", _terminal, _values.Quiet);
         IEnumerable<int> indices = Enumerable.Range(0, _plan.Count).Where(i => _wanted.Shard.Has(i) && old?.Has(i) != true);
         try
         {
             Batch.Execute(indices, _wanted.Threads, i => _plan.Layout.Line(i, _plan.Run(i, stop)), Keep, stop);
+            journal.Force();
             return true;
         }
         catch (OperationCanceledException)
         {
             progress.Dispose();
+            journal.Force();
             _terminal.Error.WriteLine($"stopped: {done} of {due} runs are kept in {_path}; the same command with --resume goes on");
             return false;
+        }
+        catch (OutputException e)
+        {
+            throw new OutputException($"{e.Message}; {done} of {due} runs are kept there: make room, then the same command with --resume goes on");
         }
 
         void Keep(int index, string row)
@@ -74,12 +75,13 @@ internal sealed class SweepRun
     }
 
     /// <summary>Makes the table, or for a part says how to go on.</summary>
-    public int Finish()
+    public int Finish(CancellationToken stop)
     {
         if (_wanted.Shard.IsWhole)
         {
             SweepTable table = SweepTable.Join([Journal.Read(_path)!]);
-            SweepFiles.Write(_values.Folder!, table, _wanted.Figures.Headlines, _values.Plots);
+            using OutputFolder folder = new(_values.Folder!, SweepFiles.Kind, stop);
+            SweepFiles.Write(folder, table, _wanted.Figures.Headlines, _values.Plots);
             return SweepCommand.Tell(table, _values.Folder!, _values.Json, _values.Quiet, _terminal);
         }
 
@@ -90,6 +92,18 @@ internal sealed class SweepRun
         }
 
         return ExitCode.Done;
+    }
+
+    // The parts of a job array share a folder; one writer of the scenario is enough.
+    private JournalWriter Begin()
+    {
+        if (_wanted.Shard.Number == 1)
+        {
+            using OutputFolder folder = new(_values.Folder!, SweepFiles.Kind);
+            SweepFiles.WriteScenario(folder, _effective);
+        }
+
+        return JournalWriter.Start(_path, _header, MachineMaths.Here);
     }
 
     private void RefuseStranger(Journal? found)
@@ -116,9 +130,10 @@ internal sealed class SweepRun
                 $"'{_path}' belongs to another sweep: scenario, what varies, command and version must be the same to go on; choose another --out");
         }
 
+        MachineMix.Refuse([found], MachineMaths.Here, _wanted.MixMachines, _terminal);
         if (found.DamagedCount > 0 && !_values.Quiet)
         {
-            _terminal.Error.WriteLine($"{found.DamagedCount} damaged lines in {_path}: their runs are made again");
+            _terminal.Error.WriteLine($"{found.DamagedCount} damaged or foreign lines in {_path}: their runs are made again");
         }
     }
 }

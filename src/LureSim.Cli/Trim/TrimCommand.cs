@@ -1,6 +1,7 @@
 using System.CommandLine;
 using LureSim.Cli.Commands;
 using LureSim.Model.Trim;
+using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Trim;
 using LureSim.Scenarios;
@@ -22,22 +23,25 @@ internal static class TrimCommand
         options.AddTo(command);
         command.SetAction(parsed =>
         {
-            CommonValues values = options.Read(parsed);
-            return ScenarioInput.Read(values, [], terminal, Capability.Figures!.Asks) is ScenarioResult scenario ? Run(values, scenario, terminal) : ExitCode.BadInput;
+            CommonValues values = options.Read(parsed, "trim");
+            return ScenarioInput.Read(values, [], terminal, Capability.Figures!.Asks) is ScenarioResult scenario
+                ? Run(values, scenario, terminal, stop)
+                : ExitCode.BadInput;
         });
         return command;
     }
 
-    private static int Run(CommonValues values, ScenarioResult scenario, Terminal terminal)
+    private static int Run(CommonValues values, ScenarioResult scenario, Terminal terminal, CancellationToken stop)
     {
-        TrimResult trim = TrimSource.AtRest(scenario);
+        using OutputFolder? folder = values.Open(stop);
+        TrimResult trim = TrimSource.AtRest(scenario, stop);
         string title = scenario.Setup!.Title;
         EffectiveScenario effective = scenario.Effective();
         RunNotes notes = Capabilities.Notes(Capability.Figures!, scenario, effective);
         notes = notes with { Warnings = [.. notes.Warnings, .. trim.Rest.Notes] };
-        if (values.Folder is not null)
+        if (folder is not null)
         {
-            TrimFiles.Write(values.Folder, title, trim, effective.ToToml(), notes, values.Plots);
+            TrimFiles.Write(folder, title, trim, effective.ToToml(), notes, values.Plots);
         }
 
         terminal.Print(values, stream => TrimFiles.WriteJson(stream, title, trim, notes), () => TrimText.Build(title, trim, notes));

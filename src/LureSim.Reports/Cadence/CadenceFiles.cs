@@ -12,16 +12,17 @@ namespace LureSim.Reports.Cadence;
 public static class CadenceFiles
 {
     /// <summary>Writes summary, table, effective scenario and picture of one set-up, all or none.</summary>
-    /// <param name="path">Folder, created when missing.</param>
+    /// <param name="folder">Opened folder.</param>
     /// <param name="result">Rhythms.</param>
     /// <param name="effectiveToml">The scenario with every default spelled out.</param>
     /// <param name="notes">Warnings and guesses.</param>
     /// <param name="plots">Which pictures.</param>
     /// <param name="doubt">What the guesses may change, or null.</param>
-    /// <exception cref="OutputException">The folder cannot be written.</exception>
-    public static void Write(string path, CadenceResult result, string effectiveToml, RunNotes notes, PlotFormat plots, DoubtStudy? doubt = null)
+    /// <exception cref="OutputException">A file cannot be written.</exception>
+    /// <exception cref="OperationCanceledException">Stopped before the set was whole.</exception>
+    public static void Write(OutputFolder folder, CadenceResult result, string effectiveToml, RunNotes notes, PlotFormat plots, DoubtStudy? doubt = null)
     {
-        using var folder = new OutputFolder(path);
+        ArgumentNullException.ThrowIfNull(folder);
         folder.Add("summary.json", stream => CadenceJson.Write(stream, result, notes, doubt));
         folder.Add("cadence.csv", stream => CadenceCsv.Write(stream, [], [([], result)]));
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
@@ -39,16 +40,17 @@ public static class CadenceFiles
     }
 
     /// <summary>Writes summary, table, effective scenario and pictures of many set-ups, all or none.</summary>
-    /// <param name="path">Folder, created when missing.</param>
+    /// <param name="folder">Opened folder.</param>
     /// <param name="result">Rhythms of many set-ups.</param>
     /// <param name="effectiveToml">The scenario that they vary, with every default spelled out.</param>
     /// <param name="notes">Warnings and guesses.</param>
     /// <param name="plots">Which pictures.</param>
-    /// <exception cref="OutputException">The folder cannot be written.</exception>
-    public static void Write(string path, AcrossResult result, string effectiveToml, RunNotes notes, PlotFormat plots)
+    /// <exception cref="OutputException">A file cannot be written.</exception>
+    /// <exception cref="OperationCanceledException">Stopped before the set was whole.</exception>
+    public static void Write(OutputFolder folder, AcrossResult result, string effectiveToml, RunNotes notes, PlotFormat plots)
     {
         ArgumentNullException.ThrowIfNull(result);
-        using var folder = new OutputFolder(path);
+        ArgumentNullException.ThrowIfNull(folder);
         folder.Add("summary.json", stream => AcrossJson.Write(stream, result, notes));
         folder.Add("cadence.csv", stream => CadenceCsv.Write(stream, [.. result.Keys.Select(k => k.Name)], Rows(result)));
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));

@@ -13,20 +13,21 @@ namespace LureSim.Reports.Cadence;
 /// <summary>Files of a map.</summary>
 public static class MapFiles
 {
-    /// <summary>Writes summary, samples, effective scenario and picture, all or none.</summary>
-    /// <param name="path">Folder, created when missing.</param>
+    /// <summary>Writes summary, samples, effective scenario and, of a whole map, a picture; all or none.</summary>
+    /// <param name="folder">Opened folder.</param>
     /// <param name="result">Map.</param>
     /// <param name="effectiveToml">The scenario that it varies, with every default spelled out.</param>
     /// <param name="notes">Warnings and guesses.</param>
     /// <param name="plots">Which pictures.</param>
-    /// <exception cref="OutputException">The folder cannot be written.</exception>
-    public static void Write(string path, MapResult result, string effectiveToml, RunNotes notes, PlotFormat plots)
+    /// <exception cref="OutputException">A file cannot be written.</exception>
+    /// <exception cref="OperationCanceledException">Stopped before the set was whole.</exception>
+    public static void Write(OutputFolder folder, MapResult result, string effectiveToml, RunNotes notes, PlotFormat plots)
     {
-        using var folder = new OutputFolder(path);
+        ArgumentNullException.ThrowIfNull(folder);
         folder.Add("summary.json", stream => WriteJson(stream, result, notes));
         folder.Add("map.csv", stream => WriteCsv(stream, result));
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
-        if (plots != PlotFormat.None)
+        if (plots != PlotFormat.None && result.Grid.IsWhole)
         {
             ChartFiles.Add(folder, [CadenceMap.Build(result, MapText.Headline(result))], plots);
         }
@@ -47,16 +48,18 @@ public static class MapFiles
         {
             json.WriteString("title", result.Title);
             JsonText.List(json, "map", [result.XKey.Name, result.YKey.Name]);
-            json.WriteStartObject("share_of_area");
-            foreach (WalkPattern pattern in Enum.GetValues<WalkPattern>())
+            if (result.Grid.IsWhole)
             {
-                json.WriteNumber(RetrieveFigures.Name(pattern), result.Share(pattern));
+                WriteShares(json, result);
+            }
+            else
+            {
+                json.WriteBoolean("stopped", true);
             }
 
-            json.WriteEndObject();
             WriteWidest(json, result);
             json.WriteNumber("points", result.Grid.Samples.Count);
-            json.WriteNumber("lattice_points", result.Grid.Patterns.Length);
+            json.WriteNumber("lattice_points", result.Plan.Width * result.Plan.Height);
             json.WriteNumber("starts", result.Plan.Starts);
             JsonText.Notes(json, notes);
         });
@@ -80,6 +83,17 @@ public static class MapFiles
     }
 
     private static string Column(string title) => title.Replace(", ", "_", StringComparison.Ordinal);
+
+    private static void WriteShares(Utf8JsonWriter json, MapResult result)
+    {
+        json.WriteStartObject("share_of_area");
+        foreach (WalkPattern pattern in Enum.GetValues<WalkPattern>())
+        {
+            json.WriteNumber(RetrieveFigures.Name(pattern), result.Share(pattern));
+        }
+
+        json.WriteEndObject();
+    }
 
     private static void WriteWidest(Utf8JsonWriter json, MapResult result)
     {

@@ -10,16 +10,17 @@ namespace LureSim.Reports.Cast;
 public static class CastAcrossFiles
 {
     /// <summary>Writes tables, effective scenario and picture, all or none.</summary>
-    /// <param name="path">Folder, created when missing.</param>
+    /// <param name="folder">Opened folder.</param>
     /// <param name="result">Casts of several set-ups.</param>
     /// <param name="effectiveToml">The scenario with every default spelled out.</param>
     /// <param name="notes">Warnings and guesses.</param>
     /// <param name="plots">Which pictures.</param>
-    /// <exception cref="OutputException">The folder cannot be written.</exception>
-    public static void Write(string path, CastAcross result, string effectiveToml, RunNotes notes, PlotFormat plots)
+    /// <exception cref="OutputException">A file cannot be written.</exception>
+    /// <exception cref="OperationCanceledException">Stopped before the set was whole.</exception>
+    public static void Write(OutputFolder folder, CastAcross result, string effectiveToml, RunNotes notes, PlotFormat plots)
     {
         ArgumentNullException.ThrowIfNull(result);
-        using var folder = new OutputFolder(path);
+        ArgumentNullException.ThrowIfNull(folder);
         folder.Add("cast_across.json", stream => CastAcrossJson.Write(stream, result, notes));
         folder.Add("cast_across.csv", Encoding.UTF8.GetBytes(CastAcrossCsv.Cases(result)));
         folder.Add("cast_across_pairs.csv", Encoding.UTF8.GetBytes(CastAcrossCsv.Pairs(result)));

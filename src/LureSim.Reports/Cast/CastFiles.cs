@@ -13,17 +13,18 @@ namespace LureSim.Reports.Cast;
 public static class CastFiles
 {
     /// <summary>Writes figures, series, effective scenario and pictures, all or none.</summary>
-    /// <param name="path">Folder, created when missing.</param>
+    /// <param name="folder">Opened folder.</param>
     /// <param name="report">Cast.</param>
     /// <param name="effectiveToml">The scenario with every default spelled out.</param>
     /// <param name="notes">Warnings and guesses.</param>
     /// <param name="plots">Which pictures.</param>
     /// <param name="doubt">What the guesses may change, or null.</param>
-    /// <exception cref="OutputException">The folder cannot be written.</exception>
-    public static void Write(string path, CastReport report, string effectiveToml, RunNotes notes, PlotFormat plots, DoubtStudy? doubt = null)
+    /// <exception cref="OutputException">A file cannot be written.</exception>
+    /// <exception cref="OperationCanceledException">Stopped before the set was whole.</exception>
+    public static void Write(OutputFolder folder, CastReport report, string effectiveToml, RunNotes notes, PlotFormat plots, DoubtStudy? doubt = null)
     {
         ArgumentNullException.ThrowIfNull(report);
-        using var folder = new OutputFolder(path);
+        ArgumentNullException.ThrowIfNull(folder);
         folder.Add("cast.json", stream => CastJson.Write(stream, report, notes, doubt));
         folder.Add("cast.csv", stream => SeriesCsv.Write(stream, CastChannels.OverTime(report.Cast)));
         folder.Add("cast_release.csv", stream => SeriesCsv.Write(stream, CastChannels.OverRelease(report.Cast)));

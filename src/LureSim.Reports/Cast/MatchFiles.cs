@@ -16,16 +16,17 @@ public static class MatchFiles
     public const string PartName = "angler.toml";
 
     /// <summary>Writes fit, part, effective scenario and picture, all or none.</summary>
-    /// <param name="path">Folder, created when missing.</param>
+    /// <param name="folder">Opened folder.</param>
     /// <param name="report">Fit.</param>
     /// <param name="effectiveToml">The scenario with every default spelled out.</param>
     /// <param name="notes">Warnings and guesses.</param>
     /// <param name="plots">Which pictures; one cast has none.</param>
-    /// <exception cref="OutputException">The folder cannot be written.</exception>
-    public static void Write(string path, MatchReport report, string effectiveToml, RunNotes notes, PlotFormat plots)
+    /// <exception cref="OutputException">A file cannot be written.</exception>
+    /// <exception cref="OperationCanceledException">Stopped before the set was whole.</exception>
+    public static void Write(OutputFolder folder, MatchReport report, string effectiveToml, RunNotes notes, PlotFormat plots)
     {
         ArgumentNullException.ThrowIfNull(report);
-        using var folder = new OutputFolder(path);
+        ArgumentNullException.ThrowIfNull(folder);
         folder.Add("match.json", stream => WriteJson(stream, report, notes));
         folder.Add("match.csv", Encoding.UTF8.GetBytes(Csv(report.Fit)));
         folder.Add(PartName, Encoding.UTF8.GetBytes(Part(report)));

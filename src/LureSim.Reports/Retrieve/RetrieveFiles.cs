@@ -13,16 +13,16 @@ public static class RetrieveFiles
 {
     /// <summary>Writes summary, channels, effective scenario and pictures, all or none; throws
     /// <see cref="OutputException"/> when the folder cannot be written.</summary>
-    /// <param name="path">Folder, created when missing.</param>
+    /// <param name="folder">Opened folder.</param>
     /// <param name="result">Retrieve.</param>
     /// <param name="effectiveToml">The scenario with every default spelled out.</param>
     /// <param name="notes">Warnings and guesses.</param>
     /// <param name="plots">Which pictures.</param>
     /// <param name="doubt">What the guesses may change, or null.</param>
     public static void Write(
-        string path, RetrieveResult result, string effectiveToml, RunNotes notes, PlotFormat plots, DoubtStudy? doubt = null)
+        OutputFolder folder, RetrieveResult result, string effectiveToml, RunNotes notes, PlotFormat plots, DoubtStudy? doubt = null)
     {
-        using var folder = new OutputFolder(path);
+        ArgumentNullException.ThrowIfNull(folder);
         folder.Add("summary.json", stream => SummaryJson.Write(stream, result, notes, doubt));
         folder.Add("series.csv", stream => SeriesCsv.Write(stream, result.Series));
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));

@@ -1,5 +1,6 @@
 using System.Globalization;
 using LureSim.Studies.Batches;
+using LureSim.Studies.Doubt;
 using LureSim.Studies.Sweep;
 
 namespace LureSim.Reports.Sweep;
@@ -12,18 +13,27 @@ namespace LureSim.Reports.Sweep;
 /// <param name="Layout">Columns.</param>
 public sealed record JournalHeader(string Fingerprint, string Command, int Count, Shard Shard, SweepLayout Layout)
 {
-    private const string Format = "luresim-sweep-1";
+    private const string Format = "luresim-sweep-2";
 
     /// <summary>The text of the line; two headers with the same text are of the same part of the same sweep.</summary>
     public string Text => string.Create(
         CultureInfo.InvariantCulture, $"{Format}\t{Fingerprint}\t{Command}\t{Count}\t{Shard}\t{Layout.Counts}\t{Layout.Header}");
 
-    /// <summary>Reads the text; null when it is no header.</summary>
+    /// <summary>Reads the text; null when it is no header that this program could have written.</summary>
     internal static JournalHeader? Parse(string text)
     {
         string[] parts = text.Split('\t');
-        return parts.Length == 7 && parts[0] == Format && Shard.Parse(parts[4]) is Shard shard
-            ? new(parts[1], parts[2], int.Parse(parts[3], CultureInfo.InvariantCulture), shard, SweepLayout.Parse(parts[5], parts[6]))
+        if (parts.Length != 7 || parts[0] != Format || !parts[2].All(char.IsAsciiLetterLower)
+            || !int.TryParse(parts[3], NumberStyles.None, CultureInfo.InvariantCulture, out int count) || count is < 1 or > SweepPlan.MostRuns)
+        {
+            return null;
+        }
+
+        return Shard.Parse(parts[4]) is Shard shard && SweepLayout.TryParse(parts[5], parts[6]) is SweepLayout layout && Divides(layout, count)
+            ? new(parts[1], parts[2], count, shard, layout)
             : null;
     }
+
+    private static bool Divides(SweepLayout layout, int count) =>
+        count % layout.Samples == 0 && (layout.HasDoubt ? layout.Samples >= DoubtAnalysis.FewestRuns : layout.Samples == 1);
 }

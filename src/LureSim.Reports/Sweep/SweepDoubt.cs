@@ -79,7 +79,9 @@ public sealed class SweepDoubt
             : new(guesses, "", null);
     }
 
-    private static double Number(string cell) => cell.Length == 0 ? double.NaN : double.Parse(cell, CultureInfo.InvariantCulture);
+    private static double Number(string cell) => cell.Length == 0 ? double.NaN
+        : double.TryParse(cell, CultureInfo.InvariantCulture, out double value) ? value
+        : throw new SweepException($"a row of the sweep holds '{cell}' where a number is due");
 
     private static string Text(int value) => value.ToString(CultureInfo.InvariantCulture);
 }

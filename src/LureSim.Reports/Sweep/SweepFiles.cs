@@ -12,21 +12,28 @@ namespace LureSim.Reports.Sweep;
 /// <summary>The files of a finished sweep.</summary>
 public static class SweepFiles
 {
+    /// <summary>Kind of the set.</summary>
+    public const string Kind = "sweep";
+
     /// <summary>Name of the table.</summary>
     public const string Table = "sweep.csv";
 
+    private const string Scenario = "effective.toml";
+
     /// <summary>Writes the table and, where guesses were sampled, bands, ranks and pictures; all or none.</summary>
-    /// <param name="path">Folder, created when missing.</param>
+    /// <param name="folder">Opened folder.</param>
     /// <param name="table">Runs.</param>
     /// <param name="headlines">Figures that are drawn.</param>
     /// <param name="plots">Which pictures.</param>
-    /// <exception cref="OutputException">The folder cannot be written.</exception>
-    public static void Write(string path, SweepTable table, IReadOnlyList<HeadlineFigure> headlines, PlotFormat plots)
+    /// <exception cref="OutputException">A file cannot be written.</exception>
+    /// <exception cref="OperationCanceledException">Stopped before the set was whole.</exception>
+    public static void Write(OutputFolder folder, SweepTable table, IReadOnlyList<HeadlineFigure> headlines, PlotFormat plots)
     {
         ArgumentNullException.ThrowIfNull(table);
         ArgumentNullException.ThrowIfNull(headlines);
-        using var folder = new OutputFolder(path);
+        ArgumentNullException.ThrowIfNull(folder);
         folder.Add(Table, table.Write);
+        folder.Keep(Scenario);
         if (table.Header.Layout.HasDoubt)
         {
             AddDoubt(folder, table, headlines, plots);
@@ -35,14 +42,15 @@ public static class SweepFiles
         folder.Commit();
     }
 
-    /// <summary>Writes the effective scenario.</summary>
-    /// <param name="path">Folder, created when missing.</param>
+    /// <summary>Begins a sweep: the effective scenario takes the place of an earlier table, which would be another sweep's.</summary>
+    /// <param name="folder">Opened folder.</param>
     /// <param name="effectiveToml">The scenario with every default spelled out.</param>
-    /// <exception cref="OutputException">The folder cannot be written.</exception>
-    public static void WriteScenario(string path, string effectiveToml)
+    /// <exception cref="OutputException">A file cannot be written.</exception>
+    /// <exception cref="OperationCanceledException">Stopped before the set was whole.</exception>
+    public static void WriteScenario(OutputFolder folder, string effectiveToml)
     {
-        using var folder = new OutputFolder(path);
-        folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
+        ArgumentNullException.ThrowIfNull(folder);
+        folder.Add(Scenario, Encoding.UTF8.GetBytes(effectiveToml));
         folder.Commit();
     }
 
@@ -55,7 +63,7 @@ public static class SweepFiles
         string[] guesses = [.. layout.Guessed.Select(g => g[SweepLayout.GuessMark.Length..])];
         folder.Add("guesses.csv", stream => DoubtFiles.Lines(stream, RankLines(guesses, layout.Numbers, ranks)));
         string subtitle = $"Mean over {table.Header.Count / layout.Samples} points of {layout.Samples} runs each";
-        foreach (HeadlineFigure figure in headlines)
+        foreach (HeadlineFigure figure in headlines.Where(h => layout.Numbers.Contains(h.Key)))
         {
             int f = layout.Numbers.TakeWhile(n => n != figure.Key).Count();
             ChartFiles.Add(

@@ -13,16 +13,17 @@ namespace LureSim.Reports.Trim;
 public static class TrimFiles
 {
     /// <summary>Writes figures, drafts, effective scenario and pictures, all or none.</summary>
-    /// <param name="path">Folder, created when missing.</param>
+    /// <param name="folder">Opened folder.</param>
     /// <param name="title">Title of the scenario.</param>
     /// <param name="trim">Lure at rest.</param>
     /// <param name="effectiveToml">The scenario with every default spelled out.</param>
     /// <param name="notes">Warnings and guesses.</param>
     /// <param name="plots">Which pictures.</param>
-    /// <exception cref="OutputException">The folder cannot be written.</exception>
-    public static void Write(string path, string title, TrimResult trim, string effectiveToml, RunNotes notes, PlotFormat plots)
+    /// <exception cref="OutputException">A file cannot be written.</exception>
+    /// <exception cref="OperationCanceledException">Stopped before the set was whole.</exception>
+    public static void Write(OutputFolder folder, string title, TrimResult trim, string effectiveToml, RunNotes notes, PlotFormat plots)
     {
-        using var folder = new OutputFolder(path);
+        ArgumentNullException.ThrowIfNull(folder);
         folder.Add("trim.json", stream => WriteJson(stream, title, trim, notes));
         folder.Add("trim_drafts.csv", Encoding.UTF8.GetBytes(Drafts(trim)));
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));

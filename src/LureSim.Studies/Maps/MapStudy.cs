@@ -15,7 +15,14 @@ namespace LureSim.Studies.Maps;
 /// <param name="Run">Length and mesh of each run.</param>
 /// <param name="Threads">Most threads; 0 = all cores. No result depends on it.</param>
 public sealed record MapPlan(
-    int CellsX = 12, int CellsY = 8, int Depth = 3, int OtherDepth = 1, int Starts = 3, double LockShare = 0.8, StationaryPlan? Run = null, int Threads = 0);
+    int CellsX = 12, int CellsY = 8, int Depth = 3, int OtherDepth = 1, int Starts = 3, double LockShare = 0.8, StationaryPlan? Run = null, int Threads = 0)
+{
+    /// <summary>Lattice points along x.</summary>
+    public int Width => (CellsX << Depth) + 1;
+
+    /// <summary>Lattice points along y.</summary>
+    public int Height => (CellsY << Depth) + 1;
+}
 
 /// <summary>One sampled point of a map.</summary>
 /// <param name="I">Lattice index along x.</param>
@@ -27,7 +34,16 @@ public sealed record MapSample(int I, int J, RhythmPoint? Point);
 /// <param name="Samples">What was sampled, by column and row.</param>
 /// <param name="Patterns">Pattern at every lattice point; null where the set-up makes no sense or every run failed.</param>
 /// <param name="GlideM">Glide at every lattice point, m; NaN where it does not walk.</param>
-public sealed record MapGrid(IReadOnlyList<MapSample> Samples, WalkPattern?[,] Patterns, double[,] GlideM);
+public sealed record MapGrid(IReadOnlyList<MapSample> Samples, WalkPattern?[,] Patterns, double[,] GlideM)
+{
+    /// <summary>False for a map that was stopped: it has samples, but neither patterns nor glide between them.</summary>
+    public bool IsWhole => Patterns.Length > 0;
+
+    /// <summary>What a stopped study left.</summary>
+    /// <param name="samples">Finished points, in any order.</param>
+    public static MapGrid Part(IEnumerable<MapSample> samples) =>
+        new([.. samples.OrderBy(s => s.I).ThenBy(s => s.J)], new WalkPattern?[0, 0], new double[0, 0]);
+}
 
 /// <summary>Maps the pattern over two quantities, boundaries refined.</summary>
 public static class MapStudy
@@ -42,13 +58,15 @@ public static class MapStudy
     /// <param name="make">The set-up at shares 0 to 1 of both ranges, or null where it makes no sense.</param>
     /// <param name="run">Runs one retrieve; null = the retrieve.</param>
     /// <param name="progress">Called with the share done, from several threads; may be null.</param>
+    /// <param name="finished">Gets each point as soon as all its starts are done, one call at a time, in the order of finishing; may be null.</param>
     /// <param name="stop">Stops between runs.</param>
-    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    /// <exception cref="OperationCanceledException">Stopped; what was finished was handed on.</exception>
     public static MapGrid Run(
         MapPlan plan,
         Func<double, double, (Setup Setup, RetrieveTask Task)?> make,
         Func<Setup, RetrieveTask, StationaryOutcome>? run = null,
         Action<double>? progress = null,
+        Action<MapSample>? finished = null,
         CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(plan);
@@ -57,21 +75,17 @@ public static class MapStudy
         var lattice = new AdaptiveLattice(plan.CellsX, plan.CellsY, plan.Depth, Code(WalkPattern.Alternating), plan.OtherDepth);
         WalkStart[] starts = WalkStart.Spread(plan.Starts);
         var samples = new List<MapSample>();
+        finished += samples.Add;
         double expected = RefinementFactor * (plan.CellsX + 1) * (plan.CellsY + 1) * starts.Length;
         int done = 0;
         for (IReadOnlyList<(int I, int J)> wanted = lattice.Wanted(); wanted.Count > 0; wanted = lattice.Wanted())
         {
-            (Setup Setup, RetrieveTask Task)?[] trials = [.. wanted.Select(p => make(p.I / (lattice.Width - 1.0), p.J / (lattice.Height - 1.0)))];
-            (Setup Setup, RetrieveTask Task)[] batch =
-            [
-                .. trials.OfType<(Setup Setup, RetrieveTask Task)>().SelectMany(t => starts.Select(w => (t.Setup, StationaryRun.Make(t.Task, t.Task.CadencePerS, w, plan.Run ?? new())))),
-            ];
-            StationaryOutcome[] outcomes = ParallelRuns.Execute(batch, t => run(t.Setup, t.Task), plan.Threads, Done, stop);
-            for (int i = 0, at = 0; i < trials.Length; i++)
+            int first = samples.Count;
+            var wave = new MapWave([.. wanted.Select(p => (p.I, p.J, make(p.I / (lattice.Width - 1.0), p.J / (lattice.Height - 1.0))))], starts, plan, finished);
+            wave.Run(run, Done, stop);
+            foreach (MapSample sample in samples[first..])
             {
-                RhythmPoint? point = trials[i] is (_, RetrieveTask task) ? new(task.CadencePerS, outcomes[at..(at += starts.Length)], plan.LockShare) : null;
-                samples.Add(new(wanted[i].I, wanted[i].J, point));
-                lattice.Set(wanted[i].I, wanted[i].J, Code(point?.Pattern), point?.Median(o => o.GlideWidthM) ?? double.NaN);
+                lattice.Set(sample.I, sample.J, Code(sample.Point?.Pattern), sample.Point?.Median(o => o.GlideWidthM) ?? double.NaN);
             }
         }
 
@@ -79,8 +93,8 @@ public static class MapStudy
 
         void Done()
         {
-            int now = Interlocked.Increment(ref done);
-            progress?.Invoke(Math.Min(0.99, now / Math.Max(expected, now)));
+            done++;
+            progress?.Invoke(Math.Min(0.99, done / Math.Max(expected, done)));
         }
     }
 

@@ -21,7 +21,7 @@ public sealed record SweepLayout(
     /// <summary>First line of the table.</summary>
     public string Header => CsvLine.Join([.. Counters, .. Varied, .. Guessed, "status", "reason", .. Words, .. Numbers]);
 
-    /// <summary>Counts of the groups, from which <see cref="Parse"/> and a header make a layout again.</summary>
+    /// <summary>Counts of the groups, from which <see cref="TryParse"/> and a header make a layout again.</summary>
     public string Counts => string.Create(CultureInfo.InvariantCulture, $"{Varied.Count},{Guessed.Count},{Words.Count},{Numbers.Count},{Samples}");
 
     private string[] Counters => HasDoubt ? ["index", "point", "sample"] : ["index"];
@@ -29,24 +29,45 @@ public sealed record SweepLayout(
     /// <summary>Column of the status.</summary>
     public int StatusColumn => Counters.Length + Varied.Count + Guessed.Count;
 
-    /// <summary>Makes a layout from what a journal holds.</summary>
+    /// <summary>Makes a layout from what a journal holds; null when counts and header do not fit.</summary>
     /// <param name="counts"><see cref="Counts"/>.</param>
     /// <param name="header"><see cref="Header"/>.</param>
-    /// <exception cref="FormatException">They do not fit.</exception>
-    public static SweepLayout Parse(string counts, string header)
+    public static SweepLayout? TryParse(string counts, string header)
     {
         ArgumentNullException.ThrowIfNull(counts);
-        int[] n = [.. counts.Split(',').Select(c => int.Parse(c, NumberStyles.None, CultureInfo.InvariantCulture))];
+        string[] texts = counts.Split(',');
         List<string> names = CsvLine.Split(header);
-        int start = n.Length == 5 && n[1] > 0 ? 3 : 1;
-        if (n.Length != 5 || names.Count != start + n[0] + n[1] + 2 + n[2] + n[3])
+        int[] n = [.. texts.Select(t => int.TryParse(t, NumberStyles.None, CultureInfo.InvariantCulture, out int value) ? value : -1)];
+        if (n.Length != 5 || n[4] < 1 || n[..4].Any(c => c < 0 || c > names.Count))
         {
-            throw new FormatException("the columns do not fit their counts");
+            return null;
         }
 
-        int results = start + n[0] + n[1] + 2;
-        return new(
+        int start = n[1] > 0 ? 3 : 1, results = start + n[0] + n[1] + 2;
+        if (names.Count != results + n[2] + n[3])
+        {
+            return null;
+        }
+
+        var layout = new SweepLayout(
             names.GetRange(start, n[0]), names.GetRange(start + n[0], n[1]), names.GetRange(results, n[2]), names.GetRange(results + n[2], n[3]), n[4]);
+        return layout.Header == header && layout.Guessed.All(g => g.StartsWith(GuessMark, StringComparison.Ordinal)) ? layout : null;
+    }
+
+    /// <summary>Whether a line of a table has as many cells as there are columns.</summary>
+    /// <param name="line">Line as <see cref="Line"/> makes it.</param>
+    public bool Fits(string line)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        int commas = 0;
+        bool quoted = false;
+        foreach (char c in line)
+        {
+            quoted ^= c == '"';
+            commas += c == ',' && !quoted ? 1 : 0;
+        }
+
+        return commas == StatusColumn + 1 + Words.Count + Numbers.Count;
     }
 
     /// <summary>One line of the table.</summary>

@@ -14,6 +14,9 @@ namespace LureSim.Studies.Sweep;
 /// </summary>
 public sealed class SweepPlan
 {
+    /// <summary>Most runs of a sweep.</summary>
+    public const int MostRuns = 10_000_000;
+
     private readonly ScenarioSource _source;
     private readonly IReadOnlyList<string> _overrides;
     private readonly IReadOnlyList<Axis> _axes;

@@ -69,7 +69,7 @@ public sealed class KillAndResumeTests(SweepFixture fixture) : IClassFixture<Swe
         File.WriteAllBytes(journal, bytes);
         Session session = Session.Run([.. SweepFixture.Arguments(folder).Where(a => a != "--quiet"), "--resume"]);
         Assert.Equal(ExitCode.Done, session.Exit);
-        Assert.Contains("1 damaged lines", session.Error, StringComparison.Ordinal);
+        Assert.Contains("1 damaged or foreign lines", session.Error, StringComparison.Ordinal);
         Assert.Equal(fixture.Table, SweepFixture.TableIn(folder));
     }
 

@@ -184,7 +184,7 @@ public sealed class SweepCommandTests : IDisposable
     }
 
     [Theory]
-    [InlineData("is missing or empty", "no-such.journal")]
+    [InlineData("is missing, empty, or no file", "no-such.journal")]
     [InlineData("no parts were given", ".")]
     public void Merge_says_what_it_lacks(string part, string name)
     {

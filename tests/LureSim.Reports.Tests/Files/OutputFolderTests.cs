@@ -16,7 +16,7 @@ public sealed class OutputFolderTests : IDisposable
     public void A_committed_set_is_there_and_nothing_else()
     {
         string path = Path.Combine(_root, "a", "b");
-        using (var folder = new OutputFolder(path))
+        using (var folder = new OutputFolder(path, "test"))
         {
             folder.Add("x.txt", "one"u8.ToArray());
             folder.Add("y.txt", "two"u8.ToArray());
@@ -24,7 +24,7 @@ public sealed class OutputFolderTests : IDisposable
             folder.Commit();
         }
 
-        Assert.Equal(["x.txt", "y.txt"], Names(path));
+        Assert.Equal(["luresim.sha256", "x.txt", "y.txt"], Names(path));
         Assert.Equal("two", File.ReadAllText(Path.Combine(path, "y.txt")));
     }
 
@@ -32,14 +32,14 @@ public sealed class OutputFolderTests : IDisposable
     public void An_uncommitted_set_leaves_no_trace()
     {
         string path = Path.Combine(_root, "new");
-        using (var folder = new OutputFolder(path))
+        using (var folder = new OutputFolder(path, "test"))
         {
             folder.Add("x.txt", "one"u8.ToArray());
         }
 
         Assert.False(Directory.Exists(path));
         File.WriteAllText(Path.Combine(_root, "x.txt"), "old");
-        using (var folder = new OutputFolder(_root))
+        using (var folder = new OutputFolder(_root, "test"))
         {
             folder.Add("x.txt", "new"u8.ToArray());
         }
@@ -57,7 +57,7 @@ public sealed class OutputFolderTests : IDisposable
         File.WriteAllText(Path.Combine(_root, "x.txt"), "old");
         // A folder of the name of the second file makes its move fail after the first has been made.
         Directory.CreateDirectory(Path.Combine(_root, "y.txt"));
-        using (var folder = new OutputFolder(_root))
+        using (var folder = new OutputFolder(_root, "test"))
         {
             folder.Add("x.txt", "new"u8.ToArray());
             folder.Add("y.txt", "new"u8.ToArray());
@@ -75,11 +75,11 @@ public sealed class OutputFolderTests : IDisposable
     {
         File.WriteAllText(Path.Combine(_root, "x.txt"), "old");
         File.WriteAllText(Path.Combine(_root, "y.txt"), "old y");
-        using (var folder = new OutputFolder(_root))
+        using (var folder = new OutputFolder(_root, "test"))
         {
             folder.Add("x.txt", "new"u8.ToArray());
             folder.Add("y.txt", "new"u8.ToArray());
-            File.Delete(Assert.Single(Directory.GetFiles(Assert.Single(Directory.GetDirectories(_root)), "y.txt")));
+            File.Delete(Assert.Single(Directory.GetFiles(Assert.Single(Directory.GetDirectories(_root)), "y.txt", SearchOption.AllDirectories)));
             Assert.Throws<OutputException>(folder.Commit);
         }
 
@@ -92,13 +92,13 @@ public sealed class OutputFolderTests : IDisposable
     public void A_committed_set_of_nothing_leaves_its_new_folder()
     {
         string path = Path.Combine(_root, "empty");
-        using (var folder = new OutputFolder(path))
+        using (var folder = new OutputFolder(path, "test"))
         {
             folder.Commit();
         }
 
         Assert.True(Directory.Exists(path));
-        Assert.Empty(Names(path));
+        Assert.Equal(["luresim.sha256"], Names(path));
     }
 
     [Fact]
@@ -106,7 +106,7 @@ public sealed class OutputFolderTests : IDisposable
     {
         string file = Path.Combine(_root, "file");
         File.WriteAllText(file, "not a folder");
-        var error = Assert.Throws<OutputException>(() => new OutputFolder(Path.Combine(file, "sub")));
+        var error = Assert.Throws<OutputException>(() => new OutputFolder(Path.Combine(file, "sub"), "test"));
         Assert.StartsWith("cannot write to '", error.Message, StringComparison.Ordinal);
         Assert.DoesNotContain('\n', error.Message);
     }
@@ -117,7 +117,7 @@ public sealed class OutputFolderTests : IDisposable
         string path = Path.Combine(_root, "new");
         Assert.Throws<OutputException>(() =>
         {
-            using var folder = new OutputFolder(path);
+            using var folder = new OutputFolder(path, "test");
             folder.Add("a.txt", "fine"u8.ToArray());
             folder.Add("b.txt", _ => throw new IOException("disk full\nsecond line"));
             folder.Commit();
@@ -128,9 +128,10 @@ public sealed class OutputFolderTests : IDisposable
     [Fact]
     public void A_retrieve_writes_its_whole_set()
     {
-        RetrieveFiles.Write(_root, MadeUpRetrieve.Result(), "[rod]\n", RunNotes.None, LureSim.Reports.Kit.Drawing.PlotFormat.Svg);
+        using var folder = new OutputFolder(_root, "retrieve");
+        RetrieveFiles.Write(folder, MadeUpRetrieve.Result(), "[rod]\n", RunNotes.None, LureSim.Reports.Kit.Drawing.PlotFormat.Svg);
         Assert.Equal(
-            ["effective.toml", "loads.svg", "path_top.svg", "pull_slack_turn.svg", "series.csv", "side_view.svg", "summary.json"],
+            ["effective.toml", "loads.svg", "luresim.sha256", "path_top.svg", "pull_slack_turn.svg", "series.csv", "side_view.svg", "summary.json"],
             Names(_root));
     }
 
@@ -138,7 +139,7 @@ public sealed class OutputFolderTests : IDisposable
     {
         string target = Path.Combine(_root, name);
         File.WriteAllText(target, "old");
-        using var folder = new OutputFolder(_root);
+        using var folder = new OutputFolder(_root, "test");
         folder.Add(name, "new"u8.ToArray());
         folder.Commit();
         return File.ReadAllText(target);

@@ -6,6 +6,8 @@ namespace LureSim.Reports.Tests.Sweeps;
 
 public sealed class JournalTests : IDisposable
 {
+    // The lines before the rows: which sweep, which machine.
+    private const int Heads = 2;
     private readonly SweepFolder _folder = new();
 
     public void Dispose() => _folder.Dispose();
@@ -37,8 +39,8 @@ public sealed class JournalTests : IDisposable
                 continue;
             }
 
-            Assert.Equal((ends.Count(e => e <= cut) - 1, 0), (journal!.DoneCount, journal.DamagedCount));
-            using (JournalWriter writer = JournalWriter.Continue(journal))
+            Assert.Equal((Math.Max(ends.Count(e => e <= cut) - Heads, 0), 0), (journal!.DoneCount, journal.DamagedCount));
+            using (JournalWriter writer = JournalWriter.Continue(journal, "here"))
             {
                 writer.Write(SweepFolder.Line(5));
             }
@@ -55,7 +57,7 @@ public sealed class JournalTests : IDisposable
         byte[] whole = File.ReadAllBytes(_folder.At("a"));
         _folder.Write("b", SweepFolder.Header(), 2, 5);
         File.WriteAllBytes(_folder.At("t"), [.. whole, .. Enumerable.Repeat((byte)'5', 5000)]);
-        using (JournalWriter writer = JournalWriter.Continue(Journal.Read(_folder.At("t"))!))
+        using (JournalWriter writer = JournalWriter.Continue(Journal.Read(_folder.At("t"))!, "here"))
         {
             writer.Write(SweepFolder.Line(5));
         }
@@ -69,7 +71,7 @@ public sealed class JournalTests : IDisposable
         _folder.Write("a", SweepFolder.Header(), 2, 3, 4);
         byte[] whole = File.ReadAllBytes(_folder.At("a"));
         int[] ends = [.. whole.Index().Where(b => b.Item == '\n').Select(b => b.Index)];
-        for (int at = ends[1] + 1; at < ends[2]; at++)
+        for (int at = ends[Heads] + 1; at < ends[Heads + 1]; at++)
         {
             for (int bit = 0; bit < 8; bit++)
             {
@@ -107,11 +109,11 @@ public sealed class JournalTests : IDisposable
     [Fact]
     public void Two_writers_are_refused()
     {
-        using JournalWriter first = JournalWriter.Start(_folder.At("a"), SweepFolder.Header());
-        Assert.Throws<OutputException>(() => JournalWriter.Start(_folder.At("a"), SweepFolder.Header()));
+        using JournalWriter first = JournalWriter.Start(_folder.At("a"), SweepFolder.Header(), "here");
+        Assert.Throws<OutputException>(() => JournalWriter.Start(_folder.At("a"), SweepFolder.Header(), "here"));
     }
 
     [Fact]
     public void An_unwritable_place_is_an_output_error() =>
-        Assert.Throws<OutputException>(() => JournalWriter.Start("/dev/null/x", SweepFolder.Header()));
+        Assert.Throws<OutputException>(() => JournalWriter.Start("/dev/null/x", SweepFolder.Header(), "here"));
 }

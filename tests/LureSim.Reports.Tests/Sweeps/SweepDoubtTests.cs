@@ -37,9 +37,10 @@ public sealed class SweepDoubtTests : IDisposable
     [Fact]
     public void Files_hold_table_bands_guesses_and_pictures()
     {
-        SweepFiles.Write(_folder.At("out"), Table(), [Glide], PlotFormat.Svg);
+        using var folder = new Reports.Kit.Files.OutputFolder(_folder.At("out"), SweepFiles.Kind);
+        SweepFiles.Write(folder, Table(), [Glide], PlotFormat.Svg);
         Assert.Equal(
-            ["bands.csv", "doubt_glide_width.svg", "guesses.csv", "sweep.csv"],
+            ["bands.csv", "doubt_glide_width.svg", "guesses.csv", "luresim.sha256", "sweep.csv"],
             Directory.GetFiles(_folder.At("out")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         Assert.Equal("guess,figure,rank_correlation,weight,low_shift,high_shift", File.ReadLines(_folder.At("out/guesses.csv")).First());
     }
@@ -59,7 +60,7 @@ public sealed class SweepDoubtTests : IDisposable
     private SweepTable Table()
     {
         var header = new JournalHeader("p", "retrieve", 2 * Samples, Shard.Whole, Layout);
-        using (JournalWriter writer = JournalWriter.Start(_folder.At("j"), header))
+        using (JournalWriter writer = JournalWriter.Start(_folder.At("j"), header, "here"))
         {
             for (int i = 2 * Samples - 1; i >= 0; i--)
             {

@@ -20,9 +20,12 @@ public sealed class SweepFolder : IDisposable
     public static string Line(int index) => Layout.Line(index, new(["2.1", index == 3 ? "a, \"b\"" : "nylon"], SweepRow.Done, "", ["still"], [index / 3.0]));
 
     /// <summary>Writes a journal with the runs in the order given.</summary>
-    public Journal Write(string name, JournalHeader header, params int[] indices)
+    public Journal Write(string name, JournalHeader header, params int[] indices) => WriteOn("here", name, header, indices);
+
+    /// <summary>The same on a machine of any name.</summary>
+    public Journal WriteOn(string machine, string name, JournalHeader header, params int[] indices)
     {
-        using (JournalWriter writer = JournalWriter.Start(At(name), header))
+        using (JournalWriter writer = JournalWriter.Start(At(name), header, machine))
         {
             foreach (int index in indices)
             {

@@ -30,10 +30,19 @@ public sealed class SweepLayoutTests
     [Fact]
     public void Counts_and_header_make_the_layout_again()
     {
-        SweepLayout again = SweepLayout.Parse(Doubtful.Counts, Doubtful.Header);
+        SweepLayout again = SweepLayout.TryParse(Doubtful.Counts, Doubtful.Header)!;
         Assert.Equal((Doubtful.Header, Doubtful.Counts), (again.Header, again.Counts));
-        Assert.Throws<FormatException>(() => SweepLayout.Parse("3,1,1,2,10", Doubtful.Header));
     }
+
+    [Theory]
+    [InlineData("3,1,1,2,10")]
+    [InlineData("")]
+    [InlineData("2,1,1,2,0")]
+    [InlineData("2,1,1,2")]
+    [InlineData("2,1,1,x,10")]
+    [InlineData("-2,1,1,2,10")]
+    [InlineData("2147483647,2147483647,4,2,10")]
+    public void Counts_that_do_not_fit_make_none(string counts) => Assert.Null(SweepLayout.TryParse(counts, Doubtful.Header));
 
     [Theory]
     [InlineData("plain")]

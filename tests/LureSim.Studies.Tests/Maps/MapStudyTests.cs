@@ -51,4 +51,32 @@ public sealed class MapStudyTests
         Assert.All(one.Samples.Zip(many.Samples), p => Assert.Equal(p.First.Point!.Outcomes, p.Second.Point!.Outcomes));
         Assert.Equal(one.GlideM, many.GlideM);
     }
+
+    [Fact]
+    public void Finished_points_are_handed_on_before_a_stop()
+    {
+        using var stop = new CancellationTokenSource();
+        var finished = new List<MapSample>();
+        var plan = new MapPlan(Starts: 3, Threads: 1);
+        Assert.Throws<OperationCanceledException>(() => MapStudy.Run(plan, Make, Lab, null, Keep, stop.Token));
+        Assert.Equal(5, finished.Count);
+        Assert.All(finished, s => Assert.Equal(3, s.Point!.Outcomes.Count));
+
+        // Each is the point that the whole map holds there.
+        MapGrid whole = MapStudy.Run(plan, Make, Lab);
+        Assert.True(whole.IsWhole);
+        Assert.All(finished, s => Assert.Equal(s.Point!.Outcomes, whole.Samples.Single(w => (w.I, w.J) == (s.I, s.J)).Point!.Outcomes));
+        MapGrid part = MapGrid.Part(finished);
+        Assert.False(part.IsWhole);
+        Assert.Equal(finished.OrderBy(s => (s.I, s.J)), part.Samples);
+
+        void Keep(MapSample sample)
+        {
+            finished.Add(sample);
+            if (finished.Count == 5)
+            {
+                stop.Cancel();
+            }
+        }
+    }
 }

@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
@@ -101,9 +102,10 @@ public sealed class CadenceFileTests
         string folder = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
         try
         {
-            CadenceFiles.Write(folder, MadeUpCadence.Window(0.9, 3), "x = 1\n", RunNotes.None, PlotFormat.Both);
+            using var output = new OutputFolder(folder, "cadence");
+            CadenceFiles.Write(output, MadeUpCadence.Window(0.9, 3), "x = 1\n", RunNotes.None, PlotFormat.Both);
             Assert.Equal(
-                ["cadence.csv", "cadence.png", "cadence.svg", "effective.toml", "summary.json"],
+                ["cadence.csv", "cadence.png", "cadence.svg", "effective.toml", "luresim.sha256", "summary.json"],
                 Directory.GetFiles(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         }
         finally

@@ -1,0 +1,110 @@
+using System.Diagnostics;
+using System.Text.Json;
+using LureSim.Cli.Tests.Support;
+
+namespace LureSim.Cli.Tests.Running;
+
+/// <summary>A wish to stop: its own exit code, no half-written files, and what is finished is kept.</summary>
+public sealed class StopTests : IDisposable
+{
+    private static readonly string Small = Session.Scenario("small-walker");
+    private readonly string _root = Directory.CreateTempSubdirectory("luresim-").FullName;
+
+    private string Folder => Path.Combine(_root, "out");
+
+    public void Dispose() => Directory.Delete(_root, recursive: true);
+
+    [Theory]
+    [InlineData("retrieve")]
+    [InlineData("cast")]
+    [InlineData("cast", "--across", "rod.length=6 ft,7 ft")]
+    [InlineData("cast", "--match", "30 m")]
+    [InlineData("cadence")]
+    [InlineData("cadence", "--across", "rod.length=6 ft,7 ft")]
+    [InlineData("cadence", "--map")]
+    [InlineData("trim")]
+    public void Every_command_stops_with_its_own_code_and_leaves_nothing(string command, params string[] options)
+    {
+        using var stop = new CancellationTokenSource();
+        stop.Cancel();
+        Session session = Session.Run(stop.Token, [command, Small, .. options, "--out", Folder]);
+        Assert.Equal((ExitCode.Stopped, "stopped\n"), (session.Exit, session.Error));
+        Assert.False(Directory.Exists(Folder));
+    }
+
+    // Drawing takes as long as the run; a wish that comes then counts too.
+    [Theory]
+    [InlineData("cast", "cast.json")]
+    [InlineData("trim", "trim.json")]
+    [InlineData("retrieve", "summary.json")]
+    public void A_wish_that_comes_while_files_are_written_is_granted(string command, string first)
+    {
+        using var stop = new CancellationTokenSource();
+        var watcher = new Thread(() =>
+        {
+            string staged = Path.Combine(Folder, ".luresim-staging", "new", first);
+            while (!File.Exists(staged))
+            {
+                Thread.Yield();
+            }
+
+            stop.Cancel();
+        }) { IsBackground = true };
+        watcher.Start();
+        Session session = Session.Run(stop.Token, command, Small, "--out", Folder);
+        Assert.Equal((ExitCode.Stopped, "stopped\n", ""), (session.Exit, session.Error, session.Out));
+        Assert.False(Directory.Exists(Folder));
+    }
+
+    [Theory]
+    [InlineData("INT")]
+    [InlineData("TERM")]
+    public void A_signal_stops_a_cast(string signal)
+    {
+        // Its own group, for a shell lets the jobs behind it ignore Ctrl-C.
+        using Process process = BuiltProgram.Start($"exec {BuiltProgram.Line} cast {Small} --out {Folder}");
+        while (!process.HasExited && !Directory.Exists(Path.Combine(Folder, ".luresim-staging")))
+        {
+            Thread.Sleep(1);
+        }
+
+        using (Process kill = Process.Start("bash", ["-c", $"kill -{signal} {process.Id}"]))
+        {
+            kill.WaitForExit();
+        }
+
+        Assert.Equal("stopped\n", process.StandardError.ReadToEnd());
+        process.WaitForExit();
+        Assert.Equal(ExitCode.Stopped, process.ExitCode);
+        Assert.False(Directory.Exists(Folder));
+    }
+
+    [Fact]
+    public void A_stopped_map_keeps_its_finished_points_beside_an_earlier_whole_one()
+    {
+        string[] quick = ["cadence", Small, "--map", "--starts", "1", "--warm-up", "1 s", "--twitches", "4", "--nodes", "4", "--plots", "none", "--out", Folder];
+        using var stop = new CancellationTokenSource();
+        using var error = new StoppingWriter(stop);
+        int exit = App.Run(quick, new Terminal(TextWriter.Null, error, false), stop.Token);
+        string part = Path.Combine(Folder, "stopped");
+        int rows = File.ReadAllLines(Path.Combine(part, "map.csv")).Length - 1;
+        Assert.Equal(ExitCode.Stopped, exit);
+        Assert.InRange(rows, 1, 6000);
+        Assert.Contains($"stopped: {rows} finished points of the map are kept in {part}\n", error.ToString(), StringComparison.Ordinal);
+        JsonElement json = JsonDocument.Parse(File.ReadAllText(Path.Combine(part, "summary.json"))).RootElement;
+        Assert.True(json.GetProperty("stopped").GetBoolean());
+        Assert.Equal(rows, json.GetProperty("points").GetInt32());
+        Assert.False(json.TryGetProperty("share_of_area", out _));
+        Assert.Equal(["stopped"], Directory.EnumerateFileSystemEntries(Folder).Select(Path.GetFileName));
+    }
+
+    /// <summary>Wishes to stop as soon as it hears of progress.</summary>
+    private sealed class StoppingWriter(CancellationTokenSource stop) : StringWriter
+    {
+        public override void Write(string? value)
+        {
+            base.Write(value);
+            stop.Cancel();
+        }
+    }
+}
