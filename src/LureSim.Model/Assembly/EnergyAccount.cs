@@ -13,9 +13,6 @@ namespace LureSim.Model.Assembly;
 /// </summary>
 internal sealed class EnergyAccount
 {
-    /// <summary>A run whose account is open by more than this share of the effort is no result.</summary>
-    public const double MostOpen = 0.01;
-
     // A lure that nobody moves: shares of less than this are shares of nothing, J.
     private const double LeastEffortJ = 1e-6;
 

@@ -94,7 +94,7 @@ public sealed class RetrieveRun
 
         // Not above, so that NaN is open too.
         double open = _account.OpenShare;
-        return open <= EnergyAccount.MostOpen
+        return open <= SolverCounters.MostEnergyOpenShare
             ? null
             : string.Create(CultureInfo.InvariantCulture, $"the energy account stays open by {100.0 * open:0.0} % of the work at a step of {1e3 * _baseStep:0.###} ms; use a smaller step");
     }
