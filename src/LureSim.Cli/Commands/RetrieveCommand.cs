@@ -7,6 +7,7 @@ using LureSim.Reports.Retrieve;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
 using LureSim.Studies.Doubt;
+using LureSim.Studies.Runs;
 
 namespace LureSim.Cli.Commands;
 
@@ -38,16 +39,23 @@ public static class RetrieveCommand
     private static int Run(CommonValues values, ScenarioResult scenario, int runs, int threads, Terminal terminal, CancellationToken stop)
     {
         using OutputFolder? folder = values.Open(stop);
+        RetrieveTask task = scenario.Retrieve!;
+        Task<StationaryOutcome>? settling = task.IsTow ? null : Task.Run(() => SettledWalk.Run(scenario.Setup!, task, stop), stop);
         RetrieveResult result;
         using (var progress = new ProgressLine("retrieve", terminal, values.Quiet))
         {
-            result = RetrieveRun.Run(scenario.Setup!, scenario.Retrieve!, new(progress.Report, stop)).DemandAny();
+            result = RetrieveRun.Run(scenario.Setup!, task, new(progress.Report, stop)).DemandAny();
         }
 
         DoubtStudy? doubt = runs > 0 ? Doubt(values, runs, threads, terminal, stop) : null;
         EffectiveScenario effective = scenario.Effective();
         RunNotes notes = Capabilities.Notes(Capabilities.Retrieve, scenario, effective);
         notes = notes with { Warnings = [.. notes.Warnings, .. result.Attitude?.Notes ?? []] };
+        if (result.Failure is null && settling is not null && SettledWalk.Difference(task, result.Summary.Pattern, settling.GetAwaiter().GetResult()) is string difference)
+        {
+            notes = notes with { Warnings = [.. notes.Warnings, difference] };
+        }
+
         if (folder is not null)
         {
             RetrieveFiles.Write(folder, result, effective.ToToml(), notes, values.Plots, doubt);

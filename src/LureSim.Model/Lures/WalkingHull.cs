@@ -18,7 +18,8 @@ internal sealed class WalkingHull
     private double _a11, _a22, _a23, _a33, _det, _az;
     private double _cos, _sin;
     private double _facing = double.NaN, _facingCos, _facingSin;
-    private double _freeU, _freeV, _freeR, _freeW;
+    private double _freeU, _freeV, _freeR, _freeW, _shedMomentNm;
+    private (double Surge, double Sway, double Coupling, double Yaw) _drag;
 
     /// <summary>Prepares the step of one lure.</summary>
     /// <param name="hull">Coefficients.</param>
@@ -111,6 +112,12 @@ internal sealed class WalkingHull
         return (surge * u * u) + (sway * v * v) + (2.0 * coupling * v * r) + (yaw * r * r) - (r * Stern(u).MomentNm(u, v, r));
     }
 
+    /// <summary>Power that the hull puts into the water at a velocity with the drag that the last step used, W.</summary>
+    /// <param name="end">State at the end of that step.</param>
+    public double StepPower(in HullState end) =>
+        (_drag.Surge * end.U * end.U) + (_drag.Sway * end.V * end.V) + (2.0 * _drag.Coupling * end.V * end.R) + (_drag.Yaw * end.R * end.R)
+        - (end.R * _shedMomentNm);
+
     /// <summary>Tension-free motion and yield of the tie at the guess of this pass.</summary>
     /// <param name="step">Step coefficients.</param>
     /// <param name="before">State at n-1.</param>
@@ -126,15 +133,15 @@ internal sealed class WalkingHull
             step.History(now.U, before.U), step.History(now.V, before.V), step.History(now.R, before.R),
             step.History(now.Zeta, before.Zeta), step.History(now.W, before.W));
         double q = step.Q, m11 = _hull.M11, m22 = _hull.M22, m23 = _hull.M23, m33 = _hull.M33;
-        (double surge, double sway, double coupling, double yaw) = Drag(g.U, g.V, g.R);
+        (double surge, double sway, double coupling, double yaw) = _drag = Drag(g.U, g.V, g.R);
+        _shedMomentNm = Stern(g.U).MomentNm(g.U, g.V, g.R);
         (_a11, _a22, _a23, _a33) = (m11 + (q * surge), m22 + (q * sway), m23 + (q * coupling), m33 + (q * yaw));
         _det = (_a22 * _a33) - (_a23 * _a23);
         (_sin, _cos) = Face(g.Psi);
         double side = (tieForce.Y * _cos) - (tieForce.X * _sin);
         double c1 = (g.R * ((m22 * g.V) + (m23 * g.R))) + (tieForce.X * _cos) + (tieForce.Y * _sin);
         double c2 = (-g.R * m11 * g.U) + side;
-        double c3 = (-(m22 - m11) * g.U * g.V) - (m23 * g.U * g.R) + (_hull.TieArmM * side) + yawMomentNm
-            + Stern(g.U).MomentNm(g.U, g.V, g.R);
+        double c3 = (-(m22 - m11) * g.U * g.V) - (m23 * g.U * g.R) + (_hull.TieArmM * side) + yawMomentNm + _shedMomentNm;
         double b2 = (m22 * _history.V) + (m23 * _history.R) + (q * c2);
         double b3 = (m23 * _history.V) + (m33 * _history.R) + (q * c3);
         _freeU = ((m11 * _history.U) + (q * c1)) / _a11;

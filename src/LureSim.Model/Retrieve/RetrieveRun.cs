@@ -1,5 +1,7 @@
+using System.Globalization;
 using LureSim.Model.Assembly;
 using LureSim.Model.Hands;
+using LureSim.Model.Lines;
 using LureSim.Model.Lines.Chain;
 using LureSim.Numerics;
 using LureSim.Numerics.Steps;
@@ -19,6 +21,8 @@ public sealed class RetrieveRun
     private readonly RunContext _context;
     private readonly Action<RetrieveView>? _observer;
     private readonly double _baseStep;
+    private readonly EnergyAccount _account;
+    private TipFrame _tip;
     private double _time;
     private double _stepBefore;
     private double _speed;
@@ -35,11 +39,13 @@ public sealed class RetrieveRun
         int perOutput = Math.Max(1, (int)Math.Ceiling((task.Solver.OutputStepS / task.Solver.StepS) - 1e-9));
         _baseStep = task.Solver.OutputStepS / perOutput;
         _recorder = new RetrieveRecorder(_parts, perOutput);
+        _tip = _parts.Swing.At(0.0);
+        _account = new EnergyAccount(_parts.Step, _parts.Hull, _parts.WalkingHull, setup.Leader?.Knot == TieKnot.Fixed, _tip);
     }
 
     /// <summary>
-    /// Runs the retrieve. Fails, with what was recorded so far, when the state stops being finite, the step rule cannot be kept, or the lure
-    /// reaches the rod; with nothing when the lure finds no float.
+    /// Runs the retrieve. Fails, with what was recorded so far, when the state stops being finite, the step rule cannot be kept, the lure
+    /// reaches the rod, or the energy account is open by more than 1 % at the end; with nothing when the lure finds no float.
     /// </summary>
     /// <param name="setup">Set-up.</param>
     /// <param name="task">Retrieve.</param>
@@ -86,7 +92,11 @@ public sealed class RetrieveRun
             }
         }
 
-        return null;
+        // Not above, so that NaN is open too.
+        double open = _account.OpenShare;
+        return open <= SolverCounters.MostEnergyOpenShare
+            ? null
+            : string.Create(CultureInfo.InvariantCulture, $"the energy account stays open by {100.0 * open:0.0} % of the work at a step of {1e3 * _baseStep:0.###} ms; use a smaller step");
     }
 
     /// <summary>One base step, cut into halves as often as the step rule demands.</summary>
@@ -147,6 +157,7 @@ public sealed class RetrieveRun
             _parts.Step.Pass.FeedMS = _speed;
         }
 
+        _tip = tip;
         _parts.Step.Try(step, tip);
         double ratio = _parts.Step.IsFinite() ? _parts.Step.StepRatio(dt) : double.PositiveInfinity;
         if (ratio > StepRatioLimit && !_task.HoldDistance)
@@ -159,6 +170,7 @@ public sealed class RetrieveRun
 
     private void Accept(double dt, double ratio)
     {
+        _account.Book(dt, _tip);
         _parts.Step.Commit();
         _time += dt;
         _stepBefore = dt;
@@ -184,5 +196,8 @@ public sealed class RetrieveRun
     }
 
     private SolverCounters Counters() => new(
-        _steps, _halved, _parts.Step.Pass.Solver.Passes, _parts.Step.Pass.Solver.LimitHits, _largestRatio);
+        _steps, _halved, _parts.Step.Pass.Solver.Passes, _parts.Step.Pass.Solver.LimitHits, _largestRatio)
+    {
+        EnergyOpenShare = _account.OpenShare,
+    };
 }

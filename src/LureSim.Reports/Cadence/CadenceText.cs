@@ -27,6 +27,11 @@ public static class CadenceText
         }
 
         text.Append('\n').Append(Table(result)).Append('\n');
+        if (result.Points.Any(p => p.DependsOnStart))
+        {
+            text.AppendWrapped("* depends on how it starts: some starts alternate, others do not.");
+        }
+
         text.AppendWrapped($"The free rod tip swings {Trade.Digits(result.TipFrequencyHz)} times a second, which helps some rhythms and fights others (docs/cadence.md).");
         text.Append(doubt is null ? "" : "\n" + DoubtText.Build(doubt));
         text.AppendNotes(notes.After(result.Failures));
@@ -39,8 +44,8 @@ public static class CadenceText
         foreach (RhythmPoint p in result.Points)
         {
             text.Append("  ").Append(CadenceStory.Rate(p.PerS).PadLeft(10)).Append("  ");
-            text.Append((p.Pattern is null ? "failed" : RetrieveFigures.Name(p.Pattern.Value)).PadRight(11));
-            text.Append((Trade.Fixed(100.0 * p.LockShare, 0) + " %").PadLeft(8));
+            text.Append((p.Pattern is null ? "failed" : RetrieveFigures.Name(p.Pattern.Value) + (p.DependsOnStart ? "*" : "")).PadRight(12));
+            text.Append((Trade.Fixed(100.0 * p.LockShare, 0) + " %").PadLeft(7));
             text.Append(Number(100.0 * p.Median(o => o.GlideWidthM), 1, 10)).Append(Number(p.Median(o => o.HeadingSwingDeg), 0, 11));
             text.Append(Number(p.Median(o => o.Regularity), 2, 9)).Append(Number(p.Median(o => o.PullReach), 2, 7));
             text.Append(Number(p.Median(o => o.WristTorqueRmsNm), 2, 11)).Append('\n');

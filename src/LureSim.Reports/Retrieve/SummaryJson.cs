@@ -36,6 +36,7 @@ public static class SummaryJson
         json.WriteNumber("tridiagonal_solves", result.Counters.TridiagonalSolves);
         json.WriteNumber("round_cap_hits", result.Counters.RoundCapHits);
         json.WriteNumber("largest_step_ratio", result.Counters.LargestStepRatio);
+        json.WriteNumber("energy_open_share", result.Counters.EnergyOpenShare);
         json.WriteNumber("nodes", result.Task.Solver.Nodes);
         json.WriteNumber("step_s", result.Task.Solver.StepS);
         json.WriteNumber("seed", result.Setup.Seed);

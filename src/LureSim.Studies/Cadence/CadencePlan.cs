@@ -7,8 +7,7 @@ namespace LureSim.Studies.Cadence;
 /// <param name="ToPerS">Fastest rhythm, twitches per second.</param>
 /// <param name="ScanPoints">Rhythms of the first pass, evenly spaced in ratio, 3 to 200. A window between two of them is missed.</param>
 /// <param name="Starts">Starts per rhythm.</param>
-/// <param name="EdgePerS">An edge is bisected down to this bracket, 1/s.</param>
-/// <param name="PatternEdgePerS">The same for changes between patterns that do not walk, 1/s.</param>
+/// <param name="EdgePerS">An edge of a window is bisected down to this bracket, 1/s; changes between patterns that do not walk are left as coarse as the scan.</param>
 /// <param name="LockShare">A rhythm walks when at least this share of its starts alternates.</param>
 /// <param name="Room">A best rhythm must hold when it is missed by this share, guess 0.10 (0.04 to 0.2; people's timing).</param>
 /// <param name="Run">Length and mesh of each run.</param>
@@ -19,7 +18,6 @@ public sealed record CadencePlan(
     int ScanPoints = 15,
     int Starts = 6,
     double EdgePerS = 0.02,
-    double PatternEdgePerS = 0.1,
     double LockShare = 0.8,
     double Room = 0.10,
     StationaryPlan? Run = null,
@@ -36,7 +34,6 @@ public sealed record CadencePlan(
         ArgumentOutOfRangeException.ThrowIfLessThan(ScanPoints, 3);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(ScanPoints, 200);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(EdgePerS);
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(PatternEdgePerS);
     }
 
     /// <summary>Rhythms of the first pass: even ratios, rounded to 0.01 /s.</summary>

@@ -1,6 +1,6 @@
 namespace LureSim.Studies.Cadence;
 
-/// <summary>Bisection of every place where neighbouring samples differ, many places at a time.</summary>
+/// <summary>Bisection of every place where neighbouring samples differ in what is asked for, many places at a time.</summary>
 public static class EdgeRefinement
 {
     /// <summary>The places to sample next: the middle of every gap wider than its tolerance. Empty when all edges are

@@ -37,6 +37,9 @@ public sealed class RhythmPoint
     /// <summary>Whether enough starts alternate.</summary>
     public bool Walks { get; }
 
+    /// <summary>True where some starts alternate and others do not: the answer depends on how it starts.</summary>
+    public bool DependsOnStart => _locked.Length > 0 && _locked.Length < Outcomes.Count;
+
     /// <summary>Alternating where it walks; else the commonest pattern that is not (of equals the first in the list of
     /// patterns), irregular where only luck decides between walking and nothing; null when every start failed.</summary>
     public WalkPattern? Pattern { get; }

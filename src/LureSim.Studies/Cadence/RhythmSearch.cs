@@ -97,11 +97,7 @@ public sealed class RhythmSearch
 
     private BestRhythm? FindBest() => BestRhythm.Find([.. _points.Values], CadenceWindow.Find([.. _points.Values]), _plan.Room);
 
-    private double Tolerance(int i)
-    {
-        RhythmPoint left = _points.Values[i], right = _points.Values[i + 1];
-        return left.Walks != right.Walks ? _plan.EdgePerS
-            : left.Pattern != right.Pattern ? _plan.PatternEdgePerS
-            : double.PositiveInfinity;
-    }
+    // Only where walking sets in or ends: changes between other patterns are in no figure, and each would cost as many runs as an edge.
+    private double Tolerance(int i) =>
+        _points.Values[i].Walks != _points.Values[i + 1].Walks ? _plan.EdgePerS : double.PositiveInfinity;
 }

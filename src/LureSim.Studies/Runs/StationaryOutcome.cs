@@ -12,7 +12,11 @@ public sealed record StationaryOutcome(RetrieveSummary? Summary, string? Failure
     /// <summary>Pattern; null when the run failed.</summary>
     public WalkPattern? Pattern => Summary?.Pattern;
 
-    /// <summary>Runs a retrieve and keeps its figures; a model at its end becomes <see cref="Failure"/>.</summary>
+    // Down to an eighth of the step.
+    private const int MostHalvings = 3;
+
+    /// <summary>Runs a retrieve and keeps its figures; a model at its end becomes <see cref="Failure"/>. A study sets the step, so the study makes
+    /// it smaller: a run whose energy account stays open is made again with half of it, three times at most.</summary>
     /// <param name="setup">Set-up.</param>
     /// <param name="task">Retrieve.</param>
     /// <param name="stop">Stops the run.</param>
@@ -20,6 +24,12 @@ public sealed record StationaryOutcome(RetrieveSummary? Summary, string? Failure
     public static StationaryOutcome Of(Setup setup, RetrieveTask task, CancellationToken stop)
     {
         Outcome<RetrieveResult> outcome = RetrieveRun.Run(setup, task, new(null, stop));
+        for (int halved = 0; halved < MostHalvings && outcome.Result?.Counters.EnergyOpenShare > SolverCounters.MostEnergyOpenShare; halved++)
+        {
+            task = task with { Solver = task.Solver with { StepS = 0.5 * task.Solver.StepS } };
+            outcome = RetrieveRun.Run(setup, task, new(null, stop));
+        }
+
         return outcome.IsWhole ? new(outcome.Result.Summary) : Failed(outcome.Failure.Reason);
     }
 

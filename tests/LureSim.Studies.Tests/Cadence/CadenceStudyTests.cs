@@ -63,15 +63,17 @@ public sealed class CadenceStudyTests
         Assert.Single(Run(MadeUp.Walking((1.65, 1.70)), new CadencePlan(ScanPoints: 120)).Windows);
     }
 
+    // The scan has 0.79 and 0.90 about the first change, which costs no run of its own; the edge of the window at 1.1 is bisected.
     [Fact]
-    public void Changes_between_patterns_that_do_not_walk_are_bisected_too()
+    public void Only_edges_of_windows_are_bisected()
     {
         CadenceResult result = Run((_, t) => MadeUp.Outcome(
-            t.CadencePerS < 0.9 ? WalkPattern.OneSided : t.CadencePerS < 1.1 ? WalkPattern.Tracking : WalkPattern.Alternating));
+            t.CadencePerS < 0.85 ? WalkPattern.OneSided : t.CadencePerS < 1.1 ? WalkPattern.Tracking : WalkPattern.Alternating));
         var bands = result.Bands();
         Assert.Equal([WalkPattern.OneSided, WalkPattern.Tracking, WalkPattern.Alternating], bands.Select(b => b.Pattern));
-        Assert.Equal(0.9, bands[0].ToPerS, 0.0501);
         Assert.Equal(1.1, bands[1].ToPerS, 0.0101);
+        double[] scan = new CadencePlan().Scan();
+        Assert.All(result.Points.Where(p => p.PerS < 1.0), p => Assert.Contains(p.PerS, scan));
     }
 
     [Fact]

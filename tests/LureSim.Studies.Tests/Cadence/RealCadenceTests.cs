@@ -1,3 +1,5 @@
+using LureSim.Model;
+using LureSim.Model.Assembly;
 using LureSim.Model.Retrieve;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Runs;
@@ -37,5 +39,18 @@ public sealed class RealCadenceTests
             Assert.True(result.Twitches[result.WarmUpTwitches].StartS >= 3.0 - 1e-9);
             Assert.Equal(15.0 + 0.14, result.Series["line_out_m"][^1], 12);
         }
+    }
+
+    // A line that damps nothing rings at each snap; at 1 ms the account of this retrieve stays open by more than 1 %.
+    [Fact]
+    public void A_rhythm_whose_account_stays_open_is_run_with_a_smaller_step()
+    {
+        Setup setup = MadeUp.Setup() with { Line = MadeUp.Setup().Line with { DampingTimeS = 0.0 } };
+        RetrieveTask task = StationaryRun.Make(new RetrieveTask(StrokeM: 0.4), 1.5, new(0.3, 0.1), new StationaryPlan(3.0, 6));
+        Outcome<RetrieveResult> coarse = RetrieveRun.Run(setup, task);
+        Assert.Contains("the energy account stays open", coarse.Failure?.Reason, StringComparison.Ordinal);
+        StationaryOutcome told = StationaryOutcome.Of(setup, task, default);
+        Assert.Null(told.Failure);
+        Assert.NotNull(told.Pattern);
     }
 }

@@ -13,13 +13,13 @@ namespace LureSim.Validation.Invariants;
 /// </summary>
 public sealed class RandomScenarioTests(ITestOutputHelper output)
 {
-    private int _valid, _stopped, _refused, _refined;
+    private int _valid, _stopped, _refused, _refined, _open;
 
     [Fact]
     public void Every_random_scenario_ends_in_a_run_or_in_words()
     {
         RandomScenario.Sample(RandomScenario.Any, "LURESIM_RANDOM_RUNS", 300, () => _valid + _stopped, Check);
-        output.WriteLine($"{_valid} runs, {_stopped} stopped with a reason, {_refused} refused with faults, {_refined} energy accounts that needed a finer step");
+        output.WriteLine($"{_valid} runs, {_stopped} stopped with a reason ({_open} of them with an open account), {_refused} refused with faults, {_refined} energy accounts that needed a finer step");
     }
 
     private void Check(RandomScenario scenario)
@@ -44,6 +44,9 @@ public sealed class RandomScenarioTests(ITestOutputHelper output)
         Interlocked.Increment(ref run.Failure is null ? ref _valid : ref _stopped);
         Assert.All(run.Series.Channels, c => Assert.True(c.Values.All(double.IsFinite), $"{c.Name} of {scenario}"));
         Assert.NotEqual("", run.Failure);
+        bool open = !(run.Counters.EnergyOpenShare <= 0.01);
+        Assert.True(!open || run.Failure is not null, $"whole with an account open by {run.Counters.EnergyOpenShare:P1}: {scenario}");
+        _ = run.Failure?.StartsWith("the energy account", StringComparison.Ordinal) == true ? Interlocked.Increment(ref _open) : 0;
         if (run.Failure is null)
         {
             NoEnergyFromNothing(spec, scenario);
@@ -72,6 +75,10 @@ public sealed class RandomScenarioTests(ITestOutputHelper output)
         var bench = new WalkBench(spec);
         var audit = new EnergyAudit(bench);
         bench.Run(2.0, audit.Step);
+
+        // The account of the product, against the one written for the checks: other formulas, same steps.
+        double apart = Math.Abs(audit.ResidualJ - bench.Account.ResidualJ) / bench.Account.EffortJ;
+        Assert.True(apart < 2e-3, $"accounts {apart:E1} of the work apart: {spec}");
         return audit.HighestResidualJ / audit.EffortJ;
     }
 }

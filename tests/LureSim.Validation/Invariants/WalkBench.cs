@@ -46,6 +46,7 @@ internal sealed class WalkBench
         Vec3 p = Turned(new Vec3(h.X, h.Y, 0.0));
         Step.Start(h with { X = p.X, Y = p.Y, Psi = h.Psi + bearing }, Frame(0.0));
         Tip = Frame(0.0);
+        Account = new EnergyAccount(Step, _parts.Hull, _parts.WalkingHull, spec.Leader?.Knot == TieKnot.Fixed, Tip);
     }
 
     public RetrieveParts Parts => _parts;
@@ -55,6 +56,9 @@ internal sealed class WalkBench
     public CoupledStep Step { get; }
 
     public ModalRod Rod { get; }
+
+    /// <summary>The product's account of these steps.</summary>
+    public EnergyAccount Account { get; }
 
     /// <summary>The rigid tip at the end of the last step.</summary>
     public TipFrame Tip { get; private set; }
@@ -86,6 +90,7 @@ internal sealed class WalkBench
             }
 
             Film = [.. Step.Pass.Film];
+            Account.Book(dt, tip);
             Step.Commit();
             (Tip, Time, before, _away) = (tip, Time + dt, dt, _away + (dt * speed));
             record(dt);

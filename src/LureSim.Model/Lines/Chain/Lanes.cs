@@ -9,6 +9,11 @@ internal static class Lanes
     /// <summary>Lanes of a vector.</summary>
     public static readonly int Width = Vector<double>.Count;
 
+    private static readonly Vector<double> Ascending = CountUp();
+
+    /// <summary>Above 0 in the lanes of a vector from <paramref name="index"/> on that stand before <paramref name="end"/>.</summary>
+    public static Vector<double> LanesBefore(nuint index, int end) => new Vector<double>(end - (double)index) - Ascending;
+
     /// <summary>First element.</summary>
     public static ref double First(double[] values) => ref MemoryMarshal.GetArrayDataReference(values);
 
@@ -42,4 +47,15 @@ internal static class Lanes
 
     /// <summary>Writes the vector that starts at an element.</summary>
     public static void Store(Vector<double> value, ref double first, nuint index) => value.StoreUnsafe(ref first, index);
+
+    private static Vector<double> CountUp()
+    {
+        var lanes = new double[Width];
+        for (int k = 0; k < lanes.Length; k++)
+        {
+            lanes[k] = k;
+        }
+
+        return new(lanes);
+    }
 }

@@ -14,7 +14,7 @@ namespace LureSim.Model.Lines.Chain;
 /// A row is that of <see cref="StepGains"/> times q, with the history's length in the place of the free one.
 /// Equations: docs/line-solver.md. Loops run over Vector&lt;double&gt;; only the drag table and the tridiagonal sweep are scalar.
 /// </summary>
-internal sealed class LinePass
+internal sealed partial class LinePass
 {
     private readonly LineMesh _mesh;
     private readonly LineMedium _medium;
