@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using LureSim.Cli.Running;
 using LureSim.Model;
 using LureSim.Reports.Kit.Files;
 using LureSim.Studies.Sweep;
@@ -18,8 +17,7 @@ public static class App
     public static int Run(string[] args, Terminal terminal, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(terminal);
-        Terminal safe = terminal with { Out = new GuardedWriter(terminal.Out, "standard output"), Error = new GuardedWriter(terminal.Error, null) };
-        return Guarded(() => Parsed(args, safe, stop), safe);
+        return Guarded(() => Parsed(args, terminal, stop), terminal);
     }
 
     private static int Parsed(string[] args, Terminal terminal, CancellationToken stop)

@@ -12,14 +12,14 @@ namespace LureSim.Cli;
 /// <param name="ShowsProgress">False where lines that depend on the speed of the machine would disturb.</param>
 public sealed record Terminal(TextWriter Out, TextWriter Error, bool IsInteractive, bool ShowsProgress = true)
 {
-    /// <summary>stdout, through which no text of the user steers the terminal.</summary>
-    public TextWriter Out { get; } = new PlainWriter(Out, oneLine: false);
+    /// <summary>stdout, through which no text of the user steers the terminal; closed or full it is a fault in words.</summary>
+    public TextWriter Out { get; } = new PlainWriter(new GuardedWriter(Out, "standard output"), oneLine: false);
 
-    /// <summary>stderr, likewise; a line is a line.</summary>
-    public TextWriter Error { get; } = new PlainWriter(Error, oneLine: true);
+    /// <summary>stderr, likewise; a line is a line, and where nobody can be told, nobody is.</summary>
+    public TextWriter Error { get; } = new PlainWriter(new GuardedWriter(Error, null), oneLine: true);
 
     /// <summary>stderr as it is, for the program's own line of progress that is written over.</summary>
-    internal TextWriter Cursor { get; } = Error;
+    internal TextWriter Cursor { get; } = new GuardedWriter(Error, null);
 
     /// <summary>Tells faults on stderr, a line each; of each file the first ones and how many more there are.</summary>
     /// <param name="faults">Faults.</param>
