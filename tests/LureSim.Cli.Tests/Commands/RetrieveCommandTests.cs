@@ -106,6 +106,17 @@ public sealed class RetrieveCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_retrieve_whose_energy_account_stays_open_is_no_result()
+    {
+        Session session = Session.Run(
+            "retrieve", Large, "--out", _folder, "--plots", "none", "--set", "retrieve.take_up=per_twitch", "--set", "line.damping_time=0 ms",
+            "--set", "retrieve.duration=8 s", "--set", "solver.step=1 ms");
+        Assert.Equal(ExitCode.NotFinished, session.Exit);
+        Assert.Contains("the energy account stays open by 1.", session.Error, StringComparison.Ordinal);
+        Assert.Contains("use a smaller step", session.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Ctrl_C_ends_with_130_and_leaves_nothing()
     {
         using var stop = new CancellationTokenSource();
