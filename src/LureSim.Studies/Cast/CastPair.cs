@@ -1,3 +1,5 @@
+using MathNet.Numerics.Statistics;
+
 namespace LureSim.Studies.Cast;
 
 /// <summary>Two set-ups compared, whatever else is listed: nothing but their own draws enters.</summary>
@@ -6,7 +8,8 @@ namespace LureSim.Studies.Cast;
 /// <param name="GainM">Distance gained from the first to the second, m: mean over the draws that finished in both, so that it is the difference of their
 /// means; negative when the second falls shorter.</param>
 /// <param name="GainsM">Band of the gain over the draws, both set-ups with the same luck.</param>
-/// <param name="Ratios">Gain over the scatter of the difference of one cast with each, in each draw; positive on the side of <paramref name="GainM"/>.</param>
+/// <param name="Ratios">Gain over the scatter of the difference of one cast with each, in each draw; positive on the side of their median gain,
+/// which one wild draw does not turn as it turns a mean.</param>
 public sealed record CastPair(string From, string To, double GainM, Spread GainsM, IReadOnlyList<double> Ratios)
 {
     /// <summary>Chance that the gain shows (<see cref="NoticeRule"/>), 0 to 1.</summary>
@@ -32,8 +35,8 @@ public sealed record CastPair(string From, string To, double GainM, Spread Gains
         }
 
         double[] gains = [.. draws.Select(d => d.To.MeanM - d.From.MeanM)];
-        double gain = gains.Average(), side = gain < 0.0 ? -1.0 : 1.0;
-        return new(from.Label, to.Label, gain, Spread.Of(gains), [.. draws.Select(d => side * Ratio(d.From, d.To))]);
+        double side = gains.Median() < 0.0 ? -1.0 : 1.0;
+        return new(from.Label, to.Label, gains.Average(), Spread.Of(gains), [.. draws.Select(d => side * Ratio(d.From, d.To))]);
     }
 
     // Casts without scatter and without a gain show nothing.

@@ -62,6 +62,18 @@ public sealed class CastAcrossTests
         Assert.Equal(there.Ratios, back.Ratios);
     }
 
+    // Ten draws gain 2 m, one loses 46: the mean gain is negative, and still ten draws of eleven show a gain.
+    [Fact]
+    public void One_wild_draw_turns_the_mean_but_not_the_verdict()
+    {
+        CastCase first = Run([Variant("a", 20.0)], 11, 0.5, 1)[0];
+        CastCase second = first with { Label = "b", Draws = [.. first.Draws.Select((d, i) => new CastDraw(d.MeanM + (i == 3 ? -46.0 : 2.0), d.P10M, d.P90M))] };
+        CastPair pair = CastPair.Between(first, second)!;
+        Assert.Equal((20.0 - 46.0) / 11.0, pair.GainM, 1e-9);
+        Assert.Equal(NoticeVerdict.Will, pair.Verdict);
+        Assert.Equal(10.0 / 11.0, pair.Share, 0.01);
+    }
+
     [Fact]
     public void A_failed_cast_or_draw_leaves_a_gap_and_the_others_stand()
     {

@@ -8,7 +8,7 @@ namespace LureSim.Studies.Tests.Cast;
 
 /// <summary>
 /// How often a set-up is told from itself. Casts without physics: 40 draws that throw 18 to 34 m, scatter of 7 % from cast to cast, and in each draw of
-/// each set-up a jump of its own, as large as a tenth of an inch of rod makes a cast with a revolving spool jump (26 comparisons of 40 draws each: half
+/// each set-up a jump of its own, as large as a tenth of an inch of rod makes a cast with a revolving spool jump (30 comparisons of 40 draws each: half
 /// below 0.1 m, nine of ten below 1 m, 19 of 20 below 2 m, the rest up to 10 m and more).
 /// </summary>
 public sealed class FalseAlarmTests
