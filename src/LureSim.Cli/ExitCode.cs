@@ -6,7 +6,7 @@ public static class ExitCode
     /// <summary>Done.</summary>
     public const int Done = 0;
 
-    /// <summary>The input (arguments, scenario, output folder) is at fault.</summary>
+    /// <summary>The input (arguments, scenario) or the output (folder, disk, stream) is at fault.</summary>
     public const int BadInput = 2;
 
     /// <summary>The model could not finish.</summary>

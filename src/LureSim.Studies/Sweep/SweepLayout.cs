@@ -59,6 +59,12 @@ public sealed record SweepLayout(
     public bool Fits(string line)
     {
         ArgumentNullException.ThrowIfNull(line);
+        int due = StatusColumn + 1 + Words.Count + Numbers.Count;
+        if (!line.Contains('"', StringComparison.Ordinal))
+        {
+            return line.AsSpan().Count(',') == due;
+        }
+
         int commas = 0;
         bool quoted = false;
         foreach (char c in line)
@@ -67,7 +73,7 @@ public sealed record SweepLayout(
             commas += c == ',' && !quoted ? 1 : 0;
         }
 
-        return commas == StatusColumn + 1 + Words.Count + Numbers.Count;
+        return commas == due;
     }
 
     /// <summary>One line of the table.</summary>

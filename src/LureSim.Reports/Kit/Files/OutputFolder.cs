@@ -10,7 +10,7 @@ public sealed class OutputFolder : IDisposable
     private const int LockTries = 3;
     private readonly string _kind;
     private readonly CancellationToken _stop;
-    private readonly List<(string Name, string Sha256)> _files = [];
+    private readonly List<(string Name, Task<string> Sha256)> _files = [];
     private readonly List<string> _created = [];
     private FileStream? _lock;
     private bool _committed;
@@ -63,7 +63,11 @@ public sealed class OutputFolder : IDisposable
     public void Add(string name, Action<Stream> write)
     {
         _stop.ThrowIfCancellationRequested();
-        Guard(() => _files.Add((name, Stage(name, write))));
+        Guard(() => Stage(name, write));
+
+        // The disk takes its time; meanwhile the next picture is drawn.
+        string path = System.IO.Path.Combine(New, name);
+        _files.Add((name, Task.Run(() => Settle(path))));
     }
 
     /// <summary>Takes a file of the earlier set into the new one as it is, when it is there.</summary>
@@ -90,8 +94,9 @@ public sealed class OutputFolder : IDisposable
         var exchange = new SetExchange(Path, Staging, Step);
         Guard(() =>
         {
-            var list = new SetList(_kind, _files);
+            var list = new SetList(_kind, [.. _files.Select(f => (f.Name, f.Sha256.GetAwaiter().GetResult()))]);
             Stage(SetList.FileName, stream => stream.Write(System.Text.Encoding.UTF8.GetBytes(list.Text)));
+            Settle(System.IO.Path.Combine(New, SetList.FileName));
             Disk.ForceNames(New);
             Directory.Move(New, exchange.Coming);
             Disk.ForceNames(Staging);
@@ -110,6 +115,7 @@ public sealed class OutputFolder : IDisposable
         }
 
         _closed = true;
+        Task.WhenAll(_files.Select(f => f.Sha256)).ContinueWith(_ => { }, TaskScheduler.Default).Wait();
         try
         {
             // Without the lock what is staged is another run's.
@@ -182,16 +188,18 @@ public sealed class OutputFolder : IDisposable
         }
     }
 
-    private string Stage(string name, Action<Stream> write)
+    private void Stage(string name, Action<Stream> write)
     {
-        string path = System.IO.Path.Combine(New, name);
-        using (FileStream stream = new(path, FileMode.CreateNew))
-        {
-            write(stream);
-            stream.Flush(flushToDisk: true);
-        }
+        using FileStream stream = new(System.IO.Path.Combine(New, name), FileMode.CreateNew);
+        write(stream);
+    }
 
-        return SetList.HashOf(path);
+    // Forces a file to the disk; its SHA-256.
+    private static string Settle(string path)
+    {
+        using FileStream stream = new(path, FileMode.Open, FileAccess.ReadWrite);
+        stream.Flush(flushToDisk: true);
+        return SetList.HashOf(stream);
     }
 
     private void Discard()

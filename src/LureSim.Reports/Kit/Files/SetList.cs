@@ -26,12 +26,8 @@ internal sealed record SetList(string Kind, IReadOnlyList<(string Name, string S
     }
 
     /// <summary>SHA-256 of a file as hexadecimal digits.</summary>
-    /// <param name="path">File.</param>
-    public static string HashOf(string path)
-    {
-        using FileStream stream = File.OpenRead(path);
-        return Convert.ToHexStringLower(SHA256.HashData(stream));
-    }
+    /// <param name="file">Opened at its start.</param>
+    public static string HashOf(FileStream file) => Convert.ToHexStringLower(SHA256.HashData(file));
 
     /// <summary>Whether a file of the set lies in a folder just as it was written.</summary>
     /// <param name="folder">Folder.</param>
@@ -39,7 +35,13 @@ internal sealed record SetList(string Kind, IReadOnlyList<(string Name, string S
     public bool IsAsWritten(string folder, string name)
     {
         string path = Path.Combine(folder, name);
-        return File.Exists(path) && HashOf(path) == Files.First(f => f.Name == name).Sha256;
+        if (!File.Exists(path))
+        {
+            return false;
+        }
+
+        using FileStream file = File.OpenRead(path);
+        return HashOf(file) == Files.First(f => f.Name == name).Sha256;
     }
 
     private static SetList? Parse(string text)
