@@ -27,16 +27,18 @@ public static class CastCommand
             Description = "Find the effort at which this set-up casts as far as you measured, and write it as a part to reuse: a distance, a mean (\"31 m mean of 12\"), or a CSV of several casts.",
             HelpName = "distance|csv",
         };
+        var power = new Option<bool>("--rod-power") { Description = "Cast lures of 7 to 40 g, of the shape and make of this one, on rods of every power." };
         var command = new Command("cast", "Cast the lure: how far, why, what the release, the reel and the line cost.");
         options.AddTo(command);
         doubt.AddTo(command);
         comparing.AddTo(command);
         command.Add(match);
+        command.Add(power);
         command.SetAction(parsed =>
         {
             var faults = new List<ScenarioFault>();
             (int runs, int threads) = doubt.Read(parsed, faults);
-            string kind = parsed.GetValue(match) is not null ? "cast-match" : parsed.GetValue(comparing.Across) is { Length: > 0 } ? "cast-across" : "cast";
+            string kind = parsed.GetValue(match) is not null ? "cast-match" : parsed.GetValue(power) ? "cast-power" : parsed.GetValue(comparing.Across) is { Length: > 0 } ? "cast-across" : "cast";
             CommonValues values = options.Read(parsed, kind);
             IReadOnlyList<MeasuredCastText>? measured = parsed.GetValue(match) is string text ? MeasuredCasts.Read(text, faults) : null;
             Comparison asked = comparing.Read(Capabilities.Cast, values, parsed, faults);
@@ -47,6 +49,7 @@ public static class CastCommand
 
             return Guarded(
                 () => asked.Axes.Count > 0 ? CastAcrossCommand.Run(values, scenario, asked, runs > 0 ? runs : CastAcrossCommand.Draws, threads, terminal, stop)
+                    : parsed.GetValue(power) ? CastPowerCommand.Run(values, scenario, threads, terminal, stop)
                     : measured is not null ? CastMatchCommand.Run(values, scenario, measured, threads, terminal, stop)
                     : Run(values, scenario, runs, threads, terminal, stop),
                 values, terminal);
@@ -56,6 +59,11 @@ public static class CastCommand
             if (result.GetResult(match) is not null && (result.GetResult(doubt.Runs) is not null || result.GetResult(comparing.Across) is not null))
             {
                 result.AddError("--match goes with neither --doubt nor --across; it shows by itself what the leading guesses change");
+            }
+
+            if (result.GetResult(power) is not null && (result.GetResult(match) ?? result.GetResult(doubt.Runs) ?? result.GetResult(comparing.Across)) is not null)
+            {
+                result.AddError("--rod-power goes with none of --match, --doubt and --across");
             }
         });
         return command;

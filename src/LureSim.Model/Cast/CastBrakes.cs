@@ -16,7 +16,7 @@ public static class CastBrakes
     public const double BearableTangles = 0.05;
 
     /// <summary>Strengths that show the curve.</summary>
-    public static IReadOnlyList<double> Strengths { get; } = [0.0, 0.5, 1.0, 1.5, 2.0, 3.0, 4.0];
+    public static IReadOnlyList<double> Strengths { get; } = [0.0, 0.5, 1.0, 2.0, 4.0, 8.0];
 
     /// <summary>The set-up with another brake; brakes given in numbers are taken off.</summary>
     /// <param name="setup">Set-up.</param>

@@ -31,7 +31,7 @@ public static class CastFiles
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
         if (plots != PlotFormat.None)
         {
-            ChartFiles.Add(folder, CastCharts.All(report.Cast), plots);
+            ChartFiles.Add(folder, CastCharts.All(report), plots);
         }
 
         if (doubt is not null)

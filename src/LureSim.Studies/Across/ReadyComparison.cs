@@ -68,7 +68,10 @@ public sealed record ReadyComparison(
         Of(LureMass, "lure.mass=10 g,12 g"),
         Of("spool", "reel.spool_inertia=4 g cm2,6 g cm2,8 g cm2,12 g cm2,16 g cm2"),
         Of("overhang", "cast.overhang=8 in:32 in:5"),
-        Of("effort", "cast.effort=0.5,0.75,1,1.25,1.5"),
+        Of("effort", "cast.effort=0.3,0.5,0.75,1"),
+        Of("style", "cast.style=wrist-flick,one-handed,two-handed"),
+        Of("rod-power", "rod.power=ultralight,light,medium-light,medium,medium-heavy,heavy,extra-heavy"),
+        Of("brake", "reel.brake_strength=0,0.5,1,1.5,2,4"),
     ];
 
     /// <summary>All names, rods of several lengths first.</summary>

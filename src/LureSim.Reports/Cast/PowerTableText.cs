@@ -1,0 +1,61 @@
+using System.Text;
+using LureSim.Reports.Kit.Json;
+using LureSim.Reports.Kit.Text;
+using LureSim.Studies.Cast;
+
+namespace LureSim.Reports.Cast;
+
+/// <summary>Lures by rod power for the terminal.</summary>
+public static class PowerTableText
+{
+    /// <summary>Title, table, sentences and caution.</summary>
+    /// <param name="table">Lures by rod power.</param>
+    /// <param name="notes">Warnings and guesses.</param>
+    public static string Build(PowerTable table, RunNotes notes)
+    {
+        ArgumentNullException.ThrowIfNull(table);
+        ArgumentNullException.ThrowIfNull(notes);
+        var text = new StringBuilder();
+        text.Append(table.Title).Append("\nmean distance by rod power and mass of the lure with hooks, m\n\n");
+        text.Append(ColumnTable.Text(["lure", .. RodClass.All.Select(c => c.Name), "rated for it"], [.. table.LureKg.Select((kg, i) => Row(table, i, kg))])).Append('\n');
+        foreach (string sentence in Sentences(table))
+        {
+            text.AppendWrapped(sentence);
+        }
+
+        text.Append('\n');
+        text.AppendNotes(notes, "cast_power.json");
+        return text.ToString();
+    }
+
+    private static string[] Row(PowerTable table, int row, double kg)
+    {
+        int? best = table.Best(row);
+        return
+        [
+            $"{Trade.Fixed(1e3 * kg, 0)} g ({Trade.Fixed(1e3 * kg / 28.349523125, 2)} oz)",
+            .. table.Cells[row].Select((c, i) => c.Failure is not null ? "none" : $"{Trade.Fixed(c.DistanceMeanM, 1)}{(c.BendsTooFar ? "!" : i == best ? "*" : " ")}"),
+            string.Join(", ", RodClass.All.Where(c => c.IsRatedFor(kg)).Select(c => c.Name)),
+        ];
+    }
+
+    private static IEnumerable<string> Sentences(PowerTable table)
+    {
+        yield return $"* casts farthest; ! bends by more than 65 % of its length (a guess), more than a rod of its power is made for, and is not recommended whatever it casts.";
+        for (int i = 0; i < table.LureKg.Count; i++)
+        {
+            yield return Told(table, i);
+        }
+
+        yield return "Ratings are common practice, without a source, and the loads of the classes are guesses. They are about the load that a rod bears, hook-setting and control; "
+            + "distance hardly tells neighbouring powers apart, since the rod finishes half a period as the stroke ends over a wide range of stiffness.";
+    }
+
+    private static string Told(PowerTable table, int row)
+    {
+        string lure = $"{Trade.Fixed(1e3 * table.LureKg[row], 0)} g";
+        return table.Best(row) is int best
+            ? $"{lure}: {RodClass.All[best].Name} casts it farthest; within {Trade.Fixed(100.0 * PowerTable.AsGood, 0)} % {string.Join(", ", table.Good(row).Select(i => RodClass.All[i].Name))}."
+            : $"{lure}: no rod here casts it without bending too far.";
+    }
+}
