@@ -40,7 +40,13 @@ public sealed class StopTests : IDisposable
     public void A_wish_that_comes_while_files_are_written_is_granted(string command, string first)
     {
         using var stop = new CancellationTokenSource();
-        var watcher = new Thread(() =>
+        var watcher = new Thread(StopAtFirst) { IsBackground = true };
+        watcher.Start();
+        Session session = Session.Run(stop.Token, command, Small, "--out", Folder);
+        Assert.Equal((ExitCode.Stopped, "stopped\n", ""), (session.Exit, session.Error, session.Out));
+        Assert.False(Directory.Exists(Folder));
+
+        void StopAtFirst()
         {
             string staged = Path.Combine(Folder, ".luresim-staging", "new", first);
             while (!File.Exists(staged))
@@ -49,11 +55,7 @@ public sealed class StopTests : IDisposable
             }
 
             stop.Cancel();
-        }) { IsBackground = true };
-        watcher.Start();
-        Session session = Session.Run(stop.Token, command, Small, "--out", Folder);
-        Assert.Equal((ExitCode.Stopped, "stopped\n", ""), (session.Exit, session.Error, session.Out));
-        Assert.False(Directory.Exists(Folder));
+        }
     }
 
     [Theory]
