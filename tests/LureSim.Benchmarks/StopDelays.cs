@@ -34,7 +34,7 @@ internal static class StopDelays
         Console.WriteLine("after a wish to stop        highest clock ms   highest CPU ms   each, clock ms");
         Tell("retrieve", stop => RetrieveRun.Run(setup, retrieve, new(null, stop)));
         Tell("cast", stop => CastRunner.Run(setup, cast, new(null, stop)));
-        Tell("cast with brake search", stop => CastStudy.Run(setup, cast, new(null, stop)));
+        Tell("cast with brakes", stop => CastStudy.Run(setup, cast, 2, new(null, stop)));
         Tell("match of three casts", stop => MatchStudy.Fit(casts, 2, null, stop));
         Tell("cadence", stop => CadenceStudy.Run(setup, retrieve, new CadencePlan(Threads: 2), SustainedTorque.Of(shown), null, null, stop));
         Tell("trim", stop => new TrimSource().Run(shown, stop));

@@ -41,6 +41,13 @@ public sealed partial class ArchitectureTests
     }
 
     [Fact]
+    public void Files_of_the_user_are_opened_in_one_place()
+    {
+        string[] readers = [.. Sources(Path.Combine(Root(), "src")).Where(f => Reader().IsMatch(File.ReadAllText(f))).Select(f => Path.GetFileName(f))];
+        Assert.Equal(["FileText.cs"], readers);
+    }
+
+    [Fact]
     public void Files_are_short()
     {
         int[] lines = [.. Sources(Path.Combine(Root(), "src")).Select(f => File.ReadLines(f).Count()).Order()];
@@ -64,6 +71,9 @@ public sealed partial class ArchitectureTests
         .Where(f => !f.Contains("/obj/", StringComparison.Ordinal) && !f.Contains("/bin/", StringComparison.Ordinal));
 
     private static string Root([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", ".."));
+
+    [GeneratedRegex(@"\bFile\.(ReadAll|ReadLines|Open)")]
+    private static partial Regex Reader();
 
     [GeneratedRegex("""ProjectReference Include="\.\./(LureSim\.\w+)/""")]
     private static partial Regex Reference();

@@ -25,7 +25,7 @@ public static class MatchChart
         (low, high) = (Math.Max(0.0, low - margin), high + margin);
         PlotModel model = ChartStyle.NewModel(
             "Measured casts against the model",
-            $"Effort {Trade.Fixed(fit.Effort, 2)} for all {fit.Casts} casts; a cast scatters by {Trade.Fixed(100.0 * fit.ScatterShare, 1)} %");
+            $"Effort {Trade.Fixed(fit.Effort, 2)} for all {fit.Casts} casts; they scatter by {Trade.Fixed(100.0 * fit.ScatterShare, 1)} %");
         var panels = new Panels(model, Height, [ChartStyle.NewAxis(AxisPosition.Left, "Measured, m", low, high)]);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Computed with that effort, m", low, high));
         OxyColor band = ChartStyle.Faint(ChartStyle.Sky, 0.3);

@@ -11,6 +11,8 @@ public static class FileText
     /// <summary>Largest text that is read, bytes: a scenario, a part, a CSV. The largest shipped one has some 3,000.</summary>
     public const int MostBytes = 1_000_000;
 
+    private const string NoPlainFile = "it is empty or no plain file (a pipe, a device, a socket); a file that holds text is due";
+
     /// <summary>Looks whether a path names a plain file that holds something.</summary>
     /// <param name="path">Path as given, any text.</param>
     /// <param name="full">Full path of the file.</param>
@@ -59,8 +61,6 @@ public static class FileText
             : file.Length == 0 ? NoPlainFile
             : null;
     }
-
-    private const string NoPlainFile = "it is empty or no plain file (a pipe, a device, a socket); a file that holds text is due";
 
     private static string? Content(string full, out string text)
     {
