@@ -20,7 +20,7 @@ public sealed class ExplicitReferenceTests
     public void Point_body_follows_the_stored_trace(string file, double retreat)
     {
         Trace trace = Trace.Read(file);
-        Follow(new ExplicitPointBody(retreat), ExplicitPointBody.Start(), trace, ["far_end_x_m", "far_end_y_m", "far_end_z_m"], 3 * 39, 2e-5);
+        Follow(new ExplicitPointBody(retreat), ExplicitPointBody.Start(), trace, ["far_end_x_m", "far_end_y_m", "far_end_z_m"], 3 * 39, 2e-5, StepS);
     }
 
     [Fact]

@@ -39,7 +39,7 @@ public sealed class StoredChartTests
     public void Every_chart_of_a_command_has_a_stored_form_and_none_is_left_over()
     {
         string[] stored = Expected.Names("Stored");
-        Chart[] charts = [.. RetrieveCharts.All(MadeUpRetrieve.Result()), .. CastCharts.All(MadeUpCast.Result(ReelKind.Fixed)), .. CastCharts.All(MadeUpCast.Result(ReelKind.Revolving))];
+        Chart[] charts = [.. RetrieveCharts.All(MadeUpRetrieve.Result()), .. CastCharts.All(new(MadeUpCast.Result(ReelKind.Fixed), [])), .. CastCharts.All(new(MadeUpCast.Result(ReelKind.Revolving), MadeUpCast.Brakes))];
         Assert.Empty(charts.Select(c => c.Name).Except(stored));
         Assert.Equal(StoredCharts.All.Select(c => c.Name).Order(StringComparer.Ordinal), stored.Order(StringComparer.Ordinal));
     }

@@ -64,6 +64,20 @@ internal static class MadeUpCast
         };
     }
 
+    /// <summary>Distance and loops fall with the brake.</summary>
+    public static IReadOnlyList<BrakePoint> Brakes { get; } = [new(0.0, 31.0, 2.0, 0.5), new(1.0, 30.0, 0.5, 0.1), new(2.0, 28.0, 0.1, 0.01), new(4.0, 25.0, 0.0, 0.0)];
+
+    /// <summary>Two lures: the light one flat, the heavy one too much for the two softest rods; one cell without a cast.</summary>
+    public static Studies.Cast.PowerTable Powers()
+    {
+        Studies.Cast.PowerCell Cell(double m, double bend) => new(m, m / 1.5, bend, bend > 0.65, null);
+        return new("Made up", [0.010, 0.028],
+        [
+            [.. new[] { 28.0, 30.0, 30.5, 30.2, 29.0, 27.5, 26.0 }.Select(m => Cell(m, 0.3))],
+            [Cell(41.0, 0.9), Cell(40.0, 0.7), Cell(36.0, 0.6), Cell(38.0, 0.5), Cell(38.5, 0.4), Cell(37.9, 0.3), Studies.Cast.PowerCell.Failed("too stiff")],
+        ]);
+    }
+
     /// <summary>Four set-ups, the first the reference, the third failed; draws with the same luck.</summary>
     public static CastAcross Across() => new("Made up", "rod length, ft", "the same load",
     [

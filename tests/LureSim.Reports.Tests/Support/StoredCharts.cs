@@ -32,6 +32,8 @@ internal static class StoredCharts
         ("cast_speeds_fixed", typeof(CastSpeeds), () => CastSpeeds.Build(MadeUpCast.Result(ReelKind.Fixed))),
         ("cast_release", typeof(ReleaseChart), () => ReleaseChart.Build(MadeUpCast.Result(ReelKind.Revolving))),
         ("cast_energy", typeof(EnergyBars), () => EnergyBars.Build(MadeUpCast.Result(ReelKind.Revolving))),
+        ("cast_brake", typeof(BrakeChart), () => BrakeChart.Build(new(MadeUpCast.Result(ReelKind.Revolving), MadeUpCast.Brakes))),
+        ("cast_power", typeof(PowerTableChart), () => PowerTableChart.Build(MadeUpCast.Powers())),
         ("cast_across", typeof(CastAcrossChart), () => CastAcrossChart.Build(MadeUpCast.Across())),
         ("cast_across_holes", typeof(CastAcrossChart), () => CastAcrossChart.Build(Holes())),
         ("cast_match", typeof(MatchChart), () => MatchChart.Build(Match())),

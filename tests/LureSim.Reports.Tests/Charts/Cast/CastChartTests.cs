@@ -25,8 +25,10 @@ public sealed class CastChartTests
     [InlineData(ReelKind.Revolving)]
     public void Every_picture_of_a_cast_is_drawn(ReelKind reel)
     {
-        IReadOnlyList<Chart> charts = CastCharts.All(Cast(reel));
-        Assert.Equal(["cast_swing", "cast_path", "cast_speeds", "cast_release", "cast_energy"], charts.Select(c => c.Name));
+        CastReport report = new(Cast(reel), reel == ReelKind.Fixed ? [] : MadeUpCast.Brakes);
+        IReadOnlyList<Chart> charts = CastCharts.All(report);
+        string[] brake = reel == ReelKind.Fixed ? [] : ["cast_brake"];
+        Assert.Equal(["cast_swing", "cast_path", "cast_speeds", "cast_release", "cast_energy", .. brake], charts.Select(c => c.Name));
         Assert.All(charts, c => Pictures.Render(c with { Name = $"{c.Name}_{reel}" }));
     }
 
