@@ -32,7 +32,7 @@ public static class DoubtChart
             Subtitle(report, figure),
             $"Shift of the {figure.Words}, all else as it stands",
             [.. ranked.Select(r => Row(r, guesses[r.Index].Label))],
-            $"Grey: only noise ({Trade.Digits(figure.Scale * ranked[0].Noise)} {figure.Unit})",
+            $"Grey: noise ({Trade.Digits(figure.Scale * ranked[0].Noise)} {figure.Unit})",
             new HeaderEntry("at its 10 % end", ChartStyle.Blue, Swatch.Box),
             new HeaderEntry("at its 90 % end", ChartStyle.Orange, Swatch.Box),
             new HeaderEntry("others drawn too", ChartStyle.Ink, Swatch.Line));
@@ -49,6 +49,6 @@ public static class DoubtChart
         string Show(double value) => Trade.Digits(figure.Scale * value);
         string stands = double.IsNaN(band.Given) ? "" : $"{Show(band.Given)} {figure.Unit} as it stands; ";
         string failed = report.Failed == 0 ? "" : $"; {report.Failed} of {report.Runs} draws failed";
-        return $"{stands}{band.Count} draws of all guesses: median {Show(band.P50)} {figure.Unit}, 8 of 10 between {Show(band.P10)} and {Show(band.P90)} {figure.Unit}{failed}";
+        return $"{stands}{band.Count} draws of the guesses: median {Show(band.P50)} {figure.Unit}, 8 of 10 between {Show(band.P10)} and {Show(band.P90)} {figure.Unit}{failed}";
     }
 }
