@@ -32,7 +32,7 @@ public class EffectiveTests
     {
         ScenarioResult first = Texts.Read(
             Texts.Least, "title=say \"hi\" \\ there", "rod.length=7'6\"", "reel.take_up=30 in/turn", "reel.ratio=7.1:1", "retrieve.stroke=6 deg", "lure.tie.z=-2 mm",
-            "air.wind_from=from left", "rod.damping=12 %", "cast.effort=expert", "cast.release=20 deg", "reel.magnetic_brake=1 uN m s", "hands.scatter=5 %", "lure.ballast=[{ mass = \"1 g\", x = \"-1 in\" }]", "retrieve.hold_distance=true", "air.roughness=1e-5 m");
+            "air.wind_from=from left", "rod.damping=12 %", "cast.effort=full", "cast.skill=expert", "cast.style=one-handed", "cast.release=20 deg", "reel.magnetic_brake=1 uN m s", "hands.scatter=5 %", "lure.ballast=[{ mass = \"1 g\", x = \"-1 in\" }]", "retrieve.hold_distance=true", "air.roughness=1e-5 m");
         Assert.Empty(first.Errors);
         ScenarioResult second = ScenarioSource.FromText(first.Effective().ToToml()).Resolve();
         Assert.Empty(second.Errors);

@@ -65,6 +65,7 @@ public static class SpoolKeys
     public static readonly KeySpec MagneticBrake = new(
         "reel.magnetic_brake", QuantityKind.TorquePerSpeed, "uN m s", "Torque over spool speed of a linear brake that is known in numbers; of interest 0 to 2 uN m s.")
     {
+        HasNoDefault = true,
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.MagneticNms)),
         Lens = Lens.OfSetup(s => s.Reel.Spool.MagneticNms, Activities.Cast),
     };
@@ -73,6 +74,7 @@ public static class SpoolKeys
     public static readonly KeySpec CentrifugalBrake = new(
         "reel.centrifugal_brake", QuantityKind.TorquePerSpeedSquared, "nN m s2", "Torque over the square of the spool speed of a quadratic brake that is known in numbers.")
     {
+        HasNoDefault = true,
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.CentrifugalNms2)),
         Lens = Lens.OfSetup(s => s.Reel.Spool.CentrifugalNms2, Activities.Cast),
     };

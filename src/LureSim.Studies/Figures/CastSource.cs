@@ -21,7 +21,7 @@ public sealed class CastSource() : FigureSource<CastResult>("cast", Activities.C
 
     private static readonly KeySpec[] OfFixedSpools = [CastKeys.PickUp, CastKeys.RestTension, CastKeys.RingFriction];
 
-    private static readonly KeySpec[] OfRevolvingSpools = [.. SpoolKeys.All, CastKeys.RingDrag, CastKeys.Thumb, CastKeys.ThumbFriction, CastKeys.ThumbDelay, CastKeys.ThumbFull];
+    private static readonly KeySpec[] OfRevolvingSpools = [ReelKeys.SpoolDiameter, ReelKeys.TakeUp, .. SpoolKeys.All, CastKeys.RingDrag, CastKeys.Thumb, CastKeys.ThumbFriction, CastKeys.ThumbDelay, CastKeys.ThumbFull];
 
     /// <inheritdoc/>
     public override bool Reads(KeySpec key, ScenarioResult scenario)

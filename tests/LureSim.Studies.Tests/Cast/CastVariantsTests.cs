@@ -83,7 +83,9 @@ public sealed class CastVariantsTests
 
     [Theory]
     [InlineData("line", "braid 20 lb|braid 30 lb|braid 50 lb|nylon 10 lb|nylon 14 lb|fluorocarbon 12 lb", "braid 30 lb")]
-    [InlineData("effort", "0.5|0.75|1|1.25|1.5", "1")]
+    [InlineData("effort", "0.3|0.5|0.75|1", "0.5")]
+    [InlineData("style", "wrist-flick|one-handed|two-handed", "two-handed")]
+    [InlineData("brake", "0|0.5|1|1.5|2|4", "1")]
     [InlineData("lure-mass", "7 g|8 g|9 g|10 g|11 g", "10 g")]
     [InlineData("leader-material", "as in the file|nylon, loop|nylon, fixed knot|fluorocarbon, loop|braid, loop", "as in the file")]
     public void Ready_made_lists_find_the_scenario_or_add_it(string name, string labels, string reference)

@@ -1,3 +1,4 @@
+using LureSim.Model.Hands;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
 using LureSim.Studies.Doubt;
@@ -29,7 +30,7 @@ public sealed class DoubtRunsTests
         // Nothing but its own part moves: P10 and P90 of a two-piece uniform law, within two slices of 1/40.
         double slice = 2.0 / Draws;
         Assert.Equal(stands - (0.8 * 100.0 * (side.Parameter.Default - side.GuessLow)), physics.P10, 2.0 * slice * 100.0 * (side.Parameter.Default - side.GuessLow));
-        Assert.Equal(stands + (0.8 * (torque.GuessHigh - torque.Parameter.Default)), hands.P90, 2.0 * slice * (torque.GuessHigh - torque.Parameter.Default));
+        Assert.Equal(stands + (0.8 * (CastingStyles.TwoHanded.TorqueNm.High - torque.Parameter.Default)), hands.P90, 2.0 * slice * (CastingStyles.TwoHanded.TorqueNm.High - torque.Parameter.Default));
         Assert.Equal(stands, physics.P50, 2.0 * slice * 100.0 * (side.GuessHigh - side.GuessLow));
     }
 

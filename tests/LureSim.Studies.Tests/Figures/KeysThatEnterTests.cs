@@ -10,7 +10,8 @@ namespace LureSim.Studies.Tests.Figures;
 
 /// <summary>
 /// Which keys a command says it reads, against what it does: every key is changed a little, and the numbers change or do not. The set-up
-/// has a soaked leader with a fixed knot and wind from the side, so that hardly any key lies idle.
+/// has a soaked leader with a fixed knot and wind from the side, a swing that
+/// stops before the release, so that hardly any key lies idle.
 /// </summary>
 public sealed class KeysThatEnterTests
 {
@@ -46,6 +47,10 @@ public sealed class KeysThatEnterTests
         step = "1 ms"
         [cast]
         release = "0.25 s"
+        effort = "full"
+        [hands]
+        stop_angle = "-20 deg"
+        travel = "0.15 m"
         """;
 
     // A word for people, the seed of draws, limits that only a remark compares with or that are not reached here, and packing that braid alone is sized by.
