@@ -9,7 +9,7 @@ public static class CastFigures
     public static IReadOnlyList<Figure<CastResult>> All { get; } =
     [
         new("distance_mean_m", "mean of many casts", "mean over the release error and the scatter, from under the hand", c => c.DistanceMeanM) { Headline = new("distance, mean of many casts", "m", 1.0) },
-        new("distance_m", "let go at the best moment", "distance of the chosen release, from under the hand", c => c.DistanceM),
+        new("distance_m", "without release error", "distance of the chosen release, from under the hand", c => c.DistanceM),
         new("distance_p10_m", "8 of 10 casts, from", "one cast in ten falls shorter", c => c.DistanceP10M),
         new("distance_p90_m", "8 of 10 casts, to", "one cast in ten flies farther", c => c.DistanceP90M),
         new("line_out_m", "line out", "line given at the splash", c => c.LineOutM),

@@ -25,7 +25,7 @@ internal static class CastStory
     private static string What(CastResult c) => c.DistanceMeanM < 0.0
         ? $"Such casts land behind the angler, {Far(-c.DistanceMeanM)} back on average."
         : $"{Made(c)}, many casts make {Far(c.DistanceMeanM)} on average; of ten one falls short of {Far(c.DistanceP10M)} and one goes past {Far(c.DistanceP90M)}. "
-            + $"Let go at the very best moment it is {Far(c.DistanceM)}, with {Far(c.LineOutM)} of line off the tip.";
+            + $"{(IsBest(c) ? "Let go at the very best moment it is" : "Without the error of the release it is")} {Far(c.DistanceM)}, with {Far(c.LineOutM)} of line off the tip.";
 
     // Who casts: without it a distance says nothing.
     private static string Made(CastResult c)
@@ -56,10 +56,12 @@ internal static class CastStory
 
     private static string Release(CastResult c)
     {
-        string how = c.Task.Release.Mode == ReleaseMode.Best && c.Task.Release.ErrorS == 0.0 ? "Let go at the best moment" : "Let go as asked";
+        string how = IsBest(c) ? "Let go at the best moment" : "Let go as asked";
         double early = c.DistanceChangeM(-0.010), late = c.DistanceChangeM(0.010);
         return $"{how}; 10 ms earlier {Gain(early)}, 10 ms later {Gain(late)}.";
     }
+
+    private static bool IsBest(CastResult c) => c.Task.Release.Mode == ReleaseMode.Best && c.Task.Release.ErrorS == 0.0;
 
     private static string Spool(CastReport report)
     {

@@ -19,7 +19,7 @@ internal static class CastTable
         [
             Far("mean of many casts", c.DistanceMeanM),
             new("8 of 10 casts", $"{Feet(c.DistanceP10M)} to {Feet(c.DistanceP90M)} ft", $"{Trade.Fixed(c.DistanceP10M, 1)} to {Trade.Fixed(c.DistanceP90M, 1)} m"),
-            Far("let go at the best moment", c.DistanceM),
+            Far("without release error", c.DistanceM),
             Far("line out", c.LineOutM),
             new("launch speed", $"{Trade.Fixed(Trade.MilesPerHour(c.LaunchSpeedMS), 0)} mph", $"{Trade.Fixed(c.LaunchSpeedMS, 1)} m/s"),
             new("launch angle", $"{Angle(c.LaunchAngleRad)} deg", "above the horizontal"),

@@ -56,9 +56,10 @@ public sealed class CastCommandTests
     }
 
     [Theory]
-    [InlineData("It lands behind the angler", "cast.release=0 s")]
-    [InlineData("lands behind the angler", "air.wind=25 m/s", "cast.release_late=-80 ms")]
-    [InlineData("Backlash: more than ten loops", "reel.magnetic_brake=0 N m s", "reel.spool_friction=0 N m", "cast.thumb=0 N m")]
+    [InlineData("land behind the angler", "cast.release=0.16 s", "air.wind=25 m/s", "air.wind_from=in face")]
+    [InlineData("Let go as asked", "cast.release=0 s")]
+    [InlineData("Backlash: more than five loops", "cast.release=0 s", "reel.brake_strength=0", "reel.spool_friction=0 N m", "cast.thumb=0 N")]
+    [InlineData("more lure than a rod of its power is made for", "rod.power=light", "lure.mass=30 g", "cast.effort=full")]
     [InlineData("no loops", "reel.kind=fixed")]
     [InlineData("it would break", "line.label=2 lb", "line.material=nylon", "lure.mass=12 g", "cast.effort=3")]
     [InlineData("largest", "rod.mass=21 g", "rod.power=0.6 N", "rod.tip_radius_ratio=0.35")]

@@ -125,14 +125,14 @@ public sealed class SweepCommandTests : IDisposable
     {
         Session session = Session.Run(["cast", Small, "--set", "cast.release=0.24 s", "--doubt", "10", "--out", Folder, "--plots", "svg"]);
         Assert.Equal(ExitCode.Done, session.Exit);
-        Assert.Contains("Distance: ", session.Out, StringComparison.Ordinal);
+        Assert.Contains("Distance, mean of many casts: ", session.Out, StringComparison.Ordinal);
         Assert.Contains(" as it stands; median of the draws ", session.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.Contains("If your hands are other than guessed", session.Out, StringComparison.Ordinal);
         Assert.True(File.Exists(Path.Combine(Folder, "doubt_hands.csv")));
         JsonElement doubt = JsonDocument.Parse(File.ReadAllText(Path.Combine(Folder, "cast.json"))).RootElement.GetProperty("doubt");
         Assert.Equal((0, 0), (doubt.GetProperty("failed").GetInt32(), doubt.GetProperty("hands").GetProperty("failed").GetInt32()));
         Assert.DoesNotContain(
-            doubt.GetProperty("guesses").GetProperty("distance_m").GetProperty("ranked").EnumerateArray(),
+            doubt.GetProperty("guesses").GetProperty("distance_mean_m").GetProperty("ranked").EnumerateArray(),
             g => g.GetProperty("key").GetString()!.StartsWith("hands.", StringComparison.Ordinal));
     }
 
