@@ -117,7 +117,7 @@ public sealed record CastResult
 
     /// <summary>Change of distance when let go so much later, m,.</summary>
     /// <param name="delayS">Delay, s; negative = earlier.</param>
-    public double DistanceChangeM(double delayS) => ReleasePoint.Interpolate(ReleaseCurve, delayS).ChangeM;
+    public double DistanceChangeM(double delayS) => new ReleaseCurve(ReleaseCurve).At(delayS).ChangeM;
 }
 
 /// <summary>Another release against the chosen one.</summary>
@@ -126,22 +126,6 @@ public sealed record CastResult
 /// <param name="Loops">Most loose line, in loops on the spool.</param>
 public readonly record struct ReleasePoint(double DelayS, double ChangeM, double Loops)
 {
-    /// <summary>Value between the points; the end values beyond them.</summary>
-    internal static ReleasePoint Interpolate(IReadOnlyList<ReleasePoint> curve, double delayS)
-    {
-        for (int i = 1; i < curve.Count; i++)
-        {
-            if (delayS <= curve[i].DelayS)
-            {
-                ReleasePoint from = curve[i - 1], to = curve[i];
-                double share = Math.Clamp((delayS - from.DelayS) / (to.DelayS - from.DelayS), 0.0, 1.0);
-                return new(delayS, from.ChangeM + (share * (to.ChangeM - from.ChangeM)), from.Loops + (share * (to.Loops - from.Loops)));
-            }
-        }
-
-        return curve[^1] with { DelayS = delayS };
-    }
-
     /// <summary>Value at no delay of the parabola through the three points nearest to it: straight lines would cut the top off.</summary>
     internal static double Top(IReadOnlyList<ReleasePoint> curve)
     {

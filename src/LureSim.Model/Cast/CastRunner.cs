@@ -19,8 +19,8 @@ public static class CastRunner
     // The account of energy: a run that leaves more of the hands' work unexplained is no result.
     private const double MostOpen = 0.01;
 
-    // Releases are tried this far apart, s, or half a sigma where that is more; out to 2 sigmas, which bounds 19 of 20, and at least to the shown 10 ms.
-    private const double StrideS = 0.004, ShownS = 0.010, WideSigmas = 2.0;
+    // Releases are tried this far apart, s, or a sigma where that is more; out to 2 sigmas, which bounds 19 of 20, and at least to the shown 10 ms.
+    private const double StrideS = 0.008, ShownS = 0.010, WideSigmas = 2.0;
 
     /// <summary>Finds the release, then runs the reported cast with the line curved in the air.</summary>
     /// <param name="setup">Set-up.</param>
@@ -139,7 +139,7 @@ public static class CastRunner
     }
 
     private static int Stride(Setup setup, CastTask task) =>
-        Math.Max(1, (int)Math.Round(Math.Max(StrideS, 0.5 * setup.Hands.ReleaseErrorS) / task.Solver.SwingStepS));
+        Math.Max(1, (int)Math.Round(Math.Max(StrideS, setup.Hands.ReleaseErrorS) / task.Solver.SwingStepS));
 
     // The chosen release is a point of its own, its distance read off the trials about it.
     private static List<ReleasePoint> Curve(CastParts parts, ReleaseSearch search, int step, double loops)
@@ -153,6 +153,12 @@ public static class CastRunner
         }
 
         List<ReleasePoint> tried = [.. search.Trials.Where(t => !double.IsNaN(t.Value.DistanceM)).OrderBy(t => t.Key).Select(t => new ReleasePoint((t.Key - step) * h, t.Value.DistanceM, t.Value.Loops))];
+        if (tried.Count == 0)
+        {
+            // A lure that sails like a parachute: the search does not wait for it.
+            return [new(0.0, 0.0, loops)];
+        }
+
         double chosen = ReleasePoint.Top(tried);
         List<ReleasePoint> curve = [.. tried.Where(t => t.DelayS != 0.0).Append(new(0.0, chosen, loops)).OrderBy(t => t.DelayS)];
         return [.. curve.Select(t => t with { ChangeM = t.ChangeM - chosen })];

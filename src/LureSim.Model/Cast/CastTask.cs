@@ -64,7 +64,7 @@ public sealed record CastTask([property: Parameter("overhang", "m", 0.05, 3.0)] 
 /// <summary>Numerical settings of a cast.</summary>
 /// <param name="SwingStepS">Step while the rod moves, s.</param>
 /// <param name="FlightStepS">Step after that, s.</param>
-/// <param name="NodeSpacingM">Spacing of line nodes in the air within 5 m of the tip, m; it grows to four times that at 20 m. Infinity keeps the line straight (chord).</param>
+/// <param name="NodeSpacingM">Spacing of line nodes in the air within 3 m of the tip, m; it grows to four times that at 12 m. Infinity keeps the line straight (chord).</param>
 /// <param name="RodAfterReleaseS">How long the rod goes on moving in the reported cast, s; by 0.6 s its tip has stopped throwing loops.</param>
 /// <param name="OutputStepS">Spacing of the recorded series, s.</param>
 public sealed record CastSolverSpec(

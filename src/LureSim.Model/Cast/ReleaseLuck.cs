@@ -33,9 +33,10 @@ internal readonly record struct ReleaseLuck(double MeanM, double P10M, double P9
     {
         var all = new List<double>(Count * Count);
         double loops = 0.0, tangles = 0.0;
+        var between = new ReleaseCurve(curve);
         for (int i = 0; i < Count; i++)
         {
-            ReleasePoint at = ReleasePoint.Interpolate(curve, hands.ReleaseErrorS * Normal.InvCDF(0.0, 1.0, (i + 0.5) / Count));
+            ReleasePoint at = between.At(hands.ReleaseErrorS * Normal.InvCDF(0.0, 1.0, (i + 0.5) / Count));
             loops += at.Loops / Count;
             tangles += Tangles(at.Loops) / Count;
             for (int j = 0; j < Count; j++)

@@ -14,7 +14,7 @@ internal readonly record struct Trial(double DistanceM, double Loops);
 internal sealed class ReleaseSearch
 {
     private const double KeepEveryS = 0.010;
-    private const double CoarseS = 0.016;
+    private const double CoarseS = 0.032;
     private const double AfterStopS = 0.10;
     private const double LongestSwingS = 1.5;
 
@@ -129,7 +129,12 @@ internal sealed class ReleaseSearch
     private int Guide()
     {
         int coarse = Math.Max(1, (int)Math.Round(CoarseS / _solver.SwingStepS)), first = FirstForward(coarse);
-        int best = Farthest(first, coarse, Straight);
+        int best = Farthest(first, coarse, Straight), half = Math.Max(1, coarse / 2);
+        foreach (int near in (int[])[best - half, best + half])
+        {
+            best = near >= 0 && near <= LastStep && Farther(Straight(near), Straight(best)) ? near : best;
+        }
+
         return double.IsNaN(Straight(best)) ? Farthest(first, coarse, s => Try(s).DistanceM) : best;
     }
 

@@ -17,7 +17,7 @@ public static class PowerTableChart
     {
         ArgumentNullException.ThrowIfNull(table);
         double top = table.Cells.SelectMany(r => r).Select(c => c.DistanceMeanM).Where(double.IsFinite).DefaultIfEmpty(1.0).Max();
-        PlotModel model = ChartStyle.NewModel("Distance by rod power: flat tops, so buy power for load and hook-setting", table.Title);
+        PlotModel model = ChartStyle.NewModel("Distance by rod power: the tops are flat", table.Title);
         var panels = new Panels(model, 1000, [ChartStyle.NewAxis(AxisPosition.Left, "Mean of many casts, m", 0.0, 1.12 * top)]);
         model.Axes.Add(Classes());
         for (int i = 0; i < table.LureKg.Count; i++)

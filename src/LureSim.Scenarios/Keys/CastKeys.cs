@@ -156,7 +156,7 @@ public static class CastKeys
     };
 
     /// <summary>Line nodes.</summary>
-    public static readonly KeySpec NodeSpacing = new("cast.node_spacing", QuantityKind.Length, "m", "Spacing of line nodes in the air within 5 m of the tip, up to four times that beyond.")
+    public static readonly KeySpec NodeSpacing = new("cast.node_spacing", QuantityKind.Length, "m", "Spacing of line nodes in the air within 3 m of the tip, up to four times that beyond.")
     {
         High = 5,
         Parameter = Parameter.Of<CastSolverSpec>(nameof(CastSolverSpec.NodeSpacingM)),

@@ -22,7 +22,7 @@ internal sealed class AirLine
 
     // Segments are as short as asked for within so many metres of line from the tip, where line joins with the reel's speed and bows; farther out they
     // may grow in proportion, up to so many times. Two become one only where they lie in a line to this share.
-    private const double FineM = 5.0;
+    private const double FineM = 3.0;
     private const double MostGrowth = 4.0;
     private const double Straightness = 1e-3;
     private const int MergesPerNode = 2;
@@ -122,8 +122,8 @@ internal sealed class AirLine
             double dx = nx - px, dz = nz - pz, distance = Math.Sqrt((dx * dx) + (dz * dz));
             if (distance > 1e-9)
             {
-                _tx[s] = dx / distance;
-                _tz[s] = dz / distance;
+                double per = 1.0 / distance;
+                (_tx[s], _tz[s]) = (dx * per, dz * per);
             }
 
             double feed = end ? step.PlaceOf(0.0, reel.SpeedMS, reel.Accel) : 0.0;
@@ -313,8 +313,8 @@ internal sealed class AirLine
     // Inverse of mass and drag slope in the directions of the line, and the acceleration without tensions.
     private void Respond(int p, double gain, double tx, double tz)
     {
-        double norm = Math.Sqrt((tx * tx) + (tz * tz));
-        (tx, tz) = norm > 1e-9 ? (tx / norm, tz / norm) : (_tx[p], _tz[p]);
+        double norm = Math.Sqrt((tx * tx) + (tz * tz)), per = 1.0 / norm;
+        (tx, tz) = norm > 1e-9 ? (tx * per, tz * per) : (_tx[p], _tz[p]);
         (_ux[p], _uz[p]) = (tx, tz);
         double a = 1.0 / (_along[p] + (gain * _dragAlong[p])), c = 1.0 / (_across[p] + (gain * _dragAcross[p]));
         _gxx[p] = (a * tx * tx) + (c * tz * tz);
@@ -347,15 +347,15 @@ internal sealed class AirLine
                 + (end ? Quadratic(s, tip.Gxx, tip.Gxz, tip.Gzz) + reel.InverseMass : Quadratic(s, _gxx[s + 1], _gxz[s + 1], _gzz[s + 1]));
             double coupling = end ? 0.0 : -((_tx[s] * ((_gxx[s + 1] * _tx[s + 1]) + (_gxz[s + 1] * _tz[s + 1])))
                 + (_tz[s] * ((_gxz[s + 1] * _tx[s + 1]) + (_gzz[s + 1] * _tz[s + 1]))));
-            double length = RestM[s] + (end ? _inside : 0.0), k = _line.AxialStiffnessN / length;
+            double perLength = 1.0 / (RestM[s] + (end ? _inside : 0.0)), k = _line.AxialStiffnessN * perLength;
 
             // The dashpot rises with the first 1e-4 of strain, or a segment that comes taut would be hit by it. It is never faster than the step: an
             // undamped short segment rings at a rate that no step resolves, and coming taut and slack in turn it would gain energy.
-            double c = Math.Max(_line.DampingTimeS, step.Dt) * k * Math.Clamp(_gap[s] / (1e-4 * length), 0.0, 1.0);
-            double b = gains.Mass(k, c);
-            _pull.Diagonal[s] = (1.0 / b) + yield;
+            double c = Math.Max(_line.DampingTimeS, step.Dt) * k * Math.Clamp(1e4 * _gap[s] * perLength, 0.0, 1.0);
+            double perMass = 1.0 / gains.Mass(k, c);
+            _pull.Diagonal[s] = perMass + yield;
             _pull.OffDiagonal[s] = coupling;
-            _pull.RightSide[s] = ((k * (_gap[s] + (gains.Place * gain))) + (c * rate)) / b;
+            _pull.RightSide[s] = ((k * (_gap[s] + (gains.Place * gain))) + (c * rate)) * perMass;
         }
     }
 

@@ -1,3 +1,4 @@
+using LureSim.Model.Lines.Chain;
 using LureSim.Model.Media;
 
 namespace LureSim.Model.Lines.Air;
@@ -9,6 +10,10 @@ internal sealed class LineAir
     private const double FrictionLead = 0.37;
     private const double FrictionExponent = 0.61;
 
+    // Tables, within 2e-4 of the laws: a flight asks for them at every node and step.
+    private static readonly DragCurve Cylinder = DragCurve.FromLaw(CylinderDrag.Cd);
+    private static readonly DragCurve Thread = DragCurve.FromLaw(re => FrictionLead * Math.Pow(re, -FrictionExponent));
+
     private readonly double _axial, _normal, _perNu;
     private readonly WindProfile _wind;
 
@@ -18,7 +23,7 @@ internal sealed class LineAir
         _wind = new WindProfile(air);
         DensityKgM3 = state.DensityKgM3;
         _perNu = line.DiameterM / state.KinematicViscosityM2S;
-        _axial = 0.5 * state.DensityKgM3 * Math.PI * line.DiameterM * frictionFactor * FrictionLead * Math.Pow(_perNu, -FrictionExponent);
+        _axial = 0.5 * state.DensityKgM3 * Math.PI * line.DiameterM * frictionFactor;
         _normal = 0.5 * state.DensityKgM3 * line.DiameterM * line.NormalDragFactor;
         LureKgM = 0.5 * state.DensityKgM3 * lureCdAM2;
     }
@@ -38,12 +43,12 @@ internal sealed class LineAir
     public double Wind(double heightM) => _wind.IsCalm ? 0.0 : _wind.Speed(Math.Max(heightM, 0.0)) * _wind.DirectionX;
 
     /// <summary>Secant of skin friction per length at a speed along the line, kg/(m s).</summary>
-    public double Along(double speedMS) => speedMS > 1e-6 ? _axial * Math.Pow(speedMS, 1.0 - FrictionExponent) : 0.0;
+    public double Along(double speedMS) => _axial * Thread.At(speedMS * _perNu) * speedMS;
 
     /// <summary>Secant of drag per length at a speed across the line, kg/(m s); Cd of the cylinder at its Reynolds number.</summary>
     public double Across(double speedMS)
     {
         double v = Math.Max(speedMS, 1e-3);
-        return _normal * CylinderDrag.Cd(v * _perNu) * v;
+        return _normal * Cylinder.At(v * _perNu) * v;
     }
 }
