@@ -10,7 +10,7 @@ public static class LineSizing
     public static readonly Parameter Label = new("label", "label", "N", 2.0, 2000.0);
 
     /// <summary>Modulus on the solid area; material and film give its default.</summary>
-    public static readonly Parameter Modulus = new("ModulusPa", "E", "Pa", 1e7, 3e11);
+    public static readonly Parameter Modulus = new("ModulusPa", "E", "Pa", 1e8, 3e11);
 
     /// <summary>Solid share of a braid's outer circle; the material gives its default.</summary>
     public static readonly Parameter BraidPacking = new("Packing", "packing", "", 0.3, 0.907);

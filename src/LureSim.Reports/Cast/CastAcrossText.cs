@@ -109,7 +109,7 @@ public static class CastAcrossText
     {
         CastResult a = from.Cast!, b = to.Cast!;
         string Pair(Func<CastResult, double> value, int places) => $"{Trade.Fixed(value(a), places)} to {Trade.Fixed(value(b), places)}";
-        return $"From {from.Label} to {to.Label}, with every guess as it stands: the butt turns at {Pair(c => c.ReleaseTurnRadS, 1)} of {Trade.Fixed(b.Setup.Hands.SpeedRadS, 1)} rad/s at the release, the lure leaves at "
+        return $"From {from.Label} to {to.Label}, with every guess as it stands: the butt turns at {Pair(c => c.ReleaseTurnRadS, 1)} of {Trade.Fixed(b.Setup.Hands.TopSpeedRadS, 1)} rad/s at the release, the lure leaves at "
             + $"{Pair(c => c.LaunchSpeedMS, 1)} m/s; of the hands' work ({Pair(c => c.Energy.HandsJ, 0)} J) {Pair(c => 100.0 * (c.Energy.LureJ + c.Energy.LureAirJ) / c.Energy.HandsJ, 0)} % goes "
             + $"with the lure and {Pair(c => 100.0 * c.Energy.RodAirJ / c.Energy.HandsJ, 0)} % into the air on the rod; the air takes {Pair(c => 100.0 * c.Energy.LureAirJ / (c.Energy.LureJ + c.Energy.LureAirJ), 0)} % of what the lure had.";
     }
