@@ -9,7 +9,7 @@ namespace LureSim.Reports.Cast;
 public static class MatchText
 {
     // Ranges of the words of cast.effort (guesses), docs/cast.md.
-    private const double Beginner = 0.7, Practised = 1.25, Expert = 1.9;
+    private const double Gentle = 0.2, Everyday = 0.375, Hard = 0.65, Full = 1.1;
 
     /// <summary>Title, table, sentences and caution.</summary>
     /// <param name="report">Fit.</param>
@@ -51,7 +51,7 @@ public static class MatchText
                 yield return new("mean of", mean == 1 ? "1 cast" : $"{mean} casts", double.IsFinite(fit.EffortError) ? $"standard error of the effort {Trade.Fixed(fit.EffortError, 2)}" : "");
             }
 
-            yield return new("effort that explains it", Trade.Fixed(fit.Effort, 2), "1 is a practised cast");
+            yield return new("effort that explains it", Trade.Fixed(fit.Effort, 2), "1 is full effort in this style");
             yield break;
         }
 
@@ -70,11 +70,11 @@ public static class MatchText
     private static string Feet(double m) => Trade.Fixed(Trade.Feet(m), 0);
 
     private static string Word(double effort) =>
-        effort < 0.35 ? "less than a gentle cast: check tape, units, line and lure"
-        : effort < Beginner ? "a gentle or a beginner's cast by the guessed scale (0.35 to 0.7)"
-        : effort <= Practised ? "near a practised cast, which is 1 by definition"
-        : effort <= Expert ? "an expert's cast by the guessed scale (1.25 to 1.9)"
-        : "more than an expert's by the guessed scale (1.25 to 1.9): check tape, wind, line and lure, or the model's drag is too high";
+        effort < Gentle ? "less than a gentle cast: check tape, units, line, lure and casting style"
+        : effort < Everyday ? "a gentle cast by the guessed scale (0.2 to 0.4)"
+        : effort <= Hard ? "an everyday cast by the guessed scale (0.35 to 0.65)"
+        : effort <= Full ? "a hard cast; 1 is all that a practised person has in this style"
+        : "more than a practised person has in this style (1 by the guessed scale): check casting style, tape, wind, line and lure, or the model's drag is too high";
 
     private static string End(MatchEnd end) => $"With {end.Label} at its ends it would be {Side(end.AtLow)} and {Side(end.AtHigh)}.";
 

@@ -47,7 +47,7 @@ public static class PowerTableText
             yield return Told(table, i);
         }
 
-        yield return "Ratings are common practice, without a source, and the loads of the classes are guesses. They are about the load that a rod bears, hook-setting and control; "
+        yield return "Mass of the rod goes with load^0.35, its thickness with load^0.2 (guesses). Ratings are common practice, without a source, and the loads of the classes are guesses. They are about the load that a rod bears, hook-setting and control; "
             + "distance hardly tells neighbouring powers apart, since the rod finishes half a period as the stroke ends over a wide range of stiffness.";
     }
 

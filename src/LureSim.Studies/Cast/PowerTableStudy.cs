@@ -33,8 +33,11 @@ public static class PowerTableStudy
         return new(setup.Title, MassesKg, [.. MassesKg.Select((_, i) => (IReadOnlyList<PowerCell>)cells[(i * classes)..((i + 1) * classes)])]);
     }
 
-    /// <summary>The set-up with a lure of the same shape and make, of another mass, on a rod of another power: sizes go with the cube root of the mass,
-    /// areas with its two thirds.</summary>
+    // Rods of more power are thicker and heavier (guesses; rods that keep both have the same best power, soft ones bend farther by their own mass).
+    private const double MassByPower = 0.35, ThicknessByPower = 0.2;
+
+    /// <summary>The set-up with a lure of the same shape and make, of another mass, on a rod of another power: sizes of the lure go with the cube root of its
+    /// mass, areas with its two thirds; mass of the rod ~ load^0.35, its thickness ~ load^0.2.</summary>
     /// <param name="setup">Set-up.</param>
     /// <param name="lureKg">Mass with hooks, kg.</param>
     /// <param name="loadN">Tip load that drops the tip by a third, N.</param>
@@ -45,7 +48,12 @@ public static class PowerTableStudy
         double mass = lureKg / FlyingLure.MassKg(lure), size = Math.Cbrt(mass), area = size * size;
         return setup with
         {
-            Rod = setup.Rod with { ThirdLoadN = loadN },
+            Rod = setup.Rod with
+            {
+                ThirdLoadN = loadN,
+                MassKg = setup.Rod.MassKg * Math.Pow(loadN / setup.Rod.ThirdLoadN, MassByPower),
+                ButtDiameterM = setup.Rod.ButtDiameterM * Math.Pow(loadN / setup.Rod.ThirdLoadN, ThicknessByPower),
+            },
             Lure = lure with
             {
                 LengthM = size * lure.LengthM,
