@@ -55,30 +55,27 @@ public sealed class RandomScenarioTests(ITestOutputHelper output)
 
     /// <summary>
     /// The account's own error, which the snaps make, falls with the step; a scheme that makes energy makes joules. So a gain over
-    /// 1e-3 at the step of shown runs must be gone at an eighth of it.
+    /// 1e-3 at the step of shown runs must be gone at an eighth of it. The account of the product must agree with the one written for the checks, other
+    /// formulas on the same steps, to 2e-3; where snaps part them, they must meet at an eighth of the step too.
     /// </summary>
     private void NoEnergyFromNothing(Scenario spec, RandomScenario scenario)
     {
-        double gain = Gain(spec);
-        if (gain > 1e-3)
+        (double gain, double apart) = Accounts(spec);
+        if (gain > 1e-3 || apart > 2e-3)
         {
             Interlocked.Increment(ref _refined);
-            Assert.True(gain < 0.1, $"gains {gain:P1} of the work: {scenario}");
-            gain = Gain(spec with { Retrieve = spec.Retrieve! with { Solver = spec.Retrieve.Solver with { StepS = spec.Retrieve.Solver.StepS / 8.0 } } });
+            Assert.True(gain < 0.1 && apart < 0.1, $"gains {gain:P1} of the work, accounts {apart:P1} apart: {scenario}");
+            (gain, apart) = Accounts(spec with { Retrieve = spec.Retrieve! with { Solver = spec.Retrieve.Solver with { StepS = spec.Retrieve.Solver.StepS / 8.0 } } });
         }
 
-        Assert.True(gain <= 1e-3, string.Create(CultureInfo.InvariantCulture, $"gains {gain:E2} of the work: {scenario}"));
+        Assert.True(gain <= 1e-3 && apart <= 2e-3, string.Create(CultureInfo.InvariantCulture, $"gains {gain:E2} of the work, accounts {apart:E2} apart: {scenario}"));
     }
 
-    private static double Gain(Scenario spec)
+    private static (double Gain, double Apart) Accounts(Scenario spec)
     {
         var bench = new WalkBench(spec);
         var audit = new EnergyAudit(bench);
         bench.Run(2.0, audit.Step);
-
-        // The account of the product, against the one written for the checks: other formulas, same steps.
-        double apart = Math.Abs(audit.ResidualJ - bench.Account.ResidualJ) / bench.Account.EffortJ;
-        Assert.True(apart < 2e-3, $"accounts {apart:E1} of the work apart: {spec}");
-        return audit.HighestResidualJ / audit.EffortJ;
+        return (audit.HighestResidualJ / audit.EffortJ, Math.Abs(audit.ResidualJ - bench.Account.ResidualJ) / bench.Account.EffortJ);
     }
 }

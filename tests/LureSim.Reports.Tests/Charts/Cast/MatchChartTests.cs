@@ -24,14 +24,14 @@ public sealed class MatchChartTests
 
     // Ranges of the words of an effort: docs/cast.md.
     [Theory]
-    [InlineData(0.349, "less than a gentle cast")]
-    [InlineData(0.35, "a gentle or a beginner's cast")]
-    [InlineData(0.699, "a gentle or a beginner's cast")]
-    [InlineData(0.70, "near a practised cast")]
-    [InlineData(1.25, "near a practised cast")]
-    [InlineData(1.26, "an expert's cast by")]
-    [InlineData(1.90, "an expert's cast by")]
-    [InlineData(1.91, "more than an expert's")]
+    [InlineData(0.199, "less than a gentle cast")]
+    [InlineData(0.20, "a gentle cast by the guessed scale")]
+    [InlineData(0.374, "a gentle cast by the guessed scale")]
+    [InlineData(0.375, "an everyday cast by")]
+    [InlineData(0.65, "an everyday cast by")]
+    [InlineData(0.66, "a hard cast; 1 is all")]
+    [InlineData(1.10, "a hard cast; 1 is all")]
+    [InlineData(1.11, "more than a practised person has")]
     public void An_effort_has_its_word(double effort, string word) => Assert.Contains(
         word, MatchText.Build(Report with { Fit = Report.Fit with { Effort = effort } }, new RunNotes([], []), null).ReplaceLineEndings(" "), StringComparison.Ordinal);
 
