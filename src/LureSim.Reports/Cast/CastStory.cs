@@ -11,6 +11,9 @@ internal static class CastStory
 {
     private const double Degree = Math.PI / 180.0;
 
+    // Guessed range of everyday efforts, docs/cast.md.
+    private const double EverydayLow = 0.35, EverydayHigh = 0.65;
+
     // Share of the hands' top speed above which less than a third of their torque is left.
     private const double SpeedLimited = 2.0 / 3.0;
 
@@ -33,7 +36,8 @@ internal static class CastStory
         HandsSpec hands = c.Setup.Hands;
         string style = hands.Style switch { CastingStyle.WristFlick => "flicked from the wrist", CastingStyle.OneHanded => "cast with one hand", _ => "cast with both hands" };
         string skill = hands.Skill switch { CastingSkill.Beginner => "a beginner", CastingSkill.Expert => "an expert", _ => "practised hands" };
-        return $"{char.ToUpperInvariant(style[0])}{style[1..]} at {Trade.Fixed(100.0 * hands.Effort, 0)} % of full effort by {skill}";
+        string effort = hands.Effort is >= EverydayLow and <= EverydayHigh ? "an everyday " : "";
+        return $"{char.ToUpperInvariant(style[0])}{style[1..]} at {effort}{Trade.Fixed(100.0 * hands.Effort, 0)} % of full effort by {skill}";
     }
 
     private static string Flight(CastResult c)
