@@ -1,7 +1,7 @@
 using System.Text.Json;
 using LureSim.Model.Cast;
-using LureSim.Model.Hands;
 using LureSim.Reports.Kit.Json;
+using LureSim.Scenarios.Keys;
 using LureSim.Studies.Cast;
 using LureSim.Studies.Doubt;
 
@@ -23,7 +23,7 @@ public static class CastJson
         JsonText.Object(stream, json =>
         {
             json.WriteString("title", report.Cast.Setup.Title);
-            json.WriteString("style", StyleName(report.Cast.Setup.Hands.Style));
+            json.WriteString("style", CastKeys.Style.Choices.First(c => c.Value == (int)report.Cast.Setup.Hands.Style).Name);
             json.WriteNumber("effort", report.Cast.Setup.Hands.Effort);
             JsonText.Figures(json, CastFigures.All, report.Cast);
             JsonText.List(json, "remarks", CastFigures.Names(report.Cast.Remarks));
@@ -31,9 +31,6 @@ public static class CastJson
             JsonText.Notes(json, notes, doubt);
         });
     }
-
-    private static string StyleName(CastingStyle style) =>
-        style switch { CastingStyle.WristFlick => "wrist-flick", CastingStyle.OneHanded => "one-handed", _ => "two-handed" };
 
     private static void WriteBrakes(Utf8JsonWriter json, CastReport report)
     {

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using LureSim.Reports.Kit.Drawing;
@@ -90,13 +89,14 @@ public static class PowerTableFiles
         {
             foreach ((RodClass rod, PowerCell cell) in RodClass.All.Zip(table.Cells[i]))
             {
-                text.Append(CultureInfo.InvariantCulture,
-                    $"{table.LureKg[i]},{rod.Name},{rod.LoadN},{Number(cell.DistanceMeanM)},{Number(cell.LaunchSpeedMS)},{Number(cell.BendShare)},{(cell.BendsTooFar ? 1 : 0)},\"{CsvLine.Text(cell.Failure ?? "").Replace("\"", "\"\"", StringComparison.Ordinal)}\"\n");
+                text.Append(CsvLine.Join(
+                [
+                    CsvLine.Number(table.LureKg[i]), rod.Name, CsvLine.Number(rod.LoadN), CsvLine.Number(cell.DistanceMeanM), CsvLine.Number(cell.LaunchSpeedMS), CsvLine.Number(cell.BendShare),
+                    cell.BendsTooFar ? "1" : "0", cell.Failure ?? "",
+                ])).Append('\n');
             }
         }
 
         return text.ToString();
     }
-
-    private static string Number(double value) => double.IsFinite(value) ? value.ToString("R", CultureInfo.InvariantCulture) : "";
 }

@@ -241,8 +241,8 @@ internal sealed class AirLine
         }
     }
 
-    // One segment for two: momentum is kept, and so is what the pair lacks to being taut.
-    private bool Merge(int p)
+    /// <summary>Makes one segment of the two at a node, unless they bend there: momentum is kept, and so is what the pair lacks to being taut.</summary>
+    internal bool Merge(int p)
     {
         double chord = Length(p - 1, p + 1), way = Length(p - 1, p) + Length(p, p + 1);
         if (way - chord > Straightness * way)
