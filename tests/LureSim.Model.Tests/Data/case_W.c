@@ -1,5 +1,5 @@
 /*
- * Case W of docs/reference-cases.md as explicit equations, written from that text; classical Runge-Kutta of order 4 with equal steps.
+ * Case W of docs/reference-cases.md as explicit equations, written from that text with ExplicitWalk.cs known; classical Runge-Kutta of order 4 with equal steps.
  *     gcc -O2 -o case_W case_W.c -lm && ./case_W 2.5e-7 > case_W_rk4.csv
  * The argument is the step, s; 0.005 s must be a whole number of steps. Prints one row per 5 ms, from 0 to 4 s;
  * tensions are means over the 5 ms before.
