@@ -47,7 +47,7 @@ public static class EnergyBars
             Amount(model, row, rows[i].J, e.HandsJ, most);
         }
 
-        panels.Header(0, $"Account closes to {Trade.Fixed(1e6 * Math.Abs(e.Residual), 0)} millionths",
+        panels.Header(0, $"{Trade.Fixed(1e6 * Math.Abs(e.Residual), 0)} millionths open",
             new("lure", ChartStyle.Blue, Swatch.Box), new("line", ChartStyle.Green, Swatch.Box), new("reel", ChartStyle.Orange, Swatch.Box),
             new("rod and hands", ChartStyle.Vermilion, Swatch.Box));
         return new Chart("cast_energy", model, Height: Height);

@@ -37,8 +37,8 @@ public static class CastAcrossStudy
     private static CastDraw Drawn(CastVariant variant, int draw, Func<Setup, CastTask, Outcome<CastResult>> run) =>
         variant.Drawn(draw) is (Setup setup, CastTask task) && Try(setup, task, run).Cast is CastResult cast ? CastDraw.Of(cast) : CastDraw.Failed;
 
-    // What no check of single numbers finds, the lure in the water at the start, belongs to this row alone.
-    private static (CastResult? Cast, string? Failure) Try(Setup setup, CastTask task, Func<Setup, CastTask, Outcome<CastResult>> run)
+    /// <summary>Runs one cast of many. What no check of single numbers finds, the lure in the water at the start, belongs to it alone.</summary>
+    internal static (CastResult? Cast, string? Failure) Try(Setup setup, CastTask task, Func<Setup, CastTask, Outcome<CastResult>> run)
     {
         try
         {

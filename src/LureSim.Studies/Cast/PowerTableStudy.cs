@@ -83,17 +83,9 @@ public static class PowerTableStudy
         };
     }
 
-    // A lure that hangs in the water or a line that does not bear it belongs to its own cell.
     private static PowerCell Cell(Setup setup, CastTask task, Func<Setup, CastTask, Outcome<CastResult>> run)
     {
-        try
-        {
-            Outcome<CastResult> outcome = run(setup, task);
-            return outcome.IsWhole ? PowerCell.Of(outcome.Result) : PowerCell.Failed(outcome.Failure.Reason);
-        }
-        catch (ArgumentException e)
-        {
-            return PowerCell.Failed(e.Message.Split('\n')[0]);
-        }
+        (CastResult? cast, string? failure) = CastAcrossStudy.Try(setup, task, run);
+        return cast is null ? PowerCell.Failed(failure ?? "") : PowerCell.Of(cast);
     }
 }
