@@ -17,22 +17,21 @@ internal sealed class CoupledStep
     private const int PassCount = 2;
     private readonly LineMesh _mesh;
     private readonly LineMedium _medium;
-    private readonly WalkingHull _hull;
     private readonly ChainBending _bending;
 
     /// <summary>Joins the parts.</summary>
     /// <param name="mesh">Line.</param>
     /// <param name="medium">Water, air, laws.</param>
     /// <param name="rod">Rod tip.</param>
-    /// <param name="hull">Lure.</param>
+    /// <param name="lure">Lure, where it starts.</param>
     /// <param name="fixedKnot">True for a tight knot at the line tie.</param>
-    public CoupledStep(LineMesh mesh, LineMedium medium, ModalRod rod, WalkingHull hull, bool fixedKnot)
+    public CoupledStep(LineMesh mesh, LineMedium medium, ModalRod rod, ILineEnd lure, bool fixedKnot)
     {
         ArgumentNullException.ThrowIfNull(mesh);
         ArgumentNullException.ThrowIfNull(medium);
         ArgumentNullException.ThrowIfNull(rod);
-        ArgumentNullException.ThrowIfNull(hull);
-        (_mesh, _medium, Rod, _hull) = (mesh, medium, rod, hull);
+        ArgumentNullException.ThrowIfNull(lure);
+        (_mesh, _medium, Rod, Lure) = (mesh, medium, rod, lure);
         Pass = new LinePass(mesh, medium);
         _bending = new ChainBending(mesh, fixedKnot);
         (Before, Now, Next) = (new LineState(mesh.Segments), new LineState(mesh.Segments), new LineState(mesh.Segments));
@@ -50,14 +49,8 @@ internal sealed class CoupledStep
     /// <summary>Line at n+1 after <see cref="Try"/>.</summary>
     public LineState Next { get; private set; }
 
-    /// <summary>Lure at n-1.</summary>
-    public HullState HullBefore { get; private set; }
-
-    /// <summary>Lure at n.</summary>
-    public HullState HullNow { get; private set; }
-
-    /// <summary>Lure at n+1.</summary>
-    public HullState HullNext { get; private set; }
+    /// <summary>Lure.</summary>
+    public ILineEnd Lure { get; }
 
     /// <summary>Rod.</summary>
     public ModalRod Rod { get; }
@@ -74,13 +67,11 @@ internal sealed class CoupledStep
     /// <summary>Weight and buoyancy of the half segment at the tie in the last step, N (upward).</summary>
     public double TieWeight { get; private set; }
 
-    /// <summary>Sets lure and rod tip and lays the line straight between them, at rest.</summary>
-    /// <param name="start">Lure.</param>
+    /// <summary>Sets the rod tip and lays the line straight between it and the lure, at rest.</summary>
     /// <param name="tip">Rod tip at the start.</param>
-    public void Start(HullState start, in TipFrame tip)
+    public void Start(in TipFrame tip)
     {
-        HullNow = HullBefore = start;
-        Vec3 tie = _hull.Tie(start);
+        Vec3 tie = Lure.Tie;
         int n = _mesh.Segments;
         double run = 0.0;
         for (int i = 0; i <= n; i++)
@@ -96,26 +87,25 @@ internal sealed class CoupledStep
     /// <param name="tip">Rigid rod tip at the end of the step.</param>
     public void Try(Bdf2 step, in TipFrame tip)
     {
-        HullState lure = _hull.Guess(step, HullBefore, HullNow);
+        Lure.Guess(step);
         Pass.Begin(step, Before, Now, Next);
         LineEnd head = Rod.Begin(step, tip);
         SetNode(Next, 0, Rod.Guess(step.Dt, tip));
         for (int pass = 0; pass < PassCount; pass++)
         {
-            Vec3 tie = _hull.Tie(lure);
+            Vec3 tie = Lure.Tie;
             SetNode(Next, _mesh.Segments, tie);
             Pass.SetDirections(Next);
-            double knotMoment = _bending.Apply(Pass, Next, lure.Psi);
+            Vec3 knotMoment = _bending.Apply(Pass, Next, Lure.Axis);
             TieWeight = EndWeight(tie.Z);
-            LineEnd tail = _hull.Begin(step, HullBefore, HullNow, lure, EndForce(), knotMoment);
+            LineEnd tail = Lure.Begin(step, EndForce(), knotMoment);
             Pass.Solve(step, Next, head, tail, out Vec3 tipForce, out Vec3 tieForce);
             (TipForce, TieForce) = (tipForce, tieForce);
-            lure = _hull.Finish(step, tieForce);
+            Lure.Finish(step, tieForce);
         }
 
         Rod.Finish(step, TipForce);
-        HullNext = lure;
-        SetNode(Next, _mesh.Segments, _hull.Tie(lure));
+        SetNode(Next, _mesh.Segments, Lure.Tie);
     }
 
     /// <summary>Largest dt sqrt(T/mu)/l over the segments of the last step: the tension direction is explicit, limit about 0.5.</summary>
@@ -131,17 +121,13 @@ internal sealed class CoupledStep
     public void Commit()
     {
         (Before, Now, Next) = (Now, Next, Before);
-        (HullBefore, HullNow) = (HullNow, HullNext);
+        Lure.Commit();
         Rod.Commit();
         FilmBreak.Update(Pass.Film, Now, _mesh.Segments, _medium.CapillaryLengthM);
     }
 
     /// <summary>False as soon as any coordinate is not a finite number.</summary>
-    public bool IsFinite()
-    {
-        double hullSum = HullNext.X + HullNext.Y + HullNext.Psi + HullNext.U + HullNext.V + HullNext.R + HullNext.Zeta;
-        return double.IsFinite(hullSum + Next.CoordinateSum());
-    }
+    public bool IsFinite() => Lure.IsFinite && double.IsFinite(Next.CoordinateSum());
 
     /// <summary>sqrt(T/mu)/l of equal segments.</summary>
     private double Rate(int from, int to)

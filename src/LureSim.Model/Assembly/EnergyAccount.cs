@@ -1,6 +1,5 @@
 using LureSim.Model.Hands;
 using LureSim.Model.Lines.Chain;
-using LureSim.Model.Lures;
 using LureSim.Model.Rods;
 using LureSim.Numerics;
 
@@ -17,8 +16,6 @@ internal sealed class EnergyAccount
     private const double LeastEffortJ = 1e-6;
 
     private readonly CoupledStep _step;
-    private readonly WalkHull _hull;
-    private readonly WalkingHull _walking;
     private readonly bool _knotted;
     private readonly double _heldAtStart;
     private double _gained, _powerBefore, _driveBefore;
@@ -28,21 +25,19 @@ internal sealed class EnergyAccount
 
     /// <summary>Opens the account of a step that has been started.</summary>
     /// <param name="step">Rod, line and lure.</param>
-    /// <param name="hull">Coefficients of the lure.</param>
-    /// <param name="walking">Its drag.</param>
     /// <param name="fixedKnot">True for a tight knot at the line tie.</param>
     /// <param name="tip">Rigid tip at the start.</param>
-    public EnergyAccount(CoupledStep step, WalkHull hull, WalkingHull walking, bool fixedKnot, in TipFrame tip)
+    public EnergyAccount(CoupledStep step, bool fixedKnot, in TipFrame tip)
     {
-        (_step, _hull, _walking, _knotted, _tipBefore) = (step, hull, walking, fixedKnot, tip);
-        _heldAtStart = Held(step.Now, step.HullNow, step.Rod.Now);
+        (_step, _knotted, _tipBefore) = (step, fixedKnot, tip);
+        _heldAtStart = Held(step.Now, step.Rod.Now);
     }
 
     /// <summary>Work of hand, reel, wind and weight, the size of each step's added up, J.</summary>
     public double EffortJ { get; private set; }
 
     /// <summary>Held energy less all work since the start, J; above 0 where energy came from nothing.</summary>
-    public double ResidualJ => Held(_step.Now, _step.HullNow, _step.Rod.Now) - _heldAtStart - _gained;
+    public double ResidualJ => Held(_step.Now, _step.Rod.Now) - _heldAtStart - _gained;
 
     /// <summary>Size of what is open over the effort.</summary>
     public double OpenShare => Math.Abs(ResidualJ) / Math.Max(EffortJ, LeastEffortJ);
@@ -59,7 +54,7 @@ internal sealed class EnergyAccount
         Vec3 moved = tip.Position - _tipBefore.Position + (bend * (tip.Stroke - _tipBefore.Stroke));
         double hand = (-0.5 * Vec3.Dot(_step.TipForce + _forceBefore, moved)) + InertiaWork(tip.DriveMS);
         LinePower line = _step.Pass.Power(_step.Next);
-        double power = line.FluidW + line.WeightW + line.StretchW + line.ReelW + HullPower(_step.HullNext) + RodPower(rod.Next);
+        double power = line.FluidW + line.WeightW + line.StretchW + line.ReelW + _step.Lure.PowerW(_step.TieWeight) + RodPower(rod.Next);
         double half = 0.5 * dt;
         _gained += (half * (power + _powerBefore)) + hand - line.AddedJ;
         EffortJ += Math.Abs(hand) + (half * (Math.Abs(line.WindW + _before.WindW) + Math.Abs(line.ReelW + _before.ReelW) + Math.Abs(line.WeightW + _before.WeightW)));
@@ -79,9 +74,6 @@ internal sealed class EnergyAccount
         return sum;
     }
 
-    private double HullPower(in HullState h) =>
-        (_step.TieWeight * h.W) - (_hull.NoseDampingNsM * h.W * h.W) - _walking.StepPower(h);
-
     private double RodPower(ModalRodState rod)
     {
         RodModeSet modes = _step.Rod.Modes;
@@ -95,7 +87,7 @@ internal sealed class EnergyAccount
         return power;
     }
 
-    private double Held(LineState s, in HullState h, ModalRodState rod)
+    private double Held(LineState s, ModalRodState rod)
     {
         LineMesh mesh = _step.Mesh;
         RodModeSet modes = _step.Rod.Modes;
@@ -107,18 +99,16 @@ internal sealed class EnergyAccount
             twice += j > 0 ? mesh.Mass[j] * ((s.VX[j] * s.VX[j]) + (s.VY[j] * s.VY[j]) + (s.VZ[j] * s.VZ[j])) : 0.0;
         }
 
-        twice += (_hull.M11 * h.U * h.U) + (_hull.M22 * h.V * h.V) + (2.0 * _hull.M23 * h.V * h.R) + (_hull.M33 * h.R * h.R);
-        twice += (_hull.NoseMassKg * h.W * h.W) + (_hull.NoseStiffnessNM * h.Zeta * h.Zeta);
         for (int k = 0; k < 2 * modes.Count; k++)
         {
             int mode = k % modes.Count;
             twice += (modes.MassKg[mode] * rod.Rate[k] * rod.Rate[k]) + (modes.StiffnessNM[mode] * rod.Q[k] * rod.Q[k]);
         }
 
-        return (0.5 * twice) + Bending(s, h.Psi);
+        return (0.5 * twice) + _step.Lure.HeldJ + Bending(s);
     }
 
-    private double Bending(LineState s, double heading)
+    private double Bending(LineState s)
     {
         LineMesh mesh = _step.Mesh;
         double sum = 0.0;
@@ -131,7 +121,7 @@ internal sealed class EnergyAccount
         if (_knotted && mesh.FirstLeaderSegment < mesh.Segments)
         {
             int last = mesh.Segments - 1;
-            Vec3 off = Edge(s, last) - new Vec3(-Math.Cos(heading), -Math.Sin(heading), 0.0);
+            Vec3 off = Edge(s, last) + _step.Lure.Axis;
             sum += mesh.Piece(last).BendingStiffnessNm2 / mesh.Rest[last] * Vec3.Dot(off, off);
         }
 

@@ -52,6 +52,18 @@ public sealed record WalkHull(
     /// <summary>Per hook: 1/2 rho CdA against motion along the hull, kg/m; without it, that of <see cref="HookDragKgM"/>.</summary>
     public double[] HookAlongKgM { get; init; } = HookDragKgM;
 
+    /// <summary>Centre of gravity over the water at rest, m.</summary>
+    public double CentreHeightM { get; init; }
+
+    /// <summary>Foremost point of the axis over the water at rest, m.</summary>
+    public double NoseHeightM { get; init; }
+
+    /// <summary>Trim at rest, nose up positive, rad.</summary>
+    public double TrimRad { get; init; }
+
+    /// <summary>Heel at rest, left side up positive, rad.</summary>
+    public double HeelRad { get; init; }
+
     /// <summary>Foremost point of the outline ahead of the centre of gravity, m: the nose that the eye follows.</summary>
     public double NoseM => OutlineXM.Length > 0 ? OutlineXM[^1] : TieArmM;
 }

@@ -56,6 +56,10 @@ public static class WalkHullBuilder
         {
             ShedAhead = SternShedding.Of(f, form, ahead: true),
             ShedAstern = SternShedding.Of(f, form, ahead: false),
+            CentreHeightM = f.State.Attitude.HeightOf(f.Mass.Centre),
+            NoseHeightM = f.State.Attitude.HeightOf(new Vec3(0.5 * f.Hull.LengthM, 0.0, 0.0)),
+            TrimRad = f.State.Attitude.TrimRad,
+            HeelRad = f.State.Attitude.HeelRad,
             HookAlongKgM = [.. f.Spec.Hooks.Select(h => HullResistance.HookAlongKgM(f, h))],
         };
     }

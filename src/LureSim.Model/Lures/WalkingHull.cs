@@ -29,6 +29,9 @@ internal sealed class WalkingHull
         _hull = hull;
     }
 
+    /// <summary>Coefficients.</summary>
+    public WalkHull Hull => _hull;
+
     /// <summary>Guess of the first pass: positions moved on, rates extrapolated.</summary>
     /// <param name="step">Step coefficients.</param>
     /// <param name="before">State at n-1.</param>

@@ -36,9 +36,8 @@ internal sealed class RetrieveParts
         double length = task.DistanceM + task.TakeUp.SlackM;
         Mesh = new LineMesh(setup.Line, setup.Leader, length, SegmentCount(task.Solver.Nodes, length, setup.Leader));
         Rod = new ModalRod(RodModes.Compute(setup.Rod));
-        WalkingHull = new WalkingHull(Hull);
-        Step = new CoupledStep(Mesh, Medium, Rod, WalkingHull, setup.Leader?.Knot == TieKnot.Fixed);
-        Step.Start(StartState(), Swing.At(0.0));
+        Step = new CoupledStep(Mesh, Medium, Rod, new PlanarLure(new WalkingHull(Hull), PlanarStart()), setup.Leader?.Knot == TieKnot.Fixed);
+        Step.Start(Swing.At(0.0));
         TakeUp = task.NewTakeUp(Twitch, SlackM);
         Wind = new WindProfile(setup.Air);
     }
@@ -70,9 +69,6 @@ internal sealed class RetrieveParts
     /// <summary>The bending rod.</summary>
     public ModalRod Rod { get; }
 
-    /// <summary>The lure's step.</summary>
-    public WalkingHull WalkingHull { get; }
-
     /// <summary>The coupled step.</summary>
     public CoupledStep Step { get; }
 
@@ -101,7 +97,8 @@ internal sealed class RetrieveParts
     private static int SegmentCount(int wanted, double lengthM, LeaderSpec? leader) =>
         Math.Max(leader is null ? 2 : 4, Math.Min(wanted, (int)(lengthM / ShortestSegmentM)));
 
-    private HullState StartState()
+    /// <summary>Where the planar hull starts.</summary>
+    public HullState PlanarStart()
     {
         RetrieveTask r = Task;
         double drop = Swing.TipHeightM - Hull.TieHeightM;

@@ -13,7 +13,17 @@ namespace LureSim.Model.Retrieve;
 /// <param name="LureYM">Centre of gravity.</param>
 /// <param name="HeadingRad">psi, nose from +x counter-clockwise.</param>
 public sealed record Snapshot(
-    double TimeS, string Label, ValueList<ValueList<double>> Line, ValueList<ValueList<double>> Rod, double LureXM, double LureYM, double HeadingRad);
+    double TimeS, string Label, ValueList<ValueList<double>> Line, ValueList<ValueList<double>> Rod, double LureXM, double LureYM, double HeadingRad)
+{
+    /// <summary>Centre of gravity over the water, m.</summary>
+    public double LureZM { get; init; }
+
+    /// <summary>theta, axis over the horizontal, nose up positive, rad.</summary>
+    public double PitchRad { get; init; }
+
+    /// <summary>phi, turn about the axis, left side up positive, rad.</summary>
+    public double RollRad { get; init; }
+}
 
 /// <summary>What one twitch did, sampled just before the next pull.</summary>
 /// <param name="StartS">Time of the pull, s.</param>

@@ -40,7 +40,7 @@ public sealed class RetrieveRun
         _baseStep = task.Solver.OutputStepS / perOutput;
         _recorder = new RetrieveRecorder(_parts, perOutput);
         _tip = _parts.Swing.At(0.0);
-        _account = new EnergyAccount(_parts.Step, _parts.Hull, _parts.WalkingHull, setup.Leader?.Knot == TieKnot.Fixed, _tip);
+        _account = new EnergyAccount(_parts.Step, setup.Leader?.Knot == TieKnot.Fixed, _tip);
     }
 
     /// <summary>

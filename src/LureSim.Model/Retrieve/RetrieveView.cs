@@ -29,25 +29,25 @@ public readonly ref struct RetrieveView
     public double TakeUpMS { get; }
 
     /// <summary>Centre of gravity of the lure, x, m.</summary>
-    public double LureXM => Hull.X;
+    public double LureXM => Hull.Centre.X;
 
     /// <summary>Centre of gravity of the lure, y, m.</summary>
-    public double LureYM => Hull.Y;
+    public double LureYM => Hull.Centre.Y;
 
     /// <summary>psi, nose from +x, counter-clockwise from above, not wrapped, rad; pi points at the rod.</summary>
-    public double HeadingRad => Hull.Psi;
+    public double HeadingRad => Hull.HeadingRad;
 
     /// <summary>u, forward speed of the lure, m/s.</summary>
-    public double SurgeMS => Hull.U;
+    public double SurgeMS => Hull.SurgeMS;
 
     /// <summary>v, sideways speed of the lure to its left, m/s.</summary>
-    public double SwayMS => Hull.V;
+    public double SwayMS => Hull.SwayMS;
 
     /// <summary>r, turning rate of the lure, rad/s.</summary>
-    public double YawRateRadS => Hull.R;
+    public double YawRateRadS => Hull.YawRateRadS;
 
     /// <summary>Speed of the lure over ground, m/s.</summary>
-    public double SpeedMS => Math.Sqrt((Hull.U * Hull.U) + (Hull.V * Hull.V));
+    public double SpeedMS => Math.Sqrt((SurgeMS * SurgeMS) + (SwayMS * SwayMS));
 
     /// <summary>Pull of the line at the lure's tie, N.</summary>
     public double NosePullN => _coupled.TieForce.Length;
@@ -76,5 +76,5 @@ public readonly ref struct RetrieveView
     /// <summary>The running parts.</summary>
     internal RetrieveParts Parts { get; }
 
-    private HullState Hull => _coupled.HullNow;
+    private HullPose Hull => _coupled.Lure.Pose;
 }

@@ -15,7 +15,7 @@ internal sealed class SnapshotKeeper
     private readonly RetrieveParts _parts;
     private readonly double _from;
     private readonly double _to;
-    private readonly List<(double Time, HullState Hull, double[][] Line, double Bend, double Side)> _kept = [];
+    private readonly List<(double Time, HullPose Hull, double[][] Line, double Bend, double Side)> _kept = [];
 
     /// <summary>Prepares for the twitch after warm-up (or the last complete one of a short run).</summary>
     /// <param name="parts">Parts of the run.</param>
@@ -34,7 +34,7 @@ internal sealed class SnapshotKeeper
     /// <summary>Keeps the shape if it belongs to the chosen twitch.</summary>
     /// <param name="time">t, s.</param>
     /// <param name="hull">Lure.</param>
-    public void Keep(double time, in HullState hull)
+    public void Keep(double time, in HullPose hull)
     {
         if (time < _from - 1e-9 || time > _to + 1e-9)
         {
@@ -76,8 +76,13 @@ internal sealed class SnapshotKeeper
 
     private Snapshot Take(int index, string label)
     {
-        (double time, HullState hull, double[][] line, double bend, double side) = _kept[index];
-        return new Snapshot(time, label, [.. line.Select(ValueList.Own)], [.. Rod(time, line, bend, side).Select(ValueList.Own)], hull.X, hull.Y, hull.Psi);
+        (double time, HullPose hull, double[][] line, double bend, double side) = _kept[index];
+        return new Snapshot(time, label, [.. line.Select(ValueList.Own)], [.. Rod(time, line, bend, side).Select(ValueList.Own)], hull.Centre.X, hull.Centre.Y, hull.HeadingRad)
+        {
+            LureZM = hull.Centre.Z,
+            PitchRad = hull.PitchRad,
+            RollRad = hull.RollRad,
+        };
     }
 
     /// <summary>The rod for a picture: straight rod plus the shape of a tip-loaded cantilever, s^2 (3 - s)/2.</summary>

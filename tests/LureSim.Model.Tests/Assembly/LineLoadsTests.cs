@@ -66,11 +66,11 @@ public sealed class LineLoadsTests
         var mesh = new LineMesh(line, null, 4.0, 4);
         var medium = new LineMedium(new WaterState(Water, 1e-3, 0.072), new AirState(Air, 1.8e-5), DragCurve.Constant(Cd));
         var hull = new WalkingHull(new WalkHull(0.1, 0.02, 0.02, 0.03, 0.0, 2e-5, 0.05, height, [], [], 0.0, [], [], 0.01, 4.0, 0.1, [], []));
-        var step = new CoupledStep(mesh, medium, new ModalRod(new RodModeSet(1.8, [], [], [], [], 0.05)), hull, false);
+        var step = new CoupledStep(mesh, medium, new ModalRod(new RodModeSet(1.8, [], [], [], [], 0.05)), new PlanarLure(hull, new HullState(4.05, 0.0, Math.PI, 0.0, 0.0, 0.0, 0.0, 0.0)), false);
         var tip = new TipFrame(new Vec3(0.0, 0.0, height), Vec3.Zero, new Vec3(0.0, 0.0, 1.0), Vec3.Zero, new Vec3(0.0, 1.0, 0.0), 0.0);
 
         // The tie lies four metres out: G and the arm beyond it.
-        step.Start(new HullState(4.05, 0.0, Math.PI, 0.0, 0.0, 0.0, 0.0, 0.0), tip);
+        step.Start(tip);
         foreach (int i in new[] { 1, 2, 3 })
         {
             (step.Now.VX[i], step.Now.VY[i], step.Now.VZ[i]) = (velocity.X, velocity.Y, velocity.Z);

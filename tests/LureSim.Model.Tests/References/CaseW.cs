@@ -49,8 +49,8 @@ internal static class CaseW
         var medium = new LineMedium(
             new WaterState(WaterDensity, 1e-3, 0.0725), new AirState(AirDensity, 1.8e-5), DragCurve.Constant(1.2), Gravity,
             AddedMassCoefficient: 0.0);
-        var step = new CoupledStep(new LineMesh(line, null, 15.0, segments), medium, new ModalRod(Modes), new WalkingHull(Hull), false);
-        step.Start(Start, new Drive().At(0.0));
+        var step = new CoupledStep(new LineMesh(line, null, 15.0, segments), medium, new ModalRod(Modes), new PlanarLure(new WalkingHull(Hull), Start), false);
+        step.Start(new Drive().At(0.0));
         return step;
     }
 

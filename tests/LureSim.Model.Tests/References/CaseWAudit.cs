@@ -59,7 +59,7 @@ internal sealed class CaseWAudit(CoupledStep step)
             held += (0.5 * mesh.Stiffness[j] * e * e) + (j > 0 ? 0.5 * mesh.Mass[j] * Vec3.Dot(v, v) : 0.0);
         }
 
-        HullState h = step.HullNow;
+        HullState h = ((PlanarLure)step.Lure).Now;
         held += 0.5 * ((CaseW.Hull.M11 * h.U * h.U) + (CaseW.Hull.M22 * h.V * h.V) + (2.0 * CaseW.Hull.M23 * h.V * h.R) + (CaseW.Hull.M33 * h.R * h.R));
         held += 0.5 * ((CaseW.Hull.NoseMassKg * h.W * h.W) + (CaseW.Hull.NoseStiffnessNM * h.Zeta * h.Zeta));
         for (int k = 0; k < 2; k++)
@@ -97,7 +97,7 @@ internal sealed class CaseWAudit(CoupledStep step)
 
     private double HullPower()
     {
-        HullState h = step.HullNow;
+        HullState h = ((PlanarLure)step.Lure).Now;
         return (step.TieWeight * h.W) - (CaseW.Hull.NoseDampingNsM * h.W * h.W) - _hull.Power(h.U, h.V, h.R);
     }
 

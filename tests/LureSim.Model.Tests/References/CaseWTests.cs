@@ -43,7 +43,7 @@ public sealed class CaseWTests
         {
             if (Math.Abs(Math.IEEERemainder(t, CaseW.Period)) < 1e-9)
             {
-                HullState h = step.HullNow;
+                HullState h = ((PlanarLure)step.Lure).Now;
                 double bearing = Math.Atan2(step.Now.Y[0] - h.Y, step.Now.X[0] - h.X);
                 found.Add(Math.IEEERemainder(h.Psi - bearing, 2.0 * Math.PI) * 180.0 / Math.PI);
             }
@@ -99,7 +99,7 @@ public sealed class CaseWTests
 
             PeakN = Math.Max(PeakN, _mean);
             _mean = 0.0;
-            HullState h = step.HullNow;
+            HullState h = ((PlanarLure)step.Lure).Now;
             _squares.Add((Math.Pow(h.X - _x[i], 2) + Math.Pow(h.Y - _y[i], 2), Math.Pow(h.Psi - _psi[i], 2)));
         }
 

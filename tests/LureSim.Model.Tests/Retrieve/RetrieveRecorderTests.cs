@@ -51,7 +51,7 @@ public sealed class RetrieveRecorderTests
         Assert.Equal(step.TieForce.Length, s["nose_tension_N"][1], 1e-12);
         Assert.Equal(step.TipForce.Length, s["tip_tension_N"][1], 1e-12);
         Assert.Equal(0.25, s["take_up_m_s"][1]);
-        Assert.Equal(parts.Hull.TieHeightM + step.HullNow.Zeta, s["nose_height_m"][1], 1e-15);
+        Assert.Equal(step.Lure.Pose.Tie.Z, s["nose_height_m"][1], 1e-15);
     }
 
     private static RetrieveResult Started(RetrieveTask spec)

@@ -54,15 +54,15 @@ public static class TetheredLure
         // A mass of 1e-15 kg/m only keeps the mesh from dividing by zero; one segment has no node of its own.
         var mesh = new LineMesh(BenchMedia.Line(1e-15, Stiffness * Length), null, Length, 1);
         var rigid = new ModalRod(new RodModeSet(1.0, [], [], [], [], 0.0));
-        var step = new CoupledStep(mesh, BenchMedia.Vacuum, rigid, new WalkingHull(Hull), false);
-        step.Start(new HullState(3.049, 0.012, Math.PI + 0.3, 0, 0, 0, 0, 0), Tip(0.0));
+        var step = new CoupledStep(mesh, BenchMedia.Vacuum, rigid, new PlanarLure(new WalkingHull(Hull), new HullState(3.049, 0.012, Math.PI + 0.3, 0, 0, 0, 0, 0)), false);
+        step.Start(Tip(0.0));
         int each = (int)Math.Round(0.25 / dt);
         var result = new List<double[]>();
         for (int n = 0; ; n++)
         {
             if (n % each == 0)
             {
-                HullState h = step.HullNow;
+                HullState h = ((PlanarLure)step.Lure).Now;
                 result.Add([n * dt, h.X, h.Y, h.Psi, h.U, h.V, h.R]);
                 if (result.Count == rows)
                 {

@@ -105,7 +105,7 @@ internal sealed class EnergyAudit
             sum += j > 0 ? 0.5 * _mesh.Mass[j] * Vec3.Dot(Velocity(s, j), Velocity(s, j)) : 0.0;
         }
 
-        HullState h = _bench.Step.HullNow;
+        HullState h = ((PlanarLure)_bench.Step.Lure).Now;
         sum += 0.5 * ((_hull.M11 * h.U * h.U) + (_hull.M22 * h.V * h.V) + (2.0 * _hull.M23 * h.V * h.R) + (_hull.M33 * h.R * h.R));
         sum += 0.5 * ((_hull.NoseMassKg * h.W * h.W) + (_hull.NoseStiffnessNM * h.Zeta * h.Zeta));
         for (int k = 0; k < 2 * _modes.Count; k++)
@@ -130,7 +130,7 @@ internal sealed class EnergyAudit
         if (_knotted && _mesh.FirstLeaderSegment < _mesh.Segments)
         {
             int last = _mesh.Segments - 1;
-            double psi = _bench.Step.HullNow.Psi;
+            double psi = ((PlanarLure)_bench.Step.Lure).Now.Psi;
             Vec3 off = Edge(s, last) - new Vec3(-Math.Cos(psi), -Math.Sin(psi), 0.0);
             sum += _mesh.Piece(last).BendingStiffnessNm2 / _mesh.Rest[last] * Vec3.Dot(off, off);
         }
@@ -180,8 +180,8 @@ internal sealed class EnergyAudit
 
     private double HullPower()
     {
-        HullState h = _bench.Step.HullNow;
-        return (_bench.Step.TieWeight * h.W) - (_hull.NoseDampingNsM * h.W * h.W) - _bench.Parts.WalkingHull.Power(h.U, h.V, h.R);
+        HullState h = ((PlanarLure)_bench.Step.Lure).Now;
+        return (_bench.Step.TieWeight * h.W) - (_hull.NoseDampingNsM * h.W * h.W) - new WalkingHull(_bench.Parts.Hull).Power(h.U, h.V, h.R);
     }
 
     private double RodPower()

@@ -1,3 +1,4 @@
+using LureSim.Model.Lures;
 using LureSim.Numerics;
 using LureSim.Scenarios;
 
@@ -46,7 +47,7 @@ public static class StepIndependence
             impulse += bench.Time > WarmUp + 1e-9 ? dt * bench.Step.TieForce.Length : 0.0;
             if (bench.Time > next - 1e-9)
             {
-                places.Add(new Vec3(bench.Step.HullNow.X, bench.Step.HullNow.Y, 0.0));
+                places.Add(new Vec3(((PlanarLure)bench.Step.Lure).Now.X, ((PlanarLure)bench.Step.Lure).Now.Y, 0.0));
                 next += period;
             }
         });

@@ -60,12 +60,12 @@ public sealed class SymmetryTests
         WalkBench north = new(Plain), turned = new(Plain, bearing);
         var path = new List<(HullState Hull, Vec3 Middle, double Tension)>();
         int middle = north.Mesh.Segments / 2;
-        north.Run(FiveTwitches, _ => path.Add((north.Step.HullNow, Node(north, middle), north.Step.TieForce.Length)));
+        north.Run(FiveTwitches, _ => path.Add((((PlanarLure)north.Step.Lure).Now, Node(north, middle), north.Step.TieForce.Length)));
         int n = 0;
         turned.Run(FiveTwitches, _ =>
         {
             (HullState hull, Vec3 node, double tension) = path[n++];
-            HullState h = turned.Step.HullNow;
+            HullState h = ((PlanarLure)turned.Step.Lure).Now;
             Vec3 place = turned.Back(new Vec3(h.X, h.Y, 0.0));
             Assert.Equal(hull.X, place.X, Close);
             Assert.Equal(hull.Y, place.Y, Close);
@@ -89,7 +89,7 @@ public sealed class SymmetryTests
         Assert.True(bench.Run(FiveTwitches, _ =>
         {
             (double time, double x, double y, double heading, double pull, double middle) = product[n++];
-            HullState h = bench.Step.HullNow;
+            HullState h = ((PlanarLure)bench.Step.Lure).Now;
             Assert.Equal(time, bench.Time, Close);
             Assert.Equal(x, h.X, Close);
             Assert.Equal(y, h.Y, Close);

@@ -41,12 +41,13 @@ internal sealed class WalkBench
         _takeUp = _task.NewTakeUp(_parts.Twitch, _parts.SlackM);
         (_cos, _sin) = (Math.Cos(bearing), Math.Sin(bearing));
         Rod = new ModalRod(RodModes.Compute(spec.Rod));
-        Step = new CoupledStep(Mesh, _parts.Medium, Rod, _parts.WalkingHull, spec.Leader?.Knot == TieKnot.Fixed);
-        HullState h = _parts.Step.HullNow;
+        HullState h = _parts.PlanarStart();
         Vec3 p = Turned(new Vec3(h.X, h.Y, 0.0));
-        Step.Start(h with { X = p.X, Y = p.Y, Psi = h.Psi + bearing }, Frame(0.0));
+        var lure = new PlanarLure(new WalkingHull(_parts.Hull), h with { X = p.X, Y = p.Y, Psi = h.Psi + bearing });
+        Step = new CoupledStep(Mesh, _parts.Medium, Rod, lure, spec.Leader?.Knot == TieKnot.Fixed);
+        Step.Start(Frame(0.0));
         Tip = Frame(0.0);
-        Account = new EnergyAccount(Step, _parts.Hull, _parts.WalkingHull, spec.Leader?.Knot == TieKnot.Fixed, Tip);
+        Account = new EnergyAccount(Step, spec.Leader?.Knot == TieKnot.Fixed, Tip);
     }
 
     public RetrieveParts Parts => _parts;

@@ -31,16 +31,16 @@ internal sealed class ChainBending
     /// <summary>Writes the bending forces of a shape into the pass.</summary>
     /// <param name="pass">Pass that takes the forces.</param>
     /// <param name="shape">Nodes, the tie included.</param>
-    /// <param name="heading">psi of the lure, rad.</param>
-    /// <returns>Yaw moment of a fixed knot on the lure, N m; 0 for a loop.</returns>
-    public double Apply(LinePass pass, LineState shape, double heading)
+    /// <param name="nose">Unit vector along the lure, tail to nose.</param>
+    /// <returns>Moment of a fixed knot on the lure, world axes, N m; 0 for a loop.</returns>
+    public Vec3 Apply(LinePass pass, LineState shape, Vec3 nose)
     {
         ArgumentNullException.ThrowIfNull(pass);
         ArgumentNullException.ThrowIfNull(shape);
         int n = _mesh.Segments;
         if (_first >= n)
         {
-            return 0.0;
+            return Vec3.Zero;
         }
 
         for (int i = _first; i <= n; i++)
@@ -56,7 +56,7 @@ internal sealed class ChainBending
             Couple(pass, i - 1, -gradient);
         }
 
-        return _fixedKnot ? Knot(pass, shape, heading) : 0.0;
+        return _fixedKnot ? Knot(pass, shape, -nose) : Vec3.Zero;
     }
 
     private Vec3 Edge(LineState s, int j) =>
@@ -70,14 +70,13 @@ internal sealed class ChainBending
         Add(pass, segment + 1, -f);
     }
 
-    private double Knot(LinePass pass, LineState shape, double heading)
+    private Vec3 Knot(LinePass pass, LineState shape, Vec3 axis)
     {
         int last = _mesh.Segments - 1;
         Vec3 e = Edge(shape, last);
-        var axis = new Vec3(-Math.Cos(heading), -Math.Sin(heading), 0.0);
         double stiffness = _mesh.Piece(last).BendingStiffnessNm2 * 2.0 / _mesh.Rest[last];
         Couple(pass, last, stiffness * (e - axis));
-        return stiffness * Vec3.Cross(axis, e).Z;
+        return stiffness * Vec3.Cross(axis, e);
     }
 
     private static void Add(LinePass pass, int node, Vec3 f)

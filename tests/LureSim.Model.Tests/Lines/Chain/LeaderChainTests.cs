@@ -86,7 +86,7 @@ public sealed class LeaderChainTests
     {
         LineMesh mesh = Mesh();
         var pass = new LinePass(mesh, new LineMedium(new WaterState(1000.0, 1e-3, 0.072), new AirState(1.2, 1.8e-5), DragCurve.Constant(1.0)));
-        moment = new ChainBending(mesh, knot).Apply(pass, Shape(), Math.PI + turned);
+        moment = new ChainBending(mesh, knot).Apply(pass, Shape(), new Vec3(Math.Cos(Math.PI + turned), Math.Sin(Math.PI + turned), 0.0)).Z;
         return pass;
     }
 
