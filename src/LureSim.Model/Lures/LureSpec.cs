@@ -76,6 +76,7 @@ public sealed record HookSpec(
 /// <param name="SternPlace">-x0 / L: where shedding begins, from the middle, guess 0.35 (0.25 to 0.42).</param>
 /// <param name="NoseDamping">zeta, damping ratio of the bobbing nose, waves and skin together, guess 0.3 (0.1 to 0.6).</param>
 /// <param name="FrictionSpeedMS">Speed at which the friction coefficient is taken, m/s, middle of a glide, guess 0.3 (0.1 to 1).</param>
+/// <param name="RollDamping">Damping of roll over that of the oscillating skin layer alone, guess 3 (1 to 6: eddies of tie, hangers and rings).</param>
 /// <param name="HookReachM">Depth over which a hanging hook goes under: dry with its hanger this high, m, guess 0.01 (0.005 to 0.02).</param>
 public sealed record LureSpec(
     LureShape Shape,
@@ -96,7 +97,8 @@ public sealed record LureSpec(
     [property: Parameter("-x0/L", "", 0.1, 0.49, GuessLow = 0.25, GuessHigh = 0.42)] double SternPlace = 0.35,
     [property: Parameter("zeta", "", 0.0, 2.0, GuessLow = 0.1, GuessHigh = 0.6)] double NoseDamping = 0.3,
     [property: Parameter("friction speed", "m/s", 0.01, 5.0, GuessLow = 0.1, GuessHigh = 1.0)] double FrictionSpeedMS = 0.3,
-    [property: Parameter("hook reach", "m", 0.001, 0.1, GuessLow = 0.005, GuessHigh = 0.02)] double HookReachM = 0.010)
+    [property: Parameter("hook reach", "m", 0.001, 0.1, GuessLow = 0.005, GuessHigh = 0.02)] double HookReachM = 0.010,
+    [property: Parameter("roll damping", "", 0.0, 50.0, GuessLow = 1.0, GuessHigh = 6.0)] double RollDamping = 3.0)
 {
     /// <summary>The lure in the air.</summary>
     public LureFlightSpec Flight { get; init; } = new(LureFlightSpec.UsualTumbling(Shape).Value);
