@@ -1,0 +1,89 @@
+using LureSim.Model.Lures;
+using LureSim.Model.Lures.Free;
+using LureSim.Model.Media;
+using LureSim.Numerics;
+
+namespace LureSim.Model.Pool;
+
+/// <summary>Takes a lure to a pool: tow, push, coast-down, roll, heave and pitch, each by itself, in six degrees of freedom without rod and main line.</summary>
+public static class PoolRun
+{
+    private const int OutlinePoints = 41;
+    private const double Degree = Math.PI / 180.0, SteepDeg = 60.0, LeastPressM = 5e-4;
+
+    /// <summary>Runs all of them.</summary>
+    /// <param name="lure">Lure.</param>
+    /// <param name="water">Water.</param>
+    /// <param name="task">What to do.</param>
+    /// <param name="stop">Stops it, looked at in every step.</param>
+    /// <exception cref="ArgumentException">A value is out of range, or the lure is heavier than its water (it sinks).</exception>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static Outcome<PoolResult> Run(LureSpec lure, WaterState water, PoolTask task, CancellationToken stop = default)
+    {
+        ArgumentNullException.ThrowIfNull(lure);
+        ArgumentNullException.ThrowIfNull(water);
+        ArgumentNullException.ThrowIfNull(task);
+        task.Check();
+        return Outcome.Of(() => Measure(new FreeHull(FloatingLure.Float(lure, water)), task, stop));
+    }
+
+    private static PoolResult Measure(FreeHull hull, PoolTask task, CancellationToken stop)
+    {
+        FloatingLure f = hull.Float;
+        Attitude rest = f.State.Attitude;
+        double press = Math.Min(task.PressM, Math.Max(LeastPressM, 0.5 * HighestM(f)));
+        return new PoolResult(
+            f.Spec, task, rest.TrimRad / Degree, rest.HeelRad / Degree,
+            [.. task.SpeedsMS.Select(speed => TowTest.Run(hull, task, speed, stop))],
+            PushTest.Push(hull, task, stop),
+            PushTest.Coast(hull, task, stop),
+            Math.Abs(rest.TrimRad) > SteepDeg * Degree ? new SwingResult(0.0, null, null, [], []) : SwingTest.Roll(hull, task, HeelFor(f, task.HeelRad), stop),
+            SwingTest.Heave(hull, task, press, stop),
+            SwingTest.Pitch(hull, task, press / (0.5 * f.Hull.LengthM), stop),
+            Outline(f));
+    }
+
+    // At most half of the heel from which it comes back; a lure that lies over is moved from where it lies.
+    private static double HeelFor(FloatingLure f, double wanted)
+    {
+        if (f.State.Attitude.HeelRad != 0.0)
+        {
+            return wanted;
+        }
+
+        RightingCurve curve = FloatSolver.Righting(f.Spec, f.Water);
+        int last = 0;
+        while (last + 1 < curve.HeelRad.Count && curve.ArmM[last + 1] > 0.0)
+        {
+            last++;
+        }
+
+        return last == 0 ? wanted : Math.Min(wanted, 0.5 * curve.HeelRad[last]);
+    }
+
+    private static double HighestM(FloatingLure f)
+    {
+        double half = 0.5 * f.Hull.LengthM, highest = 0.0;
+        foreach (double x in (ReadOnlySpan<double>)[-half, 0.0, half])
+        {
+            HullSection s = f.Hull.SectionAt(x);
+            highest = Math.Max(highest, f.State.Attitude.HeightOf(new Vec3(x, 0.0, s.CentreZM + s.HalfHeightM)));
+        }
+
+        return highest;
+    }
+
+    private static OutlineShape Outline(FloatingLure f)
+    {
+        var x = new double[OutlinePoints];
+        var half = new double[OutlinePoints];
+        for (int i = 0; i < OutlinePoints; i++)
+        {
+            double at = -0.5 * f.Hull.LengthM * Math.Cos(Math.PI * i / (OutlinePoints - 1));
+            HullSection s = f.Hull.SectionAt(at);
+            (x[i], half[i]) = (f.AheadM(at, s.CentreZM), s.HalfBreadthM);
+        }
+
+        return new OutlineShape([.. x], [.. half]);
+    }
+}
