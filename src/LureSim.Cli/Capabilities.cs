@@ -32,6 +32,7 @@ internal static class Capabilities
         new(CadenceCommand.Create, Cadence),
         new(CastCommand.Create, Cast),
         Trim.TrimCommand.Capability,
+        Pool.PoolCommand.Capability,
         new(SweepCommand.Create),
         new((terminal, _) => CheckCommand.Create(terminal)),
     ];

@@ -1,5 +1,6 @@
 using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
+using LureSim.Model.Pool;
 using LureSim.Model.Retrieve;
 
 namespace LureSim.Scenarios;
@@ -20,12 +21,16 @@ public enum Activities
     /// <summary>Lay it on the water at rest.</summary>
     Rest = 4,
 
+    /// <summary>Take it to a pool.</summary>
+    Pool = 8,
+
     /// <summary>All.</summary>
-    All = Retrieve | Cast | Rest,
+    All = Retrieve | Cast | Rest | Pool,
 }
 
 /// <summary>A set-up and what a scenario does with it.</summary>
 /// <param name="Setup">Set-up.</param>
 /// <param name="Retrieve">The retrieve; null when it has faults and was not asked for.</param>
 /// <param name="Cast">The cast; null when it has faults and was not asked for.</param>
-public sealed record Scenario(Setup Setup, RetrieveTask? Retrieve, CastTask? Cast);
+/// <param name="Pool">What is done in a pool; null when it has faults and was not asked for.</param>
+public sealed record Scenario(Setup Setup, RetrieveTask? Retrieve, CastTask? Cast, PoolTask? Pool);

@@ -1,5 +1,6 @@
 using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
+using LureSim.Model.Pool;
 using LureSim.Model.Retrieve;
 using LureSim.Scenarios.Effective;
 using LureSim.Scenarios.Mapping;
@@ -30,6 +31,9 @@ public sealed class ScenarioResult
 
     /// <summary>The cast, or null when there are errors.</summary>
     public CastTask? Cast => Scenario?.Cast;
+
+    /// <summary>What is done in a pool, or null when there are errors.</summary>
+    public PoolTask? Pool => Scenario?.Pool;
 
     /// <summary>Values by key, for mappers of further tables.</summary>
     public ScenarioValues Values { get; }

@@ -65,7 +65,7 @@ internal sealed class FreeSwim
             Vec3 toHand = hand - end.FreePosition;
             Vec3 d = toHand.Unit();
             double stretch = toHand.Length - line.TowLineM, rate = Vec3.Dot(d, handVelocity - end.FreeVelocity), yield = Vec3.Dot(d, end.Yield(d));
-            double k = line.TowStiffnessNM, c = line.TowDampingNsM;
+            double k = line.TowStiffnessN / line.TowLineM, c = k * line.TowDampingTimeS;
             tension = Math.Max(0.0, ((k * stretch) + (c * rate)) / (1.0 + (((k * step.Q) + c) * step.Q * yield)));
             force = tension * d;
         }

@@ -3,20 +3,20 @@ namespace LureSim.Model.Pool;
 /// <summary>Measurements that anybody can make in a pool: a tow, a push, a coast-down, and three swings after letting go.</summary>
 /// <param name="TowLineM">Line from hand to line tie, m.</param>
 /// <param name="HandHeightM">Hand over the water, m; less than the line.</param>
-/// <param name="TowStiffnessNM">k, stiffness of that line, N/m, guess 50 (10 to 1000): 3 m of nylon to 3 m of braid; a straight tow does not depend on it.</param>
-/// <param name="TowDampingNsM">c, its damping, N s/m, guess 0.3 (0.1 to 1).</param>
+/// <param name="TowStiffnessN">EA of that line, N, guess 150, thin nylon (30, a rubber thread or a soft rod, to 3000, braid); k = EA over length.</param>
+/// <param name="TowDampingTimeS">tau, its damping over its stiffness, s, guess 0.005 (0.001 to 0.02); c = k tau.</param>
 /// <param name="TowDistanceM">Way of the hand, m; the last <see cref="CountedShare"/> of it counts.</param>
 /// <param name="TowHeadingRad">Heading off the line at the start, rad: a lure that will not stay straight needs something to grow from.</param>
 /// <param name="PushSpeedMS">Speed at which the lure is let go, m/s, of push and coast-down.</param>
 /// <param name="PushDriftRad">Angle between its way and its axis at the push, rad.</param>
 /// <param name="HeelRad">Heel at which it is let go, rad; at most half of what it rights itself from.</param>
 /// <param name="PressM">How far it is pressed down, m; at most half of its highest point.</param>
-/// <param name="StepS">Time step, s.</param>
+/// <param name="StepS">Time step, s; a tow takes two of them at once.</param>
 public sealed record PoolTask(
     [property: Parameter("tow line", "m", 0.3, 30.0)] double TowLineM = 3.0,
     [property: Parameter("hand height", "m", 0.0, 5.0)] double HandHeightM = 0.3,
-    [property: Parameter("k", "N/m", 1.0, 1e5, GuessLow = 10.0, GuessHigh = 1000.0)] double TowStiffnessNM = 50.0,
-    [property: Parameter("c", "N s/m", 0.0, 100.0, GuessLow = 0.1, GuessHigh = 1.0)] double TowDampingNsM = 0.3,
+    [property: Parameter("EA", "N", 1.0, 1e5, GuessLow = 30.0, GuessHigh = 3000.0)] double TowStiffnessN = 150.0,
+    [property: Parameter("tau", "s", 0.0, 1.0, GuessLow = 0.001, GuessHigh = 0.02)] double TowDampingTimeS = 0.005,
     [property: Parameter("tow distance", "m", 1.0, 100.0)] double TowDistanceM = 8.0,
     [property: Parameter("start heading", "rad", 0.0, 1.5)] double TowHeadingRad = 5.0 * Math.PI / 180.0,
     [property: Parameter("u0", "m/s", 0.05, 3.0)] double PushSpeedMS = 0.5,

@@ -51,7 +51,8 @@ internal static class PushTest
     {
         FreeSwim swim = Start(hull, task, 0.0, stop);
         Vec3 from = swim.Pose.Centre;
-        double n = 0.0, st = 0.0, sy = 0.0, stt = 0.0, sty = 0.0;
+        Vec3 last = from;
+        double before = swim.SpeedMS, n = 0.0, st = 0.0, sy = 0.0, stt = 0.0, sty = 0.0;
         while (swim.SpeedMS > 0.5 * task.PushSpeedMS)
         {
             double t = swim.TimeS, y = 1.0 / swim.SpeedMS;
@@ -61,11 +62,13 @@ internal static class PushTest
                 return new CoastResult(null, null);
             }
 
+            (before, last) = (swim.SpeedMS, swim.Pose.Centre);
             swim.Step();
         }
 
+        double share = (before - (0.5 * task.PushSpeedMS)) / (before - swim.SpeedMS);
         double slope = ((n * sty) - (st * sy)) / ((n * stt) - (st * st));
-        return n < 3.0 ? new CoastResult(null, null) : new CoastResult(slope, Horizontal(swim.Pose.Centre - from));
+        return n < 3.0 ? new CoastResult(null, null) : new CoastResult(slope, Horizontal(last - from) + (share * Horizontal(swim.Pose.Centre - last)));
     }
 
     // Along +x, with the nose turned off that way by the drift.

@@ -15,23 +15,24 @@ internal sealed class TowTest
 
     private const double Degree = Math.PI / 180.0, RampS = 1.0, WholeShare = 0.998;
 
-    // Roll of an axis steeper than 60 deg means little; over on its back is more than 100 deg.
+    // Roll of an axis steeper than 60 deg means little; rolled over is more than 100 deg from rest.
     private const double LeastTilt = 0.5, OverCosine = -0.17;
 
     private readonly FreeHull _hull;
     private readonly PoolTask _task;
-    private readonly double _speed, _restNose, _wholeM3;
+    private readonly double _speed, _dt, _restNose, _wholeM3;
     private readonly FreeSwim _swim;
+    private readonly Vec3 _restUp;
     private bool _under, _over;
     private double _lowest = double.MaxValue, _highest = double.MinValue;
 
     private TowTest(FreeHull hull, PoolTask task, double speed, CancellationToken stop)
     {
-        (_hull, _task, _speed) = (hull, task, speed);
+        (_hull, _task, _speed, _dt) = (hull, task, speed, 2.0 * task.StepS);
         FreeMotionState start = hull.AtRest(0.0, 0.0, task.TowHeadingRad);
-        _restNose = start.Place(hull.Nose).Z;
+        (_restNose, _restUp) = (start.Place(hull.Nose).Z, start.Frame.Up);
         _wholeM3 = WholeVolume(hull, start);
-        _swim = new FreeSwim(hull, start, task.TowHeadingRad, task.StepS, stop);
+        _swim = new FreeSwim(hull, start, task.TowHeadingRad, _dt, stop);
     }
 
     /// <summary>Tows at one speed.</summary>
@@ -46,12 +47,12 @@ internal sealed class TowTest
         double tie = _swim.Pose.Tie.Z, height = Math.Max(_task.HandHeightM, tie);
         double ahead = Math.Sqrt((_task.TowLineM * _task.TowLineM) - ((height - tie) * (height - tie)));
         double ramp = Math.Min(RampS, _task.TowDistanceM / _speed), seconds = (_task.TowDistanceM / _speed) + (0.5 * ramp);
-        int steps = (int)Math.Ceiling(seconds / _task.StepS), from = steps - (int)(PoolTask.CountedShare * _task.TowDistanceM / _speed / _task.StepS);
+        int steps = (int)Math.Ceiling(seconds / _dt), from = steps - (int)(PoolTask.CountedShare * _task.TowDistanceM / _speed / _dt);
         int middle = (from + steps) / 2;
         var sums = new Sums[2];
         for (int i = 1; i <= steps; i++)
         {
-            double t = i * _task.StepS, ramped = Math.Min(t, ramp);
+            double t = i * _dt, ramped = Math.Min(t, ramp);
             double way = _speed * ((0.5 * ramped * ramped / ramp) + Math.Max(0.0, t - ramp));
             var hand = new Vec3(ahead + way, 0.0, height);
             double pull = _swim.Step(_task, hand, new Vec3(_speed * ramped / ramp, 0.0, 0.0));
@@ -85,10 +86,12 @@ internal sealed class TowTest
     private void NoteFate()
     {
         Vec3 up = _swim.Up;
-        double tilt = Math.Sqrt((up.Y * up.Y) + (up.Z * up.Z));
+        double tilt = Tilt(up), rest = Tilt(_restUp);
         _under |= _swim.WetVolumeM3 > WholeShare * _wholeM3;
-        _over |= tilt > LeastTilt && up.Z < OverCosine * tilt;
+        _over |= Math.Min(tilt, rest) > LeastTilt && (up.Y * _restUp.Y) + (up.Z * _restUp.Z) < OverCosine * tilt * rest;
     }
+
+    private static double Tilt(Vec3 up) => Math.Sqrt((up.Y * up.Y) + (up.Z * up.Z));
 
     private TowRow Row(Sums early, Sums late)
     {

@@ -1,5 +1,6 @@
 using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
+using LureSim.Model.Pool;
 using LureSim.Model.Retrieve;
 
 namespace LureSim.Scenarios.Keys;
@@ -21,4 +22,8 @@ public sealed record Lens(Func<Scenario, double?> Get, Activities ReadBy)
     /// <summary>A value that only a retrieve reads.</summary>
     /// <param name="get">Reads it.</param>
     public static Lens OfRetrieve(Func<RetrieveTask, double> get) => new(s => s.Retrieve is RetrieveTask task ? get(task) : null, Activities.Retrieve);
+
+    /// <summary>A value that only a pool test reads.</summary>
+    /// <param name="get">Reads it.</param>
+    public static Lens OfPool(Func<PoolTask, double> get) => new(s => s.Pool is PoolTask task ? get(task) : null, Activities.Pool);
 }

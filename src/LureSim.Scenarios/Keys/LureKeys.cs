@@ -155,7 +155,7 @@ public static class LureKeys
     {
         Words = "damping of the bobbing nose",
         Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.NoseDamping)),
-        Lens = Lens.OfSetup(s => s.Lure.NoseDamping, Activities.Retrieve),
+        Lens = Lens.OfSetup(s => s.Lure.NoseDamping, Activities.Retrieve | Activities.Pool),
     };
 
     /// <summary>Friction: speed.</summary>
@@ -163,7 +163,7 @@ public static class LureKeys
     {
         Words = "speed for the skin friction of the lure",
         Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.FrictionSpeedMS)),
-        Lens = Lens.OfSetup(s => s.Lure.FrictionSpeedMS, Activities.Retrieve),
+        Lens = Lens.OfSetup(s => s.Lure.FrictionSpeedMS, Activities.Retrieve | Activities.Pool),
     };
 
     /// <summary>Hooks: depth.</summary>
@@ -171,7 +171,7 @@ public static class LureKeys
     {
         Words = "depth over which hooks go under",
         Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.HookReachM)),
-        Lens = Lens.OfSetup(s => s.Lure.HookReachM, Activities.Retrieve | Activities.Rest),
+        Lens = Lens.OfSetup(s => s.Lure.HookReachM, Activities.Retrieve | Activities.Rest | Activities.Pool),
     };
 
     /// <summary>Hooks: drag.</summary>

@@ -66,7 +66,7 @@ internal static class LureChecks
             c.Fault(MassKey(c), string.Concat(
                 $"{MapContext.Show(LureKeys.Mass, carried)} to carry, hooks included, but the body displaces at most ",
                 $"{MapContext.Show(LureKeys.Mass, displaced)} of water: it would sink; a surface lure must be lighter than its volume of water (a cast minds no sinking lure)"),
-                Activities.Retrieve | Activities.Rest);
+                Activities.Retrieve | Activities.Rest | Activities.Pool);
         }
     }
 

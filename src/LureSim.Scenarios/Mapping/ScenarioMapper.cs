@@ -3,6 +3,7 @@ using LureSim.Model.Cast;
 using LureSim.Model.Hands;
 using LureSim.Model.Lines;
 using LureSim.Model.Lures;
+using LureSim.Model.Pool;
 using LureSim.Model.Reels;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Rods;
@@ -33,6 +34,7 @@ internal static class ScenarioMapper
         HandsSpec hands = HandsMapper.Map(c);
         RetrieveTask retrieve = RetrieveMapper.Map(c, rod);
         CastTask cast = CastMapper.Map(c, rod, hands);
+        PoolTask pool = PoolMapper.Map(c);
         CrossChecks.Run(c, rod, leader, lure, retrieve);
         if (c.IsRefused(asked) || rod is null || line is null || lure is null)
         {
@@ -51,6 +53,10 @@ internal static class ScenarioMapper
             Leader: leader,
             Lure: lure,
             Seed: (ulong)c[TopKeys.Seed]);
-        return new(setup, c.IsRefused(Activities.Retrieve) ? null : retrieve, c.IsRefused(Activities.Cast) ? null : cast);
+        return new(
+            setup,
+            c.IsRefused(Activities.Retrieve) ? null : retrieve,
+            c.IsRefused(Activities.Cast) ? null : cast,
+            c.IsRefused(Activities.Pool) ? null : pool);
     }
 }

@@ -28,7 +28,7 @@ public sealed class RetrieveSource() : FigureSource<RetrieveSummary>("retrieve",
         ArgumentNullException.ThrowIfNull(scenario);
         RetrieveTask retrieve = scenario.Retrieve!;
         TakeUpMode mode = retrieve.IsTow ? TakeUpMode.Steady : retrieve.TakeUp.Mode;
-        return !key.IsCastOnly && !Unread.Contains(key)
+        return (key.ReadBy & Activities.Retrieve) != 0 && !Unread.Contains(key)
             && (key != RetrieveKeys.TakeUpSpeed || mode == TakeUpMode.Steady)
             && (!OfGathering.Contains(key) || mode == TakeUpMode.Gather)
             && (key != RetrieveKeys.TakeUpPerTwitch || mode == TakeUpMode.PerTwitch);

@@ -1,0 +1,99 @@
+using LureSim.Model.Pool;
+using LureSim.Reports.Kit.Charts;
+using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Text;
+using OxyPlot;
+using OxyPlot.Annotations;
+using OxyPlot.Axes;
+
+namespace LureSim.Reports.Pool;
+
+/// <summary>The push from above: path of the centre, and the hull to scale at the start, where it has turned 45 degrees, and in the end.</summary>
+public static class PoolPushChart
+{
+    private const int Height = 800;
+    private const double Centi = 100.0, Degree = Math.PI / 180.0, Turned = 45.0;
+
+    /// <summary>Builds the picture.</summary>
+    /// <param name="title">Title of the scenario.</param>
+    /// <param name="pool">Pool test.</param>
+    public static Chart Build(string title, PoolResult pool)
+    {
+        ArgumentNullException.ThrowIfNull(pool);
+        PushResult push = pool.Push;
+        PlotModel model = ChartStyle.NewModel(
+            Message(push), $"{title}, pushed at {Trade.Fixed(pool.Task.PushSpeedMS, 2)} m/s with {Trade.Fixed(pool.Task.PushDriftRad / Degree, 0)}° of drift");
+        // One scale on both axes: a turn of 45 degrees must look like one.
+        model.PlotType = PlotType.Cartesian;
+        double[] x = [.. push.XM.Select(m => Centi * m)], y = [.. push.YM.Select(m => Centi * m)];
+        double half = 0.5 * Centi * pool.Lure.LengthM, left = x.Min() - (1.3 * half), right = x.Max() + (1.3 * half);
+        double middle = 0.5 * (y.Min() + y.Max()), reach = Math.Max((0.5 * (y.Max() - y.Min())) + (1.2 * half), 0.19 * (right - left));
+        var panels = new Panels(model, Height, [ChartStyle.NewAxis(AxisPosition.Left, "To the left, cm", middle - reach, middle + reach)]);
+        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Along the push, cm", left, right));
+        panels.Level(0, 0.0, ChartStyle.Grey);
+        int turn = TurnIndex(push);
+        AddHull(model, pool, 0, ChartStyle.Sky);
+        AddHull(model, pool, push.TimeS.Count - 1, ChartStyle.Yellow);
+        if (turn > 0)
+        {
+            AddHull(model, pool, turn, ChartStyle.Orange);
+        }
+
+        panels.Line(0, x, y, ChartStyle.Ink, 3);
+        panels.Header(
+            0, "Lure to scale",
+            [
+                new HeaderEntry("let go", ChartStyle.Sky, Swatch.Box),
+                .. turn > 0 ? new[] { new HeaderEntry("turned 45°", ChartStyle.Orange, Swatch.Box) } : [],
+                new HeaderEntry("a tenth of the speed left", ChartStyle.Yellow, Swatch.Box), new HeaderEntry("centre of gravity", ChartStyle.Ink),
+            ]);
+        return new Chart("pool_push", model, Height: Height);
+    }
+
+    private static string Message(PushResult push) => push.TurnM is double way
+        ? $"Turns 45° in {Trade.Fixed(Centi * way, 0)} cm, ends {Trade.Fixed(Centi * Math.Abs(push.OffsetM), 0)} cm beside its line"
+        : $"Never turns 45°: keeps within {Trade.Fixed(Math.Max(1.0, Math.Abs(push.TurnedDeg)), 0)}° of the push";
+
+    // First kept point past the turn; 0 where there is none.
+    private static int TurnIndex(PushResult push)
+    {
+        for (int i = 1; push.TurnM is not null && i < push.HeadingDeg.Count; i++)
+        {
+            if (Math.Abs(push.HeadingDeg[i] - push.HeadingDeg[0]) >= Turned)
+            {
+                return i;
+            }
+        }
+
+        return 0;
+    }
+
+    private static void AddHull(PlotModel model, PoolResult pool, int at, OxyColor color)
+    {
+        (double sin, double cos) = Math.SinCos(pool.Push.HeadingDeg[at] * Degree);
+        double x = pool.Push.XM[at], y = pool.Push.YM[at];
+        DataPoint Place(double along, double left) => new(Centi * (x + (along * cos) - (left * sin)), Centi * (y + (along * sin) + (left * cos)));
+        var outline = new PolygonAnnotation
+        {
+            YAxisKey = Panels.Key(0),
+            Fill = ChartStyle.Faint(color, 0.75),
+            Stroke = ChartStyle.Ink,
+            StrokeThickness = 2,
+            LineStyle = LineStyle.Solid,
+            LineJoin = LineJoin.Round,
+            Layer = AnnotationLayer.BelowSeries,
+        };
+        OutlineLine(outline, pool.Outline, Place, 1.0, back: false);
+        OutlineLine(outline, pool.Outline, Place, -1.0, back: true);
+        model.Annotations.Add(outline);
+    }
+
+    private static void OutlineLine(PolygonAnnotation outline, OutlineShape shape, Func<double, double, DataPoint> place, double side, bool back)
+    {
+        for (int i = 0; i < shape.XM.Count; i++)
+        {
+            int k = back ? shape.XM.Count - 1 - i : i;
+            outline.Points.Add(place(shape.XM[k], side * shape.HalfBreadthM[k]));
+        }
+    }
+}

@@ -1,0 +1,66 @@
+using System.Text;
+using LureSim.Model.Pool;
+using LureSim.Reports.Doubt;
+using LureSim.Reports.Kit.Json;
+using LureSim.Reports.Kit.Text;
+using LureSim.Studies.Doubt;
+
+namespace LureSim.Reports.Pool;
+
+/// <summary>A pool test for the terminal.</summary>
+public static class PoolText
+{
+    private static readonly string[] Header = ["tow, m/s", "sheer, deg", "trim, deg", "roll, deg", "nose, mm", "pull, mN", "it"];
+
+    /// <summary>Title, table, a sentence or two per measurement, bands, warnings and caution, each line ended by a line feed.</summary>
+    /// <param name="title">Title of the scenario.</param>
+    /// <param name="pool">Pool test.</param>
+    /// <param name="notes">Warnings and guesses.</param>
+    /// <param name="doubt">What the guesses may change, or null.</param>
+    public static string Build(string title, PoolResult pool, RunNotes notes, DoubtStudy? doubt = null)
+    {
+        ArgumentNullException.ThrowIfNull(pool);
+        ArgumentNullException.ThrowIfNull(notes);
+        var text = new StringBuilder();
+        text.Append(title).Append("\n\n").Append(ColumnTable.Text(Header, [.. pool.Tow.Select(Cells)])).Append('\n');
+        foreach (string sentence in Sentences(pool))
+        {
+            text.AppendWrapped(sentence);
+        }
+
+        text.Append('\n');
+        text.Append(doubt is null ? "" : DoubtText.Build(doubt));
+        text.AppendNotes(notes, "pool.json");
+        return text.ToString();
+    }
+
+    private static string[] Cells(TowRow t) =>
+    [
+        Trade.Fixed(t.SpeedMS, 2), Trade.Fixed(t.SheerDeg, 1), Trade.Fixed(t.TrimDeg, 1), Trade.Fixed(t.RollDeg, 0), Trade.Fixed(1000.0 * t.NoseHeightM, 0),
+        Trade.Digits(1000.0 * t.PullN), PoolFigures.Name(t.Course) + (t.IsSettled ? "" : ", not settled"),
+    ];
+
+    private static IEnumerable<string> Sentences(PoolResult p) =>
+    [
+        Rest(p),
+        $"Towed on {Trade.Fixed(p.Task.TowLineM, 1)} m of line it {PoolWords.Tow(p)}. A hull that sheds too little side force at its stern sheers; this tow is what would settle lure.stern_shedding.",
+        $"Pushed along its axis at {Trade.Fixed(p.Task.PushSpeedMS, 2)} m/s with {Trade.Fixed(p.Task.PushDriftRad * 180.0 / Math.PI, 1)} deg of drift it {PoolWords.Push(p)}. "
+            + "The way hardly depends on the speed and tells the same guess without a line.",
+        Coast(p.Coast),
+        Roll(p),
+        $"Pressed down by {Trade.Digits(1000.0 * Math.Abs(p.Heave.Release))} mm and let go it {PoolWords.Swing(p.Heave, "bobs")}; with the nose pressed down it {PoolWords.Swing(p.Pitch, "nods")}. "
+            + "The periods tell how much water moves along, the losses how much goes into waves (lure.nose_damping).",
+    ];
+
+    private static string Rest(PoolResult p) => Math.Abs(p.RestHeelDeg) > 0.5
+        ? $"At rest it lies over at {Trade.Fixed(p.RestHeelDeg, 0)} deg of heel, {Trade.Fixed(p.RestTrimDeg, 1)} deg of trim: everything below starts from there."
+        : $"At rest it floats at {Trade.Fixed(p.RestTrimDeg, 1)} deg of trim (nose up counts positive).";
+
+    private static string Coast(CoastResult c) => c.PerM is double k
+        ? $"Without drift it slows down as u0/(1 + k u0 t) with k = {Trade.Digits(k)} 1/m; half of the speed is gone after {Trade.Length(c.HalfM!.Value)}. That is the drag along the axis, hooks with it."
+        : "Without drift it does not lose half of its speed in two minutes: nothing here brakes it along its axis.";
+
+    private static string Roll(PoolResult p) => p.Roll.Trace.Count == 0
+        ? "It stands too steep for a roll: turned about its long axis nothing turns it back."
+        : $"Let go at {Trade.Fixed(Math.Abs(p.Roll.Release), 0)} deg of heel it {PoolWords.Swing(p.Roll, "rolls")}. The period tells how low its weight sits, the loss what damps a roll.";
+}
