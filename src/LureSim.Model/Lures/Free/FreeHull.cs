@@ -15,8 +15,10 @@ internal sealed record FreeHook(Vec3 Place, double AcrossKgM, double AlongKgM, d
 /// <param name="CentreZM">Height of the section's centre there, m.</param>
 /// <param name="Node">Node at or before x0.</param>
 /// <param name="Weight">Weight of the next node at x0, 0 to 1.</param>
+/// <param name="From">First node behind it.</param>
+/// <param name="To">Node after the last behind it.</param>
 /// <param name="BehindM">Length of axis that each node stands for behind x0, m.</param>
-internal sealed record FreeStern(double XM, double CentreZM, int Node, double Weight, double[] BehindM);
+internal sealed record FreeStern(double XM, double CentreZM, int Node, double Weight, int From, int To, double[] BehindM);
 
 /// <summary>The lure in six degrees of freedom: what does not change with attitude and speed. Body axes of <see cref="IHull"/>, origin O at the
 /// middle of the length on the axis.</summary>
@@ -46,6 +48,7 @@ internal sealed class FreeHull
             f.Spec.NoseDamping);
         Water = EndCorrection.Fit(plain, f, HullAddedMass.Of(f, form));
         RestVolumeM3 = RestVolume(nodes, new WaterAxes(a.HeightM, a.Up));
+        VolumeM3 = f.Hull.VolumeM3();
         SurgeAddedKg = HullAddedMass.Of(f, form).SurgeKg;
         AxialDragKgM = HullResistance.AxialKgM(f, form);
         RollDampingNms = f.Spec.RollDamping * Skin(f, nodes);
@@ -73,6 +76,9 @@ internal sealed class FreeHull
 
     /// <summary>Volume of the hull under water at rest, m3, as its nodes give it.</summary>
     public double RestVolumeM3 { get; }
+
+    /// <summary>Volume of the whole hull, m3.</summary>
+    public double VolumeM3 { get; }
 
     /// <summary>k1 rho V at rest, kg: held constant, since the hull displaces its weight on average.</summary>
     public double SurgeAddedKg { get; }
@@ -113,13 +119,8 @@ internal sealed class FreeHull
     /// <param name="headingRad">psi, rad.</param>
     public FreeMotionState AtRest(double tieX, double tieY, double headingRad)
     {
-        (double s, double c) = Math.SinCos(headingRad);
         Attitude a = Float.State.Attitude;
-        Vec3 forward = a.Forward, left = a.Left, up = a.Up;
-        var frame = new Frame3(
-            new Vec3((c * forward.X) - (s * left.X), (s * forward.X) + (c * left.X), up.X),
-            new Vec3((c * forward.Y) - (s * left.Y), (s * forward.Y) + (c * left.Y), up.Y),
-            new Vec3((c * forward.Z) - (s * left.Z), (s * forward.Z) + (c * left.Z), up.Z));
+        Frame3 frame = a.Frame(headingRad);
         Vec3 tie = frame.ToWorld(Tie);
         return new FreeMotionState(new Vec3(tieX - tie.X, tieY - tie.Y, a.HeightM), frame, Vec3.Zero, Vec3.Zero);
     }
@@ -169,7 +170,8 @@ internal sealed class FreeHull
 
         node = Math.Min(node, HullNodes.Count - 2);
         double weight = (x0 - nodes.X[node]) / (nodes.X[node + 1] - nodes.X[node]);
-        return new FreeStern(x0, hull.SectionAt(x0).CentreZM, node, weight, behind);
+        return new FreeStern(
+            x0, hull.SectionAt(x0).CentreZM, node, weight, Array.FindIndex(behind, b => b > 0.0), Array.FindLastIndex(behind, b => b > 0.0) + 1, behind);
     }
 
     private static Symmetric6 RigidMass(LureMass mass)
