@@ -13,7 +13,7 @@ public sealed class TrimSource() : FigureSource<TrimResult>("trim", Activities.R
     private static readonly KeySpec[] Unread =
     [
         WaterKeys.ContactHeight, LureKeys.AddedMassFactor, LureKeys.CrossFlowCd, LureKeys.AxialDragFactor, LureKeys.FormDrag, LureKeys.SternShedding,
-        LureKeys.SternPlace, LureKeys.NoseDamping, LureKeys.FrictionSpeed, LureKeys.HookDrag, LureKeys.HookAlong, .. FlightKeys.All,
+        LureKeys.SternPlace, LureKeys.NoseDamping, LureKeys.RollDamping, LureKeys.FrictionSpeed, LureKeys.HookDrag, LureKeys.HookAlong, .. FlightKeys.All,
     ];
 
     /// <inheritdoc/>
