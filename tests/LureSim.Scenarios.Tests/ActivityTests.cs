@@ -38,6 +38,26 @@ public sealed class ActivityTests
         Assert.NotEqual(one, Texts.Read(text, "lure.hooks[1].x=21 mm").Scenario);
     }
 
+    [Theory]
+    [InlineData("pool.speeds=0.2, 9 m/s")]
+    [InlineData("pool.hand_height=4 m")]
+    public void A_fault_of_the_pool_is_a_note_of_a_retrieve(string fault)
+    {
+        Assert.Null(Read(Activities.Pool, fault).Scenario);
+        Assert.Single(Read(Activities.Pool, fault).Errors);
+        ScenarioResult taken = Read(Activities.Retrieve, fault);
+        Assert.NotNull(taken.Retrieve);
+        Assert.Null(taken.Pool);
+        Assert.Single(taken.Notes);
+    }
+
+    [Theory]
+    [InlineData("0.15, 0.3, 0.5, 0.8 m/s", new[] { 0.15, 0.3, 0.5, 0.8 })]
+    [InlineData("80 cm/s, 0.3 m/s,30 cm/s", new[] { 0.3, 0.8 })]
+    [InlineData("0.5 m/s", new[] { 0.5 })]
+    public void Speeds_of_a_tow_have_their_unit_each_or_at_the_last(string text, double[] speeds) =>
+        Assert.Equal(speeds, Read(Activities.Pool, "pool.speeds=" + text).Pool!.SpeedsMS);
+
     private static void Concerns(string fault, Activities its, Activities other, params string[] with)
     {
         ScenarioResult refused = Read(its, [.. with, fault]), taken = Read(other, [.. with, fault]), all = Read(Activities.All, [.. with, fault]);

@@ -26,19 +26,20 @@ public static class PoolPushChart
         // One scale on both axes: a turn of 45 degrees must look like one.
         model.PlotType = PlotType.Cartesian;
         double[] x = [.. push.XM.Select(m => Centi * m)], y = [.. push.YM.Select(m => Centi * m)];
-        double half = 0.5 * Centi * pool.Lure.LengthM, left = x.Min() - (1.3 * half), right = x.Max() + (1.3 * half);
-        double middle = 0.5 * (y.Min() + y.Max()), reach = Math.Max((0.5 * (y.Max() - y.Min())) + (1.2 * half), 0.19 * (right - left));
+        int turn = TurnIndex(push);
+        List<PolygonAnnotation> hulls = [Hull(pool, 0, ChartStyle.Sky), Hull(pool, push.TimeS.Count - 1, ChartStyle.Yellow)];
+        if (turn > 0)
+        {
+            hulls.Add(Hull(pool, turn, ChartStyle.Orange));
+        }
+
+        DataPoint[] seen = [.. hulls.SelectMany(h => h.Points), .. x.Zip(y, (a, b) => new DataPoint(a, b))];
+        double room = 0.05 * (seen.Max(s => s.X) - seen.Min(s => s.X)), left = seen.Min(s => s.X) - room, right = seen.Max(s => s.X) + room;
+        double middle = 0.5 * (seen.Min(s => s.Y) + seen.Max(s => s.Y)), reach = Math.Max((0.5 * (seen.Max(s => s.Y) - seen.Min(s => s.Y))) + room, 0.19 * (right - left));
         var panels = new Panels(model, Height, [ChartStyle.NewAxis(AxisPosition.Left, "To the left, cm", middle - reach, middle + reach)]);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Along the push, cm", left, right));
         panels.Level(0, 0.0, ChartStyle.Grey);
-        int turn = TurnIndex(push);
-        AddHull(model, pool, 0, ChartStyle.Sky);
-        AddHull(model, pool, push.TimeS.Count - 1, ChartStyle.Yellow);
-        if (turn > 0)
-        {
-            AddHull(model, pool, turn, ChartStyle.Orange);
-        }
-
+        hulls.ForEach(model.Annotations.Add);
         panels.Line(0, x, y, ChartStyle.Ink, 3);
         panels.Header(
             0, "Lure to scale",
@@ -68,7 +69,7 @@ public static class PoolPushChart
         return 0;
     }
 
-    private static void AddHull(PlotModel model, PoolResult pool, int at, OxyColor color)
+    private static PolygonAnnotation Hull(PoolResult pool, int at, OxyColor color)
     {
         (double sin, double cos) = Math.SinCos(pool.Push.HeadingDeg[at] * Degree);
         double x = pool.Push.XM[at], y = pool.Push.YM[at];
@@ -85,7 +86,7 @@ public static class PoolPushChart
         };
         OutlineLine(outline, pool.Outline, Place, 1.0, back: false);
         OutlineLine(outline, pool.Outline, Place, -1.0, back: true);
-        model.Annotations.Add(outline);
+        return outline;
     }
 
     private static void OutlineLine(PolygonAnnotation outline, OutlineShape shape, Func<double, double, DataPoint> place, double side, bool back)

@@ -10,7 +10,7 @@ namespace LureSim.Reports.Pool;
 /// <summary>Roll, heave and pitch over time after letting go.</summary>
 public static class PoolSwingChart
 {
-    private const double PanelHeight = 300.0, Rest = 260.0, SeenShare = 0.02;
+    private const double PanelHeight = 300.0, Rest = 260.0, SeenShare = 0.02, Swings = 2.5;
 
     /// <summary>Builds the picture.</summary>
     /// <param name="title">Title of the scenario.</param>
@@ -27,7 +27,7 @@ public static class PoolSwingChart
         int height = (int)(Rest + (PanelHeight * all.Length));
         PlotModel model = ChartStyle.NewModel(Message(pool), title);
         var panels = new Panels(model, height, [.. all.Select(Axis)]);
-        double end = all.Max(p => LastSeen(p.Swing)) * 1.08;
+        double slowest = all.Max(p => p.Swing.PeriodS ?? 0.0), seen = 1.08 * all.Max(p => LastSeen(p.Swing)), end = slowest > 0.0 ? Math.Min(seen, Swings * slowest) : seen;
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Time since letting go, s", 0.0, end));
         for (int i = 0; i < all.Length; i++)
         {

@@ -10,7 +10,7 @@ namespace LureSim.Reports.Pool;
 /// <summary>A pool test for the terminal.</summary>
 public static class PoolText
 {
-    private static readonly string[] Header = ["tow, m/s", "sheer, deg", "trim, deg", "roll, deg", "nose, mm", "pull, mN", "it"];
+    private static readonly string[] Header = ["tow, m/s", "sheer, deg", "trim, deg", "roll, deg", "nose up by, mm", "pull, mN", "it"];
 
     /// <summary>Title, table, a sentence or two per measurement, bands, warnings and caution, each line ended by a line feed.</summary>
     /// <param name="title">Title of the scenario.</param>
@@ -36,7 +36,7 @@ public static class PoolText
 
     private static string[] Cells(TowRow t) =>
     [
-        Trade.Fixed(t.SpeedMS, 2), Trade.Fixed(t.SheerDeg, 1), Trade.Fixed(t.TrimDeg, 1), Trade.Fixed(t.RollDeg, 0), Trade.Fixed(1000.0 * t.NoseHeightM, 0),
+        Trade.Fixed(t.SpeedMS, 2), Trade.Fixed(t.SheerDeg, 1), PoolWords.Plain(t.TrimDeg, 1), PoolWords.Plain(t.RollDeg, 0), PoolWords.Plain(1000.0 * t.NoseHeightM, 1),
         Trade.Digits(1000.0 * t.PullN), PoolFigures.Name(t.Course) + (t.IsSettled ? "" : ", not settled"),
     ];
 
@@ -57,8 +57,8 @@ public static class PoolText
         : $"At rest it floats at {Trade.Fixed(p.RestTrimDeg, 1)} deg of trim (nose up counts positive).";
 
     private static string Coast(CoastResult c) => c.PerM is double k
-        ? $"Without drift it slows down as u0/(1 + k u0 t) with k = {Trade.Digits(k)} 1/m; half of the speed is gone after {Trade.Length(c.HalfM!.Value)}. That is the drag along the axis, hooks with it."
-        : "Without drift it does not lose half of its speed in two minutes: nothing here brakes it along its axis.";
+        ? $"Kept straight it slows down as u0/(1 + k u0 t) with k = {Trade.Digits(k)} 1/m; half of the speed is gone after {Trade.Length(c.HalfM!.Value)}. That is its drag along the way, hooks with it."
+        : "Kept straight it does not lose half of its speed in two minutes: nothing here brakes it along its axis.";
 
     private static string Roll(PoolResult p) => p.Roll.Trace.Count == 0
         ? "It stands too steep for a roll: turned about its long axis nothing turns it back."

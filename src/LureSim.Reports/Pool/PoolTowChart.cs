@@ -37,7 +37,7 @@ public static class PoolTowChart
         panels.Level(1, pool.RestTrimDeg, ChartStyle.Grey);
         foreach (TowRow row in pool.Tow.Where(t => t.Course is not (TowCourse.Straight or TowCourse.Sheers)))
         {
-            panels.Words(0, row.SpeedMS, row.SheerDeg + (0.09 * most), PoolFigures.Name(row.Course));
+            panels.Words(0, row.SpeedMS, 0.93 * most, PoolFigures.Name(row.Course), OxyColors.White);
         }
 
         panels.Header(0, "Angle between axis and line, from above", new HeaderEntry("mean over the end of the tow", ChartStyle.Blue));
@@ -48,7 +48,7 @@ public static class PoolTowChart
     private static string Message(PoolResult pool) => pool.Course switch
     {
         TowCourse.Straight => "Comes straight at every speed",
-        TowCourse.Sheers => $"Sheers up to {Trade.Fixed(pool.SheerDeg, 0)}° off its line",
+        TowCourse.Sheers => $"Sheers {Trade.Fixed(pool.SheerDeg, 0)}° off its line at {Trade.Fixed(pool.Tow.MaxBy(t => t.SheerDeg)!.SpeedMS, 2)} m/s",
         TowCourse.Fishtails => "Fishtails on a tight line",
         TowCourse.NoseUnder => "The tow pulls its nose under",
         TowCourse.Dives => "Dives when it is towed",

@@ -9,7 +9,7 @@ internal static class PoolWords
     private static readonly (TowCourse Course, string Words)[] Courses =
     [
         (TowCourse.Straight, "comes straight"), (TowCourse.Sheers, "sheers to one side"), (TowCourse.Fishtails, "fishtails"),
-        (TowCourse.NoseUnder, "has its nose pulled under"), (TowCourse.Dives, "dives, all of it under"), (TowCourse.RollsOver, "rolls over"),
+        (TowCourse.NoseUnder, "has its nose pulled under"), (TowCourse.Dives, "is pulled under"), (TowCourse.RollsOver, "rolls over"),
     ];
 
     /// <summary>How it follows its line, the worst first: what a headline says.</summary>
@@ -26,8 +26,8 @@ internal static class PoolWords
     /// <summary>What became of the push.</summary>
     /// <param name="pool">Pool test.</param>
     public static string Push(PoolResult pool) => pool.Push.TurnM is double way
-        ? $"has turned 45 deg after {Trade.Length(way)} and ends {Trade.Length(Math.Abs(pool.Push.OffsetM))} beside the line of the push"
-        : $"never turns 45 deg: it ends {Trade.Fixed(Math.Abs(pool.Push.TurnedDeg), 0)} deg from where it pointed, {Trade.Length(Math.Abs(pool.Push.OffsetM))} beside the line of the push";
+        ? $"has turned 45 deg after {Trade.Length(way)} and ends {Beside(pool.Push.OffsetM)}"
+        : $"never turns 45 deg: it ends {Trade.Fixed(Math.Abs(pool.Push.TurnedDeg), 0)} deg from where it pointed, {Beside(pool.Push.OffsetM)}";
 
     /// <summary>Whether and how fast it swings.</summary>
     /// <param name="swing">Swing.</param>
@@ -35,6 +35,11 @@ internal static class PoolWords
     public static string Swing(SwingResult swing, string verb) => swing.PeriodS is double period
         ? $"{verb} to and fro in {Trade.Fixed(period, 2)} s and loses {Trade.Fixed(100.0 * swing.LossShare!.Value, 0)} % of the swing each time"
         : "comes back without swinging";
+
+    /// <summary>A number with a fixed count of decimals that is never "-0".</summary>
+    /// <param name="value">Number.</param>
+    /// <param name="places">Decimals.</param>
+    public static string Plain(double value, int places) => Trade.Fixed(Math.Round(value, places) + 0.0, places);
 
     private static string Of(TowCourse course) => Array.Find(Courses, c => c.Course == course).Words;
 
@@ -48,6 +53,8 @@ internal static class PoolWords
             _ => "",
         };
     }
+
+    private static string Beside(double m) => Math.Abs(m) < 5e-4 ? "on the line of the push" : $"{Trade.Length(Math.Abs(m))} beside the line of the push";
 
     private static string Speeds(PoolResult pool, TowCourse course) => string.Join(", ", pool.Tow.Where(t => t.Course == course).Select(t => Speed(t.SpeedMS)));
 

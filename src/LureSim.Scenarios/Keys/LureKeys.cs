@@ -163,7 +163,7 @@ public static class LureKeys
     {
         Words = "damping of the roll",
         Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.RollDamping)),
-        Lens = Lens.OfSetup(s => s.Lure.RollDamping, Activities.Retrieve),
+        Lens = Lens.OfSetup(s => s.Lure.RollDamping, Activities.Retrieve | Activities.Pool),
     };
 
     /// <summary>Friction: speed.</summary>

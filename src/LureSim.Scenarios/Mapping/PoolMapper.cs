@@ -53,5 +53,5 @@ internal static class PoolMapper
 
     private static string UnitOf(string item) => NumberReader.Take(item, out _, out int used) is null ? item[used..].Trim() : "";
 
-    private static string WithUnit(string item, string unit) => UnitOf(item).Length > 0 ? item : $"{item} {unit}";
+    private static string WithUnit(string item, string unit) => unit.Length == 0 || UnitOf(item).Length > 0 ? item : $"{item} {unit}";
 }

@@ -23,6 +23,7 @@ public sealed class StopTests : IDisposable
     [InlineData("cadence", "--across", "rod.length=6 ft,7 ft")]
     [InlineData("cadence", "--map")]
     [InlineData("trim")]
+    [InlineData("pool")]
     public void Every_command_stops_with_its_own_code_and_leaves_nothing(string command, params string[] options)
     {
         using var stop = new CancellationTokenSource();
@@ -36,6 +37,7 @@ public sealed class StopTests : IDisposable
     [Theory]
     [InlineData("cast", "cast.json")]
     [InlineData("trim", "trim.json")]
+    [InlineData("pool", "pool.json")]
     [InlineData("retrieve", "summary.json")]
     public void A_wish_that_comes_while_files_are_written_is_granted(string command, string first)
     {

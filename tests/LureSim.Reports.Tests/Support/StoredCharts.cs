@@ -4,6 +4,7 @@ using LureSim.Reports.Cast;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Pool;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Sweep;
 using LureSim.Reports.Trim;
@@ -39,6 +40,12 @@ internal static class StoredCharts
         ("cast_match", typeof(MatchChart), () => MatchChart.Build(Match())),
         ("trim_side", typeof(TrimView), () => TrimView.Build("Made up", MadeUpTrim.Result())),
         ("trim_righting", typeof(TrimRighting), () => TrimRighting.Build("Made up", MadeUpTrim.Result())),
+        ("pool_tow", typeof(PoolTowChart), () => PoolTowChart.Build("Made up", MadeUpPool.Result())),
+        ("pool_tow_dives", typeof(PoolTowChart), () => PoolTowChart.Build("Made up", MadeUpPool.Stiff())),
+        ("pool_push", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Result())),
+        ("pool_push_straight", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Stiff())),
+        ("pool_swings", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Result())),
+        ("pool_swings_stiff", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Stiff())),
         ("cadence", typeof(CadenceChart), () => CadenceChart.Build(MadeUpCadence.TwoWindows())),
         ("cadence_failed", typeof(CadenceChart), () => CadenceChart.Build(MadeUpCadence.HalfFailed())),
         ("across_windows", typeof(AcrossWindows), () => AcrossWindows.Build(MadeUpCadence.Across(numbers: true, twoKeys: false))),

@@ -3,11 +3,13 @@ using System.Runtime.CompilerServices;
 using System.Text;
 using LureSim.Model;
 using LureSim.Model.Cast;
+using LureSim.Model.Pool;
 using LureSim.Model.Retrieve;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Figures;
+using LureSim.Studies.Pool;
 
 namespace LureSim.Studies.Tests.Figures;
 
@@ -32,6 +34,7 @@ public sealed class FigureDocumentTests
         Check(RetrieveFigures.All);
         Check(CastFigures.All);
         Check(CadenceFigures.All);
+        Check(PoolFigures.All);
 
         static void Check<T>(IReadOnlyList<Figure<T>> figures)
         {
@@ -52,6 +55,7 @@ public sealed class FigureDocumentTests
         List(text, "retrieve", RetrieveFigures.All);
         List(text, "cadence", CadenceFigures.All);
         List(text, "cast", CastFigures.All);
+        List(text, "pool", PoolFigures.All);
         text.Append("## Keys that do not enter\n\nSet by `--set` they are named in a note; in `--across` they are refused; in `--vary` a note says that rows will be equal. A test changes every key and compares.\n\n");
         foreach ((string title, IFigureSource figures, string[] set) in Sources())
         {
@@ -67,6 +71,7 @@ public sealed class FigureDocumentTests
     [
         ("retrieve", new RetrieveSource(), []), ("cadence", new CadenceSource(new CadencePlan()), []),
         ("cast, revolving spool", new CastSource(), []), ("cast, fixed spool", new CastSource(), ["reel.kind=fixed"]),
+        ("pool", new PoolSource(), []),
     ];
 
     private static void List<T>(StringBuilder text, string command, IReadOnlyList<Figure<T>> figures)

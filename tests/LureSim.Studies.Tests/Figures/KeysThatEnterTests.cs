@@ -4,6 +4,7 @@ using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Figures;
+using LureSim.Studies.Pool;
 using LureSim.Studies.Runs;
 
 namespace LureSim.Studies.Tests.Figures;
@@ -62,6 +63,7 @@ public sealed class KeysThatEnterTests
     public static TheoryData<string, string> Commands() => new()
     {
         { "retrieve", "revolving" }, { "cast", "fixed" }, { "cast", "revolving" }, { "cadence", "revolving" },
+        { "pool", "revolving" },
     };
 
     [Theory]
@@ -72,6 +74,7 @@ public sealed class KeysThatEnterTests
         {
             "retrieve" => new RetrieveSource(),
             "cast" => new CastSource(),
+            "pool" => new PoolSource(),
             _ => new CadenceSource(new CadencePlan(1.5, 1.6, ScanPoints: 3, Starts: 1, Run: new StationaryPlan(0.5, 4, 4))),
         };
         string kind = "reel.kind=" + reel;
@@ -126,6 +129,11 @@ public sealed class KeysThatEnterTests
         if (key.Kind == QuantityKind.Flag)
         {
             return "true";
+        }
+
+        if (key == PoolKeys.Speeds)
+        {
+            return "0.2, 0.6 m/s";
         }
 
         double start = double.IsNaN(own) || own == 0.0 ? (0.7 * key.Low) + (0.3 * Math.Min(key.High, 10.0)) : 1.1 * own;
