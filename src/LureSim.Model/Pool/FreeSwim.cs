@@ -10,7 +10,6 @@ namespace LureSim.Model.Pool;
 internal sealed class FreeSwim
 {
     private readonly FreeLure _lure;
-    private readonly FreeHull _hull;
     private readonly double _dt;
     private readonly CancellationToken _stop;
     private int _steps;
@@ -23,7 +22,7 @@ internal sealed class FreeSwim
     /// <param name="stop">Stops it.</param>
     public FreeSwim(FreeHull hull, FreeMotionState start, double headingRad, double dt, CancellationToken stop)
     {
-        (_hull, _dt, _stop) = (hull, dt, stop);
+        (_dt, _stop) = (dt, stop);
         _lure = new FreeLure(hull, start, headingRad);
         Pose = _lure.Pose;
     }
@@ -37,11 +36,8 @@ internal sealed class FreeSwim
     /// <summary>Horizontal speed of the centre, m/s.</summary>
     public double SpeedMS => Math.Sqrt((Pose.SurgeMS * Pose.SurgeMS) + (Pose.SwayMS * Pose.SwayMS));
 
-    /// <summary>Volume of the hull under water, m3.</summary>
-    public double WetVolumeM3 => _lure.Forces.VolumeM3;
-
     /// <summary>Upward unit vector in body axes.</summary>
-    public Vec3 Up => _lure.Now.Frame.Up;
+    public Vec3 Up => Pose.Frame.Up;
 
     /// <summary>A step on its own.</summary>
     /// <exception cref="ModelException">The motion is no longer finite.</exception>

@@ -7,7 +7,7 @@ namespace LureSim.Model.Pool;
 /// <summary>The lure let go away from rest: zero crossings give the period, the first peaks what a swing loses.</summary>
 internal sealed class SwingTest
 {
-    private const double Degree = Math.PI / 180.0, SeenShare = 0.01, LongestS = 6.0, OutputS = 0.005;
+    private const double Degree = Math.PI / 180.0, SeenShare = 0.03, LongestS = 6.0, OutputS = 0.005;
     private const int MostCrossings = 7;
 
     private readonly FreeSwim _swim;

@@ -20,7 +20,7 @@ internal sealed class TowTest
 
     private readonly FreeHull _hull;
     private readonly PoolTask _task;
-    private readonly double _speed, _dt, _restNose, _wholeM3;
+    private readonly double _speed, _dt, _restNose;
     private readonly FreeSwim _swim;
     private readonly Vec3 _restUp;
     private bool _under, _over;
@@ -31,7 +31,6 @@ internal sealed class TowTest
         (_hull, _task, _speed, _dt) = (hull, task, speed, 2.0 * task.StepS);
         FreeMotionState start = hull.AtRest(0.0, 0.0, task.TowHeadingRad);
         (_restNose, _restUp) = (start.Place(hull.Nose).Z, start.Frame.Up);
-        _wholeM3 = WholeVolume(hull, start);
         _swim = new FreeSwim(hull, start, task.TowHeadingRad, _dt, stop);
     }
 
@@ -67,13 +66,6 @@ internal sealed class TowTest
         return Row(sums[0], sums[1]);
     }
 
-    private static double WholeVolume(FreeHull hull, FreeMotionState rest)
-    {
-        var deep = new FreeForces(hull);
-        deep.Set(rest with { Origin = rest.Origin - new Vec3(0.0, 0.0, 10.0) });
-        return deep.VolumeM3;
-    }
-
     // Axis against line seen from above, nose to the left positive, rad.
     private double Sheer(Vec3 hand)
     {
@@ -87,7 +79,7 @@ internal sealed class TowTest
     {
         Vec3 up = _swim.Up;
         double tilt = Tilt(up), rest = Tilt(_restUp);
-        _under |= _swim.WetVolumeM3 > WholeShare * _wholeM3;
+        _under |= _swim.Pose.WetShare > WholeShare;
         _over |= Math.Min(tilt, rest) > LeastTilt && (up.Y * _restUp.Y) + (up.Z * _restUp.Z) < OverCosine * tilt * rest;
     }
 

@@ -10,6 +10,8 @@ namespace LureSim.Reports.Pool;
 /// <summary>A pool test for the terminal.</summary>
 public static class PoolText
 {
+    private const double SlantedDeg = 12.0;
+
     private static readonly string[] Header = ["tow, m/s", "sheer, deg", "trim, deg", "roll, deg", "nose up by, mm", "pull, mN", "it"];
 
     /// <summary>Title, table, a sentence or two per measurement, bands, warnings and caution, each line ended by a line feed.</summary>
@@ -43,7 +45,7 @@ public static class PoolText
     private static IEnumerable<string> Sentences(PoolResult p) =>
     [
         Rest(p),
-        $"Towed on {Trade.Fixed(p.Task.TowLineM, 1)} m of line it {PoolWords.Tow(p)}. A hull that sheds too little side force at its stern sheers; this tow is what would settle lure.stern_shedding.",
+        $"Towed on {Trade.Fixed(p.Task.TowLineM, 1)} m of line it {PoolWords.Tow(p)}. {TowTells(p)}",
         $"Pushed along its axis at {Trade.Fixed(p.Task.PushSpeedMS, 2)} m/s with {Trade.Fixed(p.Task.PushDriftRad * 180.0 / Math.PI, 1)} deg of drift it {PoolWords.Push(p)}. "
             + "The way hardly depends on the speed and tells the same guess without a line.",
         Coast(p.Coast),
@@ -51,6 +53,11 @@ public static class PoolText
         $"Pressed down by {Trade.Digits(1000.0 * Math.Abs(p.Heave.Release))} mm and let go it {PoolWords.Swing(p.Heave, "bobs")}; with the nose pressed down it {PoolWords.Swing(p.Pitch, "nods")}. "
             + "The periods tell how much water moves along, the losses how much goes into waves (lure.nose_damping).",
     ];
+
+    // Beyond this trim it is the water under the slanted hull that keeps it straight, whatever is shed at the stern.
+    private static string TowTells(PoolResult p) => Math.Abs(p.RestTrimDeg) <= SlantedDeg
+        ? "A level hull that sheds too little side force at its stern sheers; this tow is what would settle lure.stern_shedding."
+        : "A hull that floats as slanted as this mostly comes straight whatever it sheds at its stern; a level one would tell more.";
 
     private static string Rest(PoolResult p) => Math.Abs(p.RestHeelDeg) > 0.5
         ? $"At rest it lies over at {Trade.Fixed(p.RestHeelDeg, 0)} deg of heel, {Trade.Fixed(p.RestTrimDeg, 1)} deg of trim: everything below starts from there."

@@ -18,6 +18,11 @@ public sealed class PoolRunTests
         return new(LureShape.Spheroid, 0.1, 0.02, 0.02, 500.0 * volume, 0.05, 0.0, [new BallastSpec(100.0 * volume, 0.0, -0.005)], []);
     }
 
+    // A cigar with a hook at the belly and one at the tail, nearly level.
+    private static LureSpec Walker() => new(
+        LureShape.Cigar, 0.115, 0.021, 0.021, 0.018, 0.0575, 0.0, [new BallastSpec(0.0025, -0.012, -0.006)],
+        [new HookSpec(0.0015, 0.028, -0.010, 1e-4, 0.19e-6, 7e-5), new HookSpec(0.0015, -0.055, 0.0, 1e-4, 0.19e-6, 7e-5)]);
+
     private static PoolResult Run(LureSpec lure, PoolTask? task = null) => PoolRun.Run(lure, TestLures.Water, task ?? Task).Demand();
 
     private static FreeHull HullOf(LureSpec lure) => new(FloatingLure.Float(lure, TestLures.Water));
@@ -77,7 +82,7 @@ public sealed class PoolRunTests
     [InlineData(1.0)]
     public void A_tow_sheers_where_the_linear_criterion_says_so(double chi)
     {
-        LureSpec lure = TestLures.Pencil() with { SternShedding = chi };
+        LureSpec lure = Walker() with { SternShedding = chi };
         TowRow tow = Run(lure, Task with { SpeedsMS = [0.15] }).Tow[0];
         bool straight = ForceAt(HullOf(lure)) < lure.TieXM;
         Assert.Equal(straight ? TowCourse.Straight : TowCourse.Sheers, tow.Course);
@@ -88,7 +93,7 @@ public sealed class PoolRunTests
     [Fact]
     public void The_two_sides_of_the_criterion_are_both_tried()
     {
-        LureSpec lure = TestLures.Pencil();
+        LureSpec lure = Walker();
         Assert.True(ForceAt(HullOf(lure with { SternShedding = 0.25 })) > lure.TieXM);
         Assert.True(ForceAt(HullOf(lure with { SternShedding = 0.75 })) < lure.TieXM);
     }
@@ -96,7 +101,7 @@ public sealed class PoolRunTests
     [Fact]
     public void The_pull_of_a_straight_tow_is_the_drag_that_slows_the_coast()
     {
-        LureSpec lure = TestLures.Pencil() with { SternShedding = 1.0 };
+        LureSpec lure = Walker() with { SternShedding = 1.0 };
         PoolResult p = Run(lure, Task with { SpeedsMS = [0.3], PushSpeedMS = 0.3, HandHeightM = 0.0 });
         FreeHull hull = HullOf(lure);
         double drag = p.Coast.PerM!.Value * (hull.MassKg + hull.SurgeAddedKg) * 0.3 * 0.3;
@@ -106,9 +111,9 @@ public sealed class PoolRunTests
     [Fact]
     public void More_shed_at_the_stern_turns_it_later_and_what_floats_tail_down_never_turns()
     {
-        double[] ways = [.. new[] { 0.0, 0.5, 1.0 }.Select(chi => Run(TestLures.Pencil() with { SternShedding = chi }).Push.TurnM!.Value)];
+        double[] ways = [.. new[] { 0.0, 0.5, 1.0 }.Select(chi => Run(Walker() with { SternShedding = chi }).Push.TurnM!.Value)];
         Assert.True(ways[0] < ways[1] && ways[1] < ways[2]);
-        PoolResult slanted = Run(TestLures.Cigar() with { Ballast = [new BallastSpec(0.006, -0.045, -0.003)], Hooks = TestLures.Pencil().Hooks });
+        PoolResult slanted = Run(Walker() with { Ballast = [new BallastSpec(0.006, -0.045, -0.006)] });
         Assert.True(slanted.RestTrimDeg > 30.0);
         Assert.Null(slanted.Push.TurnM);
         Assert.True(Math.Abs(slanted.Push.TurnedDeg) < 45.0);
@@ -117,24 +122,24 @@ public sealed class PoolRunTests
     [Fact]
     public void The_way_of_a_push_does_not_depend_on_its_speed()
     {
-        double Way(double speed) => Run(TestLures.Pencil(), Task with { PushSpeedMS = speed }).Push.TurnM!.Value;
+        double Way(double speed) => Run(Walker(), Task with { PushSpeedMS = speed }).Push.TurnM!.Value;
         Assert.Equal(Way(0.15), Way(0.3), 0.1 * Way(0.15));
     }
 
     [Fact]
     public void A_lure_with_little_buoyancy_and_its_weight_ahead_is_pulled_under()
     {
-        LureSpec heavy = TestLures.Pencil() with { MassKg = 0.0115, Ballast = [new BallastSpec(0.006, 0.022, -0.004)] };
+        LureSpec heavy = Walker() with { MassKg = 0.025, Ballast = [new BallastSpec(0.0025, 0.030, -0.006)] };
         PoolResult p = Run(heavy, Task with { SpeedsMS = [0.15, 0.6] });
         Assert.Equal(TowCourse.Dives, p.Course);
         Assert.True(p.Tow[1].NoseHeightM < -0.02);
-        Assert.NotEqual(TowCourse.Dives, Run(TestLures.Pencil()).Course);
+        Assert.NotEqual(TowCourse.Dives, Run(Walker()).Course);
     }
 
     [Fact]
     public void A_lure_that_lies_over_at_rest_is_not_said_to_roll_over()
     {
-        PoolResult p = Run(TestLures.Pencil() with { Ballast = [new BallastSpec(0.003, -0.02, 0.007)], Hooks = [] }, Task with { SpeedsMS = [0.15] });
+        PoolResult p = Run(Walker() with { Ballast = [new BallastSpec(0.0025, -0.012, 0.008)], Hooks = [] }, Task with { SpeedsMS = [0.15] });
         Assert.True(Math.Abs(p.RestHeelDeg) > 90.0);
         Assert.NotEqual(TowCourse.RollsOver, p.Course);
     }
@@ -142,7 +147,7 @@ public sealed class PoolRunTests
     [Fact]
     public void Twice_the_same_bits_and_half_the_step_the_same_answer()
     {
-        LureSpec lure = TestLures.Pencil() with { SternShedding = 0.25 };
+        LureSpec lure = Walker() with { SternShedding = 0.25 };
         PoolResult once = Run(lure), again = Run(lure), fine = Run(lure, Task with { StepS = 1e-3 });
         Assert.Equal(once, again);
         for (int i = 0; i < once.Tow.Count; i++)
@@ -159,13 +164,13 @@ public sealed class PoolRunTests
     [Fact]
     public void What_cannot_be_done_is_refused()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => Run(TestLures.Pencil(), Task with { TowLineM = double.NaN }));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Run(TestLures.Pencil(), Task with { SpeedsMS = [] }));
-        Assert.Throws<ArgumentOutOfRangeException>(() => Run(TestLures.Pencil(), Task with { SpeedsMS = [0.5, 0.3] }));
-        Assert.Throws<ArgumentException>(() => Run(TestLures.Pencil(), Task with { HandHeightM = 3.0 }));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Run(Walker(), Task with { TowLineM = double.NaN }));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Run(Walker(), Task with { SpeedsMS = [] }));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Run(Walker(), Task with { SpeedsMS = [0.5, 0.3] }));
+        Assert.Throws<ArgumentException>(() => Run(Walker(), Task with { HandHeightM = 3.0 }));
         using var stop = new CancellationTokenSource();
         stop.Cancel();
-        Assert.Throws<OperationCanceledException>(() => PoolRun.Run(TestLures.Pencil(), TestLures.Water, Task, stop.Token));
+        Assert.Throws<OperationCanceledException>(() => PoolRun.Run(Walker(), TestLures.Water, Task, stop.Token));
     }
 
     // Where the side force of a small drift acts, m from the middle, at the attitude of rest: differences of force and moment less drag.
