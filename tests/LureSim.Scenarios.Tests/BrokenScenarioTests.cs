@@ -8,7 +8,7 @@ public class BrokenScenarioTests
     private const string RodKeys =
         "keys of rod: length, grip, power, action, mass, free_mass_share, tip_radius_ratio, stiffness_exponent, mass_exponent, damping, cast_damping, air_drag, butt_diameter, links";
 
-    private const string Tables = "tables: water, air, angler, rod, reel, line, leader, lure, retrieve, cast, hands, solver";
+    private const string Tables = "tables: water, air, angler, rod, reel, line, leader, lure, retrieve, cast, hands, pool, solver";
 
     public static TheoryData<string, string, string, string> OneFault => new()
     {

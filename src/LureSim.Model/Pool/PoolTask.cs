@@ -3,7 +3,7 @@ namespace LureSim.Model.Pool;
 /// <summary>Measurements that anybody can make in a pool: a tow, a push, a coast-down, and three swings after letting go.</summary>
 /// <param name="TowLineM">Line from hand to line tie, m.</param>
 /// <param name="HandHeightM">Hand over the water, m; less than the line.</param>
-/// <param name="TowStiffnessN">EA of that line, N, guess 150, thin nylon (30, a rubber thread or a soft rod, to 3000, braid); k = EA over length.</param>
+/// <param name="TowStiffnessN">EA of that line, N, guess 150 (30 to 600: nylon of 0.14 to 0.6 mm); k = EA over length.</param>
 /// <param name="TowDampingTimeS">tau, its damping over its stiffness, s, guess 0.005 (0.001 to 0.02); c = k tau.</param>
 /// <param name="TowDistanceM">Way of the hand, m; the last <see cref="CountedShare"/> of it counts.</param>
 /// <param name="TowHeadingRad">Heading off the line at the start, rad: a lure that will not stay straight needs something to grow from.</param>
@@ -15,7 +15,7 @@ namespace LureSim.Model.Pool;
 public sealed record PoolTask(
     [property: Parameter("tow line", "m", 0.3, 30.0)] double TowLineM = 3.0,
     [property: Parameter("hand height", "m", 0.0, 5.0)] double HandHeightM = 0.3,
-    [property: Parameter("EA", "N", 1.0, 1e5, GuessLow = 30.0, GuessHigh = 3000.0)] double TowStiffnessN = 150.0,
+    [property: Parameter("EA", "N", 1.0, 1e5, GuessLow = 30.0, GuessHigh = 600.0)] double TowStiffnessN = 150.0,
     [property: Parameter("tau", "s", 0.0, 1.0, GuessLow = 0.001, GuessHigh = 0.02)] double TowDampingTimeS = 0.005,
     [property: Parameter("tow distance", "m", 1.0, 100.0)] double TowDistanceM = 8.0,
     [property: Parameter("start heading", "rad", 0.0, 1.5)] double TowHeadingRad = 5.0 * Math.PI / 180.0,

@@ -7,8 +7,8 @@ namespace LureSim.Model.Pool;
 /// <summary>The lure let go away from rest: zero crossings give the period, the first peaks what a swing loses.</summary>
 internal sealed class SwingTest
 {
-    private const double Degree = Math.PI / 180.0, SeenShare = 0.03, LongestS = 6.0, OutputS = 0.005;
-    private const int MostCrossings = 7;
+    private const double Degree = Math.PI / 180.0, SeenShare = 0.03, ShownS = 3.0, LongestS = 6.0, OutputS = 0.005;
+    private const int WantedCrossings = 3, MostCrossings = 7;
 
     private readonly FreeSwim _swim;
     private readonly Func<HullPose, double> _away;
@@ -62,12 +62,12 @@ internal sealed class SwingTest
         double now = _away(_swim.Pose), release = now, peak = Math.Abs(now);
         int every = Math.Max(1, (int)Math.Round(OutputS / dt));
         Keep(now);
-        for (int i = 1; _swim.TimeS < LongestS && _crossings.Count < MostCrossings; i++)
+        for (int i = 1; _swim.TimeS < ShownS || (_swim.TimeS < LongestS && _crossings.Count < WantedCrossings); i++)
         {
             double before = now, t = _swim.TimeS;
             _swim.Step();
             now = _away(_swim.Pose);
-            if ((before < 0.0) != (now < 0.0) && peak > SeenShare * Math.Abs(release))
+            if ((before < 0.0) != (now < 0.0) && peak > SeenShare * Math.Abs(release) && _crossings.Count < MostCrossings)
             {
                 _crossings.Add(t + (dt * before / (before - now)));
                 _peaks.Add(peak);

@@ -27,7 +27,7 @@ public static class PoolSwingChart
         int height = (int)(Rest + (PanelHeight * all.Length));
         PlotModel model = ChartStyle.NewModel(Message(pool), title);
         var panels = new Panels(model, height, [.. all.Select(Axis)]);
-        double slowest = all.Max(p => p.Swing.PeriodS ?? 0.0), seen = 1.08 * all.Max(p => LastSeen(p.Swing)), end = slowest > 0.0 ? Math.Min(seen, Swings * slowest) : seen;
+        double end = End(all);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Time since letting go, s", 0.0, end));
         for (int i = 0; i < all.Length; i++)
         {
@@ -38,6 +38,13 @@ public static class PoolSwingChart
         }
 
         return new Chart("pool_swings", model, Height: height);
+    }
+
+    // Until nothing moves to the eye, but no more than a few swings, and no farther than every trace goes.
+    private static double End(Panel[] all)
+    {
+        double slowest = all.Max(p => p.Swing.PeriodS ?? 0.0), seen = 1.08 * all.Max(p => LastSeen(p.Swing));
+        return Math.Min(all.Min(p => p.Swing.TimeS[^1]), slowest > 0.0 ? Math.Min(seen, Swings * slowest) : seen);
     }
 
     private static string Message(PoolResult pool)

@@ -113,6 +113,7 @@ public class SchemaTests
     {
         "title" => "other",
         "seed" => "7",
+        "pool.speeds" => "0.2, 0.6 m/s",
         "line.label" or "leader.label" => "40 lb",
         "line.strength" or "leader.strength" => "40 lb",
         "line.number" or "leader.number" => "PE 3",
