@@ -80,7 +80,7 @@ internal sealed class FreeForces
     {
         double energy = (0.5 * Mass.Square(_nu)) + (_hull.MassKg * FloatingLure.GravityMS2 * s.Place(_hull.Centre).Z);
         WaterAxes water = s.Water;
-        (double volume, Vec3 moment) = NodeSums.Volume(_hull.Water.Nodes, _cut, water);
+        (double volume, Vec3 moment) = NodeSums.Volume(_hull.Water.Nodes, water);
         energy -= _hull.Water.DensityKgM3 * FloatingLure.GravityMS2 * ((volume * water.Height) + Vec3.Dot(water.Up, moment));
         foreach (FreeHook hook in _hull.Hooks)
         {
@@ -110,7 +110,7 @@ internal sealed class FreeForces
 
     private Vec3 AddBuoyancy(in WaterAxes water)
     {
-        (VolumeM3, Vec3 moment) = NodeSums.Volume(_hull.Water.Nodes, _cut, water);
+        (VolumeM3, Vec3 moment) = NodeSums.Volume(_hull.Water.Nodes, water);
         double unit = _hull.Water.DensityKgM3 * FloatingLure.GravityMS2, weight = -_hull.MassKg * FloatingLure.GravityMS2;
         Vec3 n = water.Up;
         AddForce(((unit * VolumeM3) + weight) * n, Vec3.Cross((unit * moment) + (weight * _hull.Centre), n));

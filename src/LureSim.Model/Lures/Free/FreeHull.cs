@@ -45,7 +45,7 @@ internal sealed class FreeHull
             0.5 * f.Water.DensityKgM3 * f.Spec.CrossFlowCd * FiniteLength.Factor(form.SlendernessAcross),
             f.Spec.NoseDamping);
         Water = EndCorrection.Fit(plain, f, HullAddedMass.Of(f, form));
-        RestVolumeM3 = RestVolume(nodes, new WaterAxes(a.HeightM, a.Up));
+        RestVolumeM3 = NodeSums.Volume(nodes, new WaterAxes(a.HeightM, a.Up)).Volume;
         SurgeAddedKg = HullAddedMass.Of(f, form).SurgeKg;
         AxialDragKgM = HullResistance.AxialKgM(f, form);
         RollDampingNms = f.Spec.RollDamping * Skin(f, nodes);
@@ -122,13 +122,6 @@ internal sealed class FreeHull
             new Vec3((c * forward.Z) - (s * left.Z), (s * forward.Z) + (c * left.Z), up.Z));
         Vec3 tie = frame.ToWorld(Tie);
         return new FreeMotionState(new Vec3(tieX - tie.X, tieY - tie.Y, a.HeightM), frame, Vec3.Zero, Vec3.Zero);
-    }
-
-    private static double RestVolume(HullNodes nodes, in WaterAxes rest)
-    {
-        var cut = new NodeCut(nodes);
-        cut.Set(rest);
-        return NodeSums.Volume(nodes, cut, rest).Volume;
     }
 
     // Torque of the oscillating layer on a turning cylinder: surface r^2 sqrt(rho mu omega/2), Stokes 1851.

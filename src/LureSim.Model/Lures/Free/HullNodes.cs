@@ -2,7 +2,8 @@ namespace LureSim.Model.Lures.Free;
 
 /// <summary>
 /// Sections of a hull at nodes along its axis, bunched toward the ends (x = -(L/2) cos theta), and the strips between them. Added mass and drag
-/// are sums over nodes; the volume of a strip is exact, whatever its nodes. Body axes of <see cref="IHull"/>.
+/// are sums over nodes. A strip counts for the volume as an elliptic cylinder with the volume and centre of its piece of hull. Body axes of
+/// <see cref="IHull"/>.
 /// </summary>
 internal sealed class HullNodes
 {
@@ -57,22 +58,19 @@ internal sealed class HullNodes
     /// <summary>Strip j lies between nodes j and j + 1: integral of b c, m3.</summary>
     public double[] StripSize { get; } = new double[Count];
 
-    /// <summary>Integral of b c (x - middle), m4.</summary>
-    public double[] StripMoment { get; } = new double[Count];
-
-    /// <summary>Middle of the strip, m.</summary>
+    /// <summary>Centre of its volume, m.</summary>
     public double[] StripX { get; } = new double[Count];
 
     /// <summary>Length of the strip, m.</summary>
     public double[] StripWidth { get; } = new double[Count];
 
-    /// <summary>Mean of b^2 over the strip weighted by b c, m2.</summary>
+    /// <summary>b^2 for which the strip on its side has the waterplane of its piece: integrals of b c over c, squared, m2.</summary>
     public double[] StripBreadth2 { get; } = new double[Count];
 
-    /// <summary>The same of c^2, m2.</summary>
+    /// <summary>c^2 for which it has it on its belly: integrals of b c over b, squared, m2.</summary>
     public double[] StripHeight2 { get; } = new double[Count];
 
-    /// <summary>The same of the section's centre, m.</summary>
+    /// <summary>Mean of the section's centre weighted by b c, m.</summary>
     public double[] StripCentre { get; } = new double[Count];
 
     /// <summary>True when all sections are circles about the axis: rolling changes nothing.</summary>
@@ -82,21 +80,23 @@ internal sealed class HullNodes
     {
         double width = X[j + 1] - X[j], middle = 0.5 * (X[j] + X[j + 1]);
         StripRule rule = StripRule.Of(QuadraturePoints);
-        double size = 0.0, moment = 0.0, breadth2 = 0.0, height2 = 0.0, centre = 0.0;
+        double size = 0.0, moment = 0.0, breadth = 0.0, height = 0.0, centre = 0.0;
         for (int i = 0; i < QuadraturePoints; i++)
         {
             double off = 0.5 * width * rule.Node[i];
             HullSection s = hull.SectionAt(middle + off);
-            double w = 0.5 * width * rule.Weight[i] * s.HalfBreadthM * s.HalfHeightM;
+            double length = 0.5 * width * rule.Weight[i], w = length * s.HalfBreadthM * s.HalfHeightM;
             size += w;
             moment += w * off;
-            breadth2 += w * s.HalfBreadthM * s.HalfBreadthM;
-            height2 += w * s.HalfHeightM * s.HalfHeightM;
+            breadth += length * s.HalfBreadthM;
+            height += length * s.HalfHeightM;
             centre += w * s.CentreZM;
         }
 
         double per = size > 0.0 ? 1.0 / size : 0.0;
-        (StripX[j], StripWidth[j], StripSize[j], StripMoment[j]) = (middle, width, size, moment);
-        (StripBreadth2[j], StripHeight2[j], StripCentre[j]) = (per * breadth2, per * height2, per * centre);
+        (StripX[j], StripWidth[j], StripSize[j], StripCentre[j]) = (middle + (per * moment), width, size, per * centre);
+        (StripBreadth2[j], StripHeight2[j]) = (Squared(size, height), Squared(size, breadth));
     }
+
+    private static double Squared(double size, double width) => width > 0.0 ? size * size / (width * width) : 0.0;
 }
