@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using static LureSim.Model.Lines.Chain.Lanes;
 
 namespace LureSim.Model.Lures.Free;
@@ -74,6 +75,7 @@ internal sealed class NodeCut
 
     /// <summary>acos of values from -1 to 1.</summary>
     /// <param name="t">Values.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector<double> Acos(Vector<double> t)
     {
         Vector<double> x = Vector.Abs(t);

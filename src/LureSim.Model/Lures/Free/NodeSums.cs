@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using LureSim.Numerics;
 using static LureSim.Model.Lines.Chain.Lanes;
 
@@ -75,6 +76,7 @@ internal static class NodeSums
 
     // Over one strip with linear level: mean of the share, its first moment in strip lengths, mean of the depth moment -(2/3)(1 - t^2)^(3/2).
     // Nearly flat, the differences of the integrals would cancel; there the corrected trapezoid is exact to the fourth order.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static (Vector<double> Mean, Vector<double> First, Vector<double> Depth) Strip(Vector<double> ta, Vector<double> tb)
     {
         Vector<double> flat = new(0.05), one = Vector<double>.One, half = new(0.5), twelfth = new(1.0 / 12.0), third = new(-1.0 / 3.0), two = new(2.0);
@@ -99,6 +101,7 @@ internal static class NodeSums
     }
 
     // Indefinite integrals over t of the share, of t times the share, and of the depth moment.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static (Vector<double> Share, Vector<double> Moment, Vector<double> Depth) Integrals(
         Vector<double> t, Vector<double> tc, Vector<double> a, Vector<double> s)
     {
