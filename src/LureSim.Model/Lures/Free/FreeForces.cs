@@ -122,6 +122,7 @@ internal sealed class FreeForces
         HullNodes nodes = _hull.Water.Nodes;
         Drag.Clear();
         NodeSums.Moments(nodes, _drag.Across, nodes.IsRound ? NoArms : _drag.AcrossArm).AddTo(Drag.Upper, water.OutZ, -water.OutY);
+        NodeSums.Moments(nodes, _drag.EnteringAcross, _centreArm).Scaled(water.OutZ).AddTo(Drag.Upper, water.OutZ, -water.OutY);
         NodeSums.Moments(nodes, _drag.Up, _centreArm).Scaled(water.OutY).AddTo(Drag.Upper, water.OutY, water.OutZ);
         double wet = VolumeM3 / _hull.RestVolumeM3;
         double along = _nu[0] + (_nu[4] * centre.Z) - (_nu[5] * centre.Y);
@@ -188,12 +189,12 @@ internal sealed class FreeForces
     private double Munk(double[] perMetre, FreeStern stern) =>
         ((1.0 - stern.Weight) * Share(perMetre, stern.Node)) + (stern.Weight * Share(perMetre, stern.Node + 1));
 
-    // A section's part of the Munk moment, kg/m: its added mass less its share of that in surge.
+    // A section's part of the Munk moment, kg/m: its added mass moving across less its share of that in surge.
     private double Share(double[] perMetre, int node)
     {
-        HullNodes nodes = _hull.Water.Nodes;
-        double area = Math.Sqrt(nodes.Breadth2[node] * nodes.Height2[node]) * _cut.Share[node];
-        return Math.Max(0.0, perMetre[node] - (_hull.Water.SurgeShare * _hull.Water.DensityKgM3 * area));
+        NodeWater water = _hull.Water;
+        double area = Math.Sqrt(water.Nodes.Breadth2[node] * water.Nodes.Height2[node]) * _cut.Share[node];
+        return Math.Max(0.0, (water.EvenShare[node] * perMetre[node]) - (water.SurgeShare * water.DensityKgM3 * area));
     }
 
     private void AddHooks(in FreeMotionState s)

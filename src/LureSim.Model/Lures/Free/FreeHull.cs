@@ -46,7 +46,13 @@ internal sealed class FreeHull
             Spheroid.Surge(form.SlendernessAlong),
             0.5 * f.Water.DensityKgM3 * f.Spec.CrossFlowCd * FiniteLength.Factor(form.SlendernessAcross),
             f.Spec.NoseDamping);
-        Water = EndCorrection.Fit(plain, f, HullAddedMass.Of(f, form));
+        double[] ends = EndCorrection.Of(nodes, f.Hull.LengthM, form.SlendernessAcross);
+        double across = Spheroid.Sway(form.SlendernessAcross);
+        Water = plain with
+        {
+            AddedKgM3 = Array.ConvertAll(ends, k => f.Water.DensityKgM3 * k),
+            EvenShare = Array.ConvertAll(ends, k => k > 0.0 ? across / k : 0.0),
+        };
         RestVolumeM3 = NodeSums.Volume(nodes, new WaterAxes(a.HeightM, a.Up)).Volume;
         SurgeAddedKg = HullAddedMass.Of(f, form).SurgeKg;
         AxialDragKgM = HullResistance.AxialKgM(f, form);
