@@ -53,7 +53,8 @@ internal static class NodeSums
     public static (double Volume, Vec3 Moment) Volume(HullNodes nodes, in WaterAxes water)
     {
         double oy = water.OutY, oz = water.OutZ;
-        Vector<double> volume = default, alongX = default, alongY = default, alongZ = default, yy = new(oy * oy), zz = new(oz * oz), half = new(0.5);
+        Vector<double> volume = default, alongX = default, alongZ = default, downY = default, downZ = default;
+        Vector<double> yy = new(oy * oy), zz = new(oz * oz), half = new(0.5);
         Vector<double> height = new(water.Height), slope = new(water.Up.X), lift = new(water.Up.Z), per = new(-1.0 / water.Tilt), least = new(LeastExtentM);
         ref double x = ref First(nodes.StripX), size = ref First(nodes.StripSize), width = ref First(nodes.StripWidth);
         ref double b2 = ref First(nodes.StripBreadth2), c2 = ref First(nodes.StripHeight2), z = ref First(nodes.StripCentre);
@@ -67,11 +68,12 @@ internal static class NodeSums
             Vector<double> wet = v * mean, down = v * depth / extent;
             volume += wet;
             alongX += (wet * middle) + (v * w * first);
-            alongY += down * breadth2;
-            alongZ += (wet * centre) + (down * height2);
+            alongZ += wet * centre;
+            downY += down * breadth2;
+            downZ += down * height2;
         }
 
-        return (Vector.Sum(volume), new Vec3(Vector.Sum(alongX), oy * Vector.Sum(alongY), oz * Vector.Sum(alongZ)));
+        return (Vector.Sum(volume), new Vec3(Vector.Sum(alongX), oy * Vector.Sum(downY), Vector.Sum(alongZ) + (oz * Vector.Sum(downZ))));
     }
 
     // Over one strip with linear level: mean of the share, its first moment in strip lengths, mean of the depth moment -(2/3)(1 - t^2)^(3/2).
