@@ -29,7 +29,7 @@ internal sealed class HullNodes
 
         for (int j = 0; j < Count; j++)
         {
-            Width[j] = 0.5 * (X[Math.Min(j + 1, Count - 1)] - X[Math.Max(j - 1, 0)]);
+            Width[j] = 0.5 * hull.LengthM * Weight(j);
         }
 
         for (int j = 0; j + 1 < Count; j++)
@@ -52,7 +52,7 @@ internal sealed class HullNodes
     /// <summary>Height of the section's centre over the axis, m.</summary>
     public double[] Centre { get; } = new double[Count];
 
-    /// <summary>Length of axis that a node stands for, m.</summary>
+    /// <summary>Length of axis that a node stands for, m: Clenshaw and Curtis 1960, so that a sum is exact where a section is a polynomial of x.</summary>
     public double[] Width { get; } = new double[Count];
 
     /// <summary>Strip j lies between nodes j and j + 1: integral of b c, m3.</summary>
@@ -75,6 +75,19 @@ internal sealed class HullNodes
 
     /// <summary>True when all sections are circles about the axis: rolling changes nothing.</summary>
     public bool IsRound { get; }
+
+    // On -1 to 1, at x = -cos theta, an odd number of intervals (Waldvogel 2006, BIT 46:195).
+    private static double Weight(int j)
+    {
+        const int intervals = Count - 1;
+        double sum = 0.0;
+        for (int k = 1; k <= intervals / 2; k++)
+        {
+            sum += 2.0 / ((4.0 * k * k) - 1.0) * Math.Cos(2.0 * k * j * Math.PI / intervals);
+        }
+
+        return (j == 0 || j == intervals ? 1.0 : 2.0) / intervals * (1.0 - sum);
+    }
 
     private void SetStrip(HullForm hull, int j)
     {
