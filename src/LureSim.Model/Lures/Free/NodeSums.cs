@@ -85,21 +85,26 @@ internal static class NodeSums
         Vector<double> d = tb - ta, ca = Vector.Min(one, Vector.Max(-one, ta)), cb = Vector.Min(one, Vector.Max(-one, tb));
         (Vector<double> aa, Vector<double> ab) = (NodeCut.Acos(ca), NodeCut.Acos(cb));
         Vector<double> sa = Vector.SquareRoot(one - (ca * ca)), sb = Vector.SquareRoot(one - (cb * cb));
+
+        // Slopes over t: share 2 s, depth moment 2 t s.
+        Vector<double> shares = (ca * sa) - aa, other = (cb * sb) - ab;
+        Vector<double> mean = new Vector<double>(Math.PI) + (half * (shares + other)) - (twelfth * d * two * (sb - sa));
+        Vector<double> first = twelfth * (other - shares);
+        Vector<double> deep = (third * ((sa * sa * sa) + (sb * sb * sb))) - (twelfth * d * two * ((cb * sb) - (ca * sa)));
+        if (Vector.LessThanAll(Vector.Abs(d), flat))
+        {
+            return (mean, first, deep);
+        }
+
         Vector<long> steep = Vector.GreaterThan(Vector.Abs(d), flat);
         Vector<double> inverse = one / Vector.ConditionalSelect(steep, d, one);
         (Vector<double> sumA, Vector<double> momentA, Vector<double> depthA) = Integrals(ta, ca, aa, sa);
         (Vector<double> sumB, Vector<double> momentB, Vector<double> depthB) = Integrals(tb, cb, ab, sb);
         Vector<double> total = sumB - sumA;
-        Vector<double> first = inverse * inverse * (momentB - momentA - (half * (ta + tb) * total));
-
-        // Slopes over t: share 2 s, depth moment 2 t s.
-        Vector<double> shares = (ca * sa) - aa, other = (cb * sb) - ab;
-        Vector<double> flatMean = new Vector<double>(Math.PI) + (half * (shares + other)) - (twelfth * d * two * (sb - sa));
-        Vector<double> flatDeep = (third * ((sa * sa * sa) + (sb * sb * sb))) - (twelfth * d * two * ((cb * sb) - (ca * sa)));
         return (
-            Vector.ConditionalSelect(steep, inverse * total, flatMean),
-            Vector.ConditionalSelect(steep, first, twelfth * (other - shares)),
-            Vector.ConditionalSelect(steep, inverse * (depthB - depthA), flatDeep));
+            Vector.ConditionalSelect(steep, inverse * total, mean),
+            Vector.ConditionalSelect(steep, inverse * inverse * (momentB - momentA - (half * (ta + tb) * total)), first),
+            Vector.ConditionalSelect(steep, inverse * (depthB - depthA), deep));
     }
 
     // Indefinite integrals over t of the share, of t times the share, and of the depth moment.
