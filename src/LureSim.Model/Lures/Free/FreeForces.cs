@@ -124,7 +124,7 @@ internal sealed class FreeForces
         NodeSums.Moments(nodes, _drag.Across, nodes.IsRound ? NoArms : _drag.AcrossArm).AddTo(Drag.Upper, water.OutZ, -water.OutY);
         NodeSums.Moments(nodes, _drag.EnteringAcross, _centreArm).Scaled(water.OutZ).AddTo(Drag.Upper, water.OutZ, -water.OutY);
         NodeSums.Moments(nodes, _drag.Up, _centreArm).Scaled(water.OutY).AddTo(Drag.Upper, water.OutY, water.OutZ);
-        double wet = VolumeM3 / _hull.RestVolumeM3;
+        double wet = Math.Max(0.0, VolumeM3 / _hull.RestVolumeM3);
         double along = _nu[0] + (_nu[4] * centre.Z) - (_nu[5] * centre.Y);
         SetDirection(new Vec3(1.0, 0.0, 0.0), centre);
         Drag.AddSquare(_hull.AxialDragKgM * wet * Math.Abs(along), _g);
@@ -170,7 +170,7 @@ internal sealed class FreeForces
         HullNodes nodes = _hull.Water.Nodes;
         for (int j = stern.From; j < stern.To; j++)
         {
-            double wy = _nu[1] + (_nu[5] * nodes.X[j]) - (_nu[3] * nodes.Centre[j]), wz = _nu[2] - (_nu[4] * nodes.X[j]);
+            double x = stern.PlaceM[j], wy = _nu[1] + (_nu[5] * x) - (_nu[3] * nodes.Centre[j]), wz = _nu[2] - (_nu[4] * x);
             double length = stern.BehindM[j];
             ph += length * Math.Min(Share(_added.Sway, j), 2.0 * h0) * ((wy * hy) + (wz * hz));
             pv += length * Math.Min(Share(_added.Heave, j), 2.0 * v0) * ((wy * vy) + (wz * vz));

@@ -18,7 +18,8 @@ internal sealed record FreeHook(Vec3 Place, double AcrossKgM, double AlongKgM, d
 /// <param name="From">First node behind it.</param>
 /// <param name="To">Node after the last behind it.</param>
 /// <param name="BehindM">Length of axis that each node stands for behind x0, m.</param>
-internal sealed record FreeStern(double XM, double CentreZM, int Node, double Weight, int From, int To, double[] BehindM);
+/// <param name="PlaceM">Middle of that length, m: all of it behind x0, so that the law never gives energy (see <see cref="SternShedding"/>).</param>
+internal sealed record FreeStern(double XM, double CentreZM, int Node, double Weight, int From, int To, double[] BehindM, double[] PlaceM);
 
 /// <summary>The lure in six degrees of freedom: what does not change with attitude and speed. Body axes of <see cref="IHull"/>, origin O at the
 /// middle of the length on the axis.</summary>
@@ -159,19 +160,20 @@ internal sealed class FreeHull
 
     private static FreeStern SternOf(HullForm hull, HullNodes nodes, double x0)
     {
-        var behind = new double[HullNodes.Count];
+        double[] behind = new double[HullNodes.Count], place = new double[HullNodes.Count];
         int node = 0;
         for (int j = 0; j < HullNodes.Count; j++)
         {
             double from = 0.5 * (nodes.X[Math.Max(0, j - 1)] + nodes.X[j]), to = 0.5 * (nodes.X[j] + nodes.X[Math.Min(HullNodes.Count - 1, j + 1)]);
             behind[j] = x0 < 0.0 ? Math.Clamp(x0 - from, 0.0, to - from) : Math.Clamp(to - x0, 0.0, to - from);
+            place[j] = x0 < 0.0 ? from + (0.5 * behind[j]) : to - (0.5 * behind[j]);
             node = nodes.X[j] <= x0 ? j : node;
         }
 
         node = Math.Min(node, HullNodes.Count - 2);
         double weight = (x0 - nodes.X[node]) / (nodes.X[node + 1] - nodes.X[node]);
         return new FreeStern(
-            x0, hull.SectionAt(x0).CentreZM, node, weight, Array.FindIndex(behind, b => b > 0.0), Array.FindLastIndex(behind, b => b > 0.0) + 1, behind);
+            x0, hull.SectionAt(x0).CentreZM, node, weight, Array.FindIndex(behind, b => b > 0.0), Array.FindLastIndex(behind, b => b > 0.0) + 1, behind, place);
     }
 
     private static Symmetric6 RigidMass(LureMass mass)
