@@ -21,6 +21,12 @@ public static class RetrieveCharts
             charts.Add(SideView.Build(result));
         }
 
+        if (LureInstant.PitchesOrRolls(result))
+        {
+            charts.Add(AttitudeSide.Build(result));
+        }
+
+        charts.Add(AttitudeTime.Build(result));
         charts.Add(Loads.Build(result));
         return charts;
     }

@@ -54,4 +54,28 @@ internal readonly record struct TwitchWindow(int First, int Count, int From, int
         bool last = First + k + 1 >= result.Twitches.Count || k + 1 >= Count;
         return (from, last ? To : At(time, result.Twitches[First + k + 1].StartS));
     }
+
+    /// <summary>Where the hand pulls: from the start of each twitch of the window to the largest stroke.</summary>
+    /// <param name="result">Retrieve.</param>
+    public IReadOnlyList<(int From, int To)> Pulls(RetrieveResult result)
+    {
+        ReadOnlySpan<double> rigid = result.Series["rigid_stroke_m"];
+        var pulls = new List<(int, int)>();
+        for (int k = 0; k < Count; k++)
+        {
+            (int from, int to) = Twitch(result, k);
+            int peak = from;
+            for (int i = from; i < to; i++)
+            {
+                peak = rigid[i] > rigid[peak] + 1e-9 ? i : peak;
+            }
+
+            if (peak > from)
+            {
+                pulls.Add((from, peak));
+            }
+        }
+
+        return pulls;
+    }
 }
