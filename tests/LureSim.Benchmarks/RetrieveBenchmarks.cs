@@ -14,6 +14,7 @@ public class RetrieveBenchmarks
 {
     private readonly string _file = Path.GetFullPath(Path.Combine(Folder(), "..", "..", "scenarios", "large-walker.toml"));
     private Scenario _shown = null!;
+    private Scenario _planar = null!;
     private Scenario _coarse = null!;
 
     /// <summary>Reads the scenario.</summary>
@@ -21,12 +22,17 @@ public class RetrieveBenchmarks
     public void Setup()
     {
         _shown = ScenarioSource.Read(_file, ["retrieve.duration=10 s", "solver.nodes=40"]).Scenario!;
+        _planar = ScenarioSource.Read(_file, ["retrieve.duration=10 s", "solver.nodes=40", "retrieve.hull=planar"]).Scenario!;
         _coarse = ScenarioSource.Read(_file, ["retrieve.duration=10 s", "solver.nodes=20", "solver.step=1 ms"]).Scenario!;
     }
 
     /// <summary>10 s at 40 segments and 0.5 ms, as shown runs.</summary>
     [Benchmark]
     public RetrieveResult Shown() => RetrieveRun.Run(_shown.Setup, _shown.Retrieve!).Demand();
+
+    /// <summary>The same with the planar hull.</summary>
+    [Benchmark]
+    public RetrieveResult Planar() => RetrieveRun.Run(_planar.Setup, _planar.Retrieve!).Demand();
 
     /// <summary>10 s at 20 segments and 1 ms.</summary>
     [Benchmark]

@@ -74,8 +74,9 @@ public sealed record HookSpec(
 /// <param name="FormDragCd">Form drag coefficient on the largest immersed section, guess 0.20 (0.1 to 0.35).</param>
 /// <param name="SternShedding">chi: share of the stern's side momentum that is shed, 0 ideal flow, guess 0.75 (0.5 to 1.25).</param>
 /// <param name="SternPlace">-x0 / L: where shedding begins, from the middle, guess 0.35 (0.25 to 0.42).</param>
-/// <param name="NoseDamping">zeta, damping ratio of the bobbing nose, waves and skin together, guess 0.3 (0.1 to 0.6).</param>
+/// <param name="NoseDamping">zeta, damping ratio of heave and pitch by their waves, guess 0.2 (0.05 to 0.4; a half-immersed round section makes 0.2 in two dimensions, Ursell 1949, from memory).</param>
 /// <param name="FrictionSpeedMS">Speed at which the friction coefficient is taken, m/s, middle of a glide, guess 0.3 (0.1 to 1).</param>
+/// <param name="RollDamping">Damping of roll over that of the oscillating skin layer alone, guess 3 (1 to 6: eddies of tie, hangers and rings).</param>
 /// <param name="HookReachM">Depth over which a hanging hook goes under: dry with its hanger this high, m, guess 0.01 (0.005 to 0.02).</param>
 public sealed record LureSpec(
     LureShape Shape,
@@ -94,9 +95,10 @@ public sealed record LureSpec(
     [property: Parameter("form drag", "", 0.0, 2.0, GuessLow = 0.1, GuessHigh = 0.35)] double FormDragCd = 0.20,
     [property: Parameter("chi", "", 0.0, 3.0, GuessLow = 0.5, GuessHigh = 1.25)] double SternShedding = 0.75,
     [property: Parameter("-x0/L", "", 0.1, 0.49, GuessLow = 0.25, GuessHigh = 0.42)] double SternPlace = 0.35,
-    [property: Parameter("zeta", "", 0.0, 2.0, GuessLow = 0.1, GuessHigh = 0.6)] double NoseDamping = 0.3,
+    [property: Parameter("zeta", "", 0.0, 2.0, GuessLow = 0.05, GuessHigh = 0.4)] double NoseDamping = 0.2,
     [property: Parameter("friction speed", "m/s", 0.01, 5.0, GuessLow = 0.1, GuessHigh = 1.0)] double FrictionSpeedMS = 0.3,
-    [property: Parameter("hook reach", "m", 0.001, 0.1, GuessLow = 0.005, GuessHigh = 0.02)] double HookReachM = 0.010)
+    [property: Parameter("hook reach", "m", 0.001, 0.1, GuessLow = 0.005, GuessHigh = 0.02)] double HookReachM = 0.010,
+    [property: Parameter("roll damping", "", 0.0, 50.0, GuessLow = 1.0, GuessHigh = 6.0)] double RollDamping = 3.0)
 {
     /// <summary>The lure in the air.</summary>
     public LureFlightSpec Flight { get; init; } = new(LureFlightSpec.UsualTumbling(Shape).Value);

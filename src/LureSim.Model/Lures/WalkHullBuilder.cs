@@ -15,6 +15,10 @@ public static class WalkHullBuilder
     /// <exception cref="ModelException">No stable attitude was found.</exception>
     public static WalkHull Build(LureSpec lure, WaterState water) => Reduce(FloatingLure.Float(lure, water));
 
+    /// <summary>The coefficients of a lure that floats already.</summary>
+    /// <param name="floating">Lure afloat.</param>
+    internal static WalkHull Build(FloatingLure floating) => Reduce(floating);
+
     /// <summary>Both answers from one float solution.</summary>
     /// <param name="lure">Lure.</param>
     /// <param name="water">Water.</param>

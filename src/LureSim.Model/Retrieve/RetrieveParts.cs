@@ -3,6 +3,7 @@ using LureSim.Model.Hands;
 using LureSim.Model.Lines;
 using LureSim.Model.Lines.Chain;
 using LureSim.Model.Lures;
+using LureSim.Model.Lures.Free;
 using LureSim.Model.Media;
 using LureSim.Model.Reels;
 using LureSim.Model.Rods;
@@ -29,14 +30,15 @@ internal sealed class RetrieveParts
         task.Check();
         (Setup, Task) = (setup, task);
         WaterState water = WaterModel.Evaluate(setup.Water);
-        (Hull, Attitude) = WalkHullBuilder.BuildWithFloat(setup.Lure, water);
+        FloatingLure floating = FloatingLure.Float(setup.Lure, water);
+        (Hull, Attitude) = (WalkHullBuilder.Build(floating), FloatSolver.Report(floating));
         Medium = new LineMedium(water, AirModel.Evaluate(setup.Air), Cylinder, LayerM: 2.0 * setup.Water.ContactHeightM);
         Twitch = new Twitch(task.CadencePerS, setup.Angler.PullTimeS, setup.Angler.ReturnTimeS, setup.Angler.ReturnShare);
         Swing = new WristSwing(setup.Angler, setup.Rod.FreeLengthM, task.StrokeM, Twitch);
         double length = task.DistanceM + task.TakeUp.SlackM;
         Mesh = new LineMesh(setup.Line, setup.Leader, length, SegmentCount(task.Solver.Nodes, length, setup.Leader));
         Rod = new ModalRod(RodModes.Compute(setup.Rod));
-        Step = new CoupledStep(Mesh, Medium, Rod, new PlanarLure(new WalkingHull(Hull), PlanarStart()), setup.Leader?.Knot == TieKnot.Fixed);
+        Step = new CoupledStep(Mesh, Medium, Rod, task.Hull == HullFreedom.Planar ? new PlanarLure(new WalkingHull(Hull), PlanarStart()) : FreeStart(floating), setup.Leader?.Knot == TieKnot.Fixed);
         Step.Start(Swing.At(0.0));
         TakeUp = task.NewTakeUp(Twitch, SlackM);
         Wind = new WindProfile(setup.Air);
@@ -96,6 +98,14 @@ internal sealed class RetrieveParts
 
     private static int SegmentCount(int wanted, double lengthM, LeaderSpec? leader) =>
         Math.Max(leader is null ? 2 : 4, Math.Min(wanted, (int)(lengthM / ShortestSegmentM)));
+
+    private FreeLure FreeStart(FloatingLure floating)
+    {
+        HullState start = PlanarStart();
+        var hull = new FreeHull(floating);
+        double x = start.X + (Hull.TieArmM * Math.Cos(start.Psi)), y = start.Y + (Hull.TieArmM * Math.Sin(start.Psi));
+        return new FreeLure(hull, hull.AtRest(x, y, start.Psi), start.Psi);
+    }
 
     /// <summary>Where the planar hull starts.</summary>
     public HullState PlanarStart()

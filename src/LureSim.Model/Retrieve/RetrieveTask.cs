@@ -1,4 +1,5 @@
 using LureSim.Model.Hands;
+using LureSim.Model.Lures;
 using LureSim.Model.Reels;
 
 namespace LureSim.Model.Retrieve;
@@ -25,6 +26,9 @@ public sealed record RetrieveTask(
 {
     /// <summary>How the handle is turned.</summary>
     public TakeUpSpec TakeUp { get; init; } = new();
+
+    /// <summary>How the lure may move.</summary>
+    public HullFreedom Hull { get; init; } = HullFreedom.Six;
 
     /// <summary>Numerical settings.</summary>
     public RetrieveSolverSpec Solver { get; init; } = new();

@@ -151,11 +151,19 @@ public static class LureKeys
     };
 
     /// <summary>Nose: damping.</summary>
-    public static readonly KeySpec NoseDamping = new("lure.nose_damping", QuantityKind.Ratio, "", "Damping ratio of the bobbing nose, waves and skin together.")
+    public static readonly KeySpec NoseDamping = new("lure.nose_damping", QuantityKind.Ratio, "", "Damping ratio of heave and pitch by the waves that they make.")
     {
-        Words = "damping of the bobbing nose",
+        Words = "damping of the bob by waves",
         Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.NoseDamping)),
         Lens = Lens.OfSetup(s => s.Lure.NoseDamping, Activities.Retrieve),
+    };
+
+    /// <summary>Roll: damping.</summary>
+    public static readonly KeySpec RollDamping = new("lure.roll_damping", QuantityKind.Ratio, "", "Damping of roll over that of the water's skin layer alone.")
+    {
+        Words = "damping of the roll",
+        Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.RollDamping)),
+        Lens = Lens.OfSetup(s => s.Lure.RollDamping, Activities.Retrieve),
     };
 
     /// <summary>Friction: speed.</summary>
@@ -200,7 +208,7 @@ public static class LureKeys
     public static readonly KeySpec[] All =
     [
         Shape, Length, Diameter, Height, Mass, MassWithHooks, Tie, TieX, TieZ, Ballast, Hooks, Stations, AddedMassFactor, CrossFlowCd, AxialDragFactor, FormDrag,
-        SternShedding, SternPlace, NoseDamping, FrictionSpeed, HookReach, HookDrag, HookAlong,
+        SternShedding, SternPlace, NoseDamping, RollDamping, FrictionSpeed, HookReach, HookDrag, HookAlong,
         .. FlightKeys.All,
     ];
 }

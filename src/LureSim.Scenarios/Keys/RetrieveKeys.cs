@@ -1,4 +1,5 @@
 using LureSim.Model;
+using LureSim.Model.Lures;
 using LureSim.Model.Reels;
 using LureSim.Model.Retrieve;
 using LureSim.Scenarios.Quantities;
@@ -111,6 +112,14 @@ public static class RetrieveKeys
         Lens = Lens.OfRetrieve(t => t.HoldDistance ? 1 : 0),
     };
 
+    /// <summary>Motions of the hull.</summary>
+    public static readonly KeySpec Hull = new("retrieve.hull", QuantityKind.Choice, "", "How the lure may move: in all six degrees of freedom, or planar (surge, sway, yaw and a bobbing nose), for lures within 12 deg of level.")
+    {
+        Default = "six",
+        Choices = [new("six", (int)HullFreedom.Six), new("planar", (int)HullFreedom.Planar)],
+        Lens = Lens.OfRetrieve(t => (int)t.Hull),
+    };
+
     /// <summary>Start heading.</summary>
     public static readonly KeySpec StartHeading = new("retrieve.start_heading", QuantityKind.Angle, "deg", "Nose from \"pointing at the rod\" at the start, counter-clockwise.")
     {
@@ -135,6 +144,6 @@ public static class RetrieveKeys
     /// <summary>Rows of the table.</summary>
     public static readonly KeySpec[] All =
     [
-        Distance, Cadence, Stroke, Slack, TakeUp, TakeUpSpeed, TakeUpPerTwitch, GatherLag, GatherGain, GatherReset, GatherFastest, Duration, HoldDistance, StartHeading, StartSideways, WarmUp,
+        Distance, Cadence, Stroke, Slack, TakeUp, TakeUpSpeed, TakeUpPerTwitch, GatherLag, GatherGain, GatherReset, GatherFastest, Duration, HoldDistance, Hull, StartHeading, StartSideways, WarmUp,
     ];
 }

@@ -72,7 +72,7 @@ internal static class LureChecks
 
     private static bool ShapeIsSound(MapContext c, LureSpec lure) =>
         !double.IsNaN(c[LureKeys.AddedMassFactor] + c[LureKeys.CrossFlowCd] + c[LureKeys.AxialDragFactor] + c[LureKeys.FormDrag]
-            + c[LureKeys.SternShedding] + c[LureKeys.SternPlace] + c[LureKeys.NoseDamping] + c[LureKeys.FrictionSpeed] + c[LureKeys.HookReach]
+            + c[LureKeys.SternShedding] + c[LureKeys.SternPlace] + c[LureKeys.NoseDamping] + c[LureKeys.RollDamping] + c[LureKeys.FrictionSpeed] + c[LureKeys.HookReach]
             + c[FlightKeys.FrontCd] + c[FlightKeys.SideFactor] + lure.Flight.TumblingShare + (lure.Flight.KnownCdAM2 ?? 0.0));
 
     private static KeySpec MassKey(MapContext c) => c.Values.Has(LureKeys.MassWithHooks) ? LureKeys.MassWithHooks : LureKeys.Mass;

@@ -43,7 +43,8 @@ internal static class LureMapper
             SternPlace: c[LureKeys.SternPlace],
             NoseDamping: c[LureKeys.NoseDamping],
             FrictionSpeedMS: c[LureKeys.FrictionSpeed],
-            HookReachM: c[LureKeys.HookReach])
+            HookReachM: c[LureKeys.HookReach],
+            RollDamping: c[LureKeys.RollDamping])
         {
             Flight = new(
                 TumblingShare: c.Guessed(FlightKeys.Tumbling, LureFlightSpec.UsualTumbling((LureShape)(int)shape)),

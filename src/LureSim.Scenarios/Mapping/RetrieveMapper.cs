@@ -1,3 +1,4 @@
+using LureSim.Model.Lures;
 using LureSim.Model.Reels;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Rods;
@@ -32,6 +33,7 @@ internal static class RetrieveMapper
                 GainPerS: c[RetrieveKeys.GatherGain],
                 ResetPerS: c[RetrieveKeys.GatherReset],
                 FastestMS: c[RetrieveKeys.GatherFastest]),
+            Hull = c[RetrieveKeys.Hull] == (double)HullFreedom.Planar ? HullFreedom.Planar : HullFreedom.Six,
             Solver = new(Nodes: (int)c[SolverKeys.Nodes], StepS: c[SolverKeys.Step], OutputStepS: c[SolverKeys.OutputStep]),
         };
     }

@@ -1,0 +1,102 @@
+namespace LureSim.Model.Lures.Free;
+
+/// <summary>
+/// Sections of a hull at nodes along its axis, bunched toward the ends (x = -(L/2) cos theta), and the strips between them. Added mass and drag
+/// are sums over nodes; the volume of a strip is exact, whatever its nodes. Body axes of <see cref="IHull"/>.
+/// </summary>
+internal sealed class HullNodes
+{
+    /// <summary>Nodes: a multiple of the lanes of every vector there is.</summary>
+    public const int Count = 40;
+
+    private const int QuadraturePoints = 9;
+
+    /// <summary>Cuts a hull.</summary>
+    /// <param name="hull">Hull.</param>
+    public HullNodes(HullForm hull)
+    {
+        ArgumentNullException.ThrowIfNull(hull);
+        for (int j = 0; j < Count; j++)
+        {
+            double x = -0.5 * hull.LengthM * Math.Cos(Math.PI * j / (Count - 1));
+            HullSection s = hull.SectionAt(x);
+            X[j] = x;
+            Breadth2[j] = s.HalfBreadthM * s.HalfBreadthM;
+            Height2[j] = s.HalfHeightM * s.HalfHeightM;
+            Centre[j] = s.CentreZM;
+        }
+
+        for (int j = 0; j < Count; j++)
+        {
+            Width[j] = 0.5 * (X[Math.Min(j + 1, Count - 1)] - X[Math.Max(j - 1, 0)]);
+        }
+
+        for (int j = 0; j + 1 < Count; j++)
+        {
+            SetStrip(hull, j);
+        }
+
+        IsRound = !Array.Exists(Centre, z => z != 0.0) && Breadth2.AsSpan().SequenceEqual(Height2);
+    }
+
+    /// <summary>Positions along the axis, tail to nose, m.</summary>
+    public double[] X { get; } = new double[Count];
+
+    /// <summary>b^2, m2.</summary>
+    public double[] Breadth2 { get; } = new double[Count];
+
+    /// <summary>c^2, m2.</summary>
+    public double[] Height2 { get; } = new double[Count];
+
+    /// <summary>Height of the section's centre over the axis, m.</summary>
+    public double[] Centre { get; } = new double[Count];
+
+    /// <summary>Length of axis that a node stands for, m.</summary>
+    public double[] Width { get; } = new double[Count];
+
+    /// <summary>Strip j lies between nodes j and j + 1: integral of b c, m3.</summary>
+    public double[] StripSize { get; } = new double[Count];
+
+    /// <summary>Integral of b c (x - middle), m4.</summary>
+    public double[] StripMoment { get; } = new double[Count];
+
+    /// <summary>Middle of the strip, m.</summary>
+    public double[] StripX { get; } = new double[Count];
+
+    /// <summary>Length of the strip, m.</summary>
+    public double[] StripWidth { get; } = new double[Count];
+
+    /// <summary>Mean of b^2 over the strip weighted by b c, m2.</summary>
+    public double[] StripBreadth2 { get; } = new double[Count];
+
+    /// <summary>The same of c^2, m2.</summary>
+    public double[] StripHeight2 { get; } = new double[Count];
+
+    /// <summary>The same of the section's centre, m.</summary>
+    public double[] StripCentre { get; } = new double[Count];
+
+    /// <summary>True when all sections are circles about the axis: rolling changes nothing.</summary>
+    public bool IsRound { get; }
+
+    private void SetStrip(HullForm hull, int j)
+    {
+        double width = X[j + 1] - X[j], middle = 0.5 * (X[j] + X[j + 1]);
+        StripRule rule = StripRule.Of(QuadraturePoints);
+        double size = 0.0, moment = 0.0, breadth2 = 0.0, height2 = 0.0, centre = 0.0;
+        for (int i = 0; i < QuadraturePoints; i++)
+        {
+            double off = 0.5 * width * rule.Node[i];
+            HullSection s = hull.SectionAt(middle + off);
+            double w = 0.5 * width * rule.Weight[i] * s.HalfBreadthM * s.HalfHeightM;
+            size += w;
+            moment += w * off;
+            breadth2 += w * s.HalfBreadthM * s.HalfBreadthM;
+            height2 += w * s.HalfHeightM * s.HalfHeightM;
+            centre += w * s.CentreZM;
+        }
+
+        double per = size > 0.0 ? 1.0 / size : 0.0;
+        (StripX[j], StripWidth[j], StripSize[j], StripMoment[j]) = (middle, width, size, moment);
+        (StripBreadth2[j], StripHeight2[j], StripCentre[j]) = (per * breadth2, per * height2, per * centre);
+    }
+}
