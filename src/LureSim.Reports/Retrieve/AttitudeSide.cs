@@ -6,7 +6,7 @@ using OxyPlot.Axes;
 
 namespace LureSim.Reports.Retrieve;
 
-/// <summary>The hull at four instants of one twitch: from its own side with pitch and dip, and from ahead with roll.</summary>
+/// <summary>The hull at four instants of one twitch, or of a steady pull: from its own side with pitch and dip, and from ahead with roll.</summary>
 public static class AttitudeSide
 {
     private const int Columns = 2;
@@ -19,7 +19,7 @@ public static class AttitudeSide
     public static Chart Build(RetrieveResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        TwitchWindow window = TwitchWindow.Choose(result, 1);
+        TwitchWindow window = TwitchWindow.ChooseOrWhole(result, 1);
         IReadOnlyList<LureInstant> instants = LureInstant.Choose(result);
         var words = AttitudeWords.Of(result, window.From, window.To);
         PlotModel model = ChartStyle.NewModel(words.Title, Subtitle(result, window, words));
@@ -61,8 +61,7 @@ public static class AttitudeSide
 
     private static string Subtitle(RetrieveResult result, TwitchWindow window, AttitudeWords words)
     {
-        string when = window.Count == 0 ? "The whole run" : $"Twitch {window.First + 1}";
         string rest = AttitudeWords.Degrees(result.Series["pitch_deg"][0]);
-        return $"{when}: pitch {AttitudeWords.Degrees(words.LowPitchDeg)} to {AttitudeWords.Degrees(words.HighPitchDeg)} (at rest {rest}, nose up positive); {words.Under}";
+        return $"{window.Words(result)}: {words.Pitches} (at rest {rest}, nose up positive); {words.Under}";
     }
 }

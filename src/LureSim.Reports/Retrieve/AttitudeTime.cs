@@ -1,4 +1,5 @@
 using LureSim.Model;
+using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
@@ -9,21 +10,21 @@ using OxyPlot.Axes;
 
 namespace LureSim.Reports.Retrieve;
 
-/// <summary>Pitch, roll, heading off the line and height of the nose over a few twitches; of a hull that neither pitches nor rolls, the last two.</summary>
+/// <summary>Pitch, roll, heading off the line and height of the nose over a few twitches; of the planar hull, the last two.</summary>
 public static class AttitudeTime
 {
     private const int Twitches = 4;
 
     // Less than this is drawn as a flat line, not blown up.
-    private const double LeastDeg = 10.0, LeastCm = 0.5;
+    private const double LeastDeg = 10.0, LeastMm = 5.0;
 
     /// <summary>Builds the picture.</summary>
     /// <param name="result">Retrieve.</param>
     public static Chart Build(RetrieveResult result)
     {
         ArgumentNullException.ThrowIfNull(result);
-        TwitchWindow window = TwitchWindow.Choose(result, Twitches);
-        bool moves = LureInstant.PitchesOrRolls(result);
+        TwitchWindow window = TwitchWindow.ChooseOrWhole(result, Twitches);
+        bool moves = result.Task.Hull != HullFreedom.Planar;
         var words = AttitudeWords.Of(result, window.From, window.To);
         Row[] rows = [.. moves ? Tilt(result, words) : [], .. Walk(result, words)];
         int height = moves ? 1300 : 850;
@@ -52,23 +53,21 @@ public static class AttitudeTime
         ValueList<double> pitch = result.Series["pitch_deg"], roll = result.Series["roll_deg"];
         return
         [
-            new($"Pitch: {AttitudeWords.Degrees(words.LowPitchDeg)} to {AttitudeWords.Degrees(words.HighPitchDeg)}, nose up positive", "Pitch, deg", pitch, pitch[0], "at rest", ChartStyle.Blue, LeastDeg),
-            new($"Roll: up to {AttitudeWords.Degrees(words.WidestRollDeg)}, left side up positive", "Roll, deg", roll, roll[0], "at rest", ChartStyle.Vermilion, LeastDeg),
+            new($"{Trade.Capital(words.Pitches)}, nose up positive", "Pitch, deg", pitch, pitch[0], "at rest", ChartStyle.Blue, LeastDeg),
+            new($"{Trade.Capital(words.Rolls)}, left side up positive", "Roll, deg", roll, roll[0], "at rest", ChartStyle.Vermilion, LeastDeg),
         ];
     }
 
     private static Row[] Walk(RetrieveResult result, AttitudeWords words) =>
     [
         new("Heading off the line, nose to its left positive", "Heading, deg", result.Series["heading_off_line_deg"], 0.0, "points at the rod", ChartStyle.Green, LeastDeg),
-        new(Trade.Capital(words.Under), "Nose, cm", [.. result.Series["nose_z_m"].Select(z => 100.0 * z)], 0.0, "water", ChartStyle.Ink, LeastCm),
+        new(Trade.Capital(words.Under), "Nose, mm", [.. result.Series["nose_z_m"].Select(z => 1000.0 * z)], 0.0, "water", ChartStyle.Ink, LeastMm),
     ];
 
     private static string Subtitle(RetrieveResult result, TwitchWindow window, bool moves)
     {
-        string when = window.Count == 0 ? "The whole run"
-            : window.Count == 1 ? $"Twitch {window.First + 1}" : $"Twitches {window.First + 1} to {window.First + window.Count}";
         string rest = $"{AttitudeWords.Pitch(result.Series["pitch_deg"][0])}, {AttitudeWords.Roll(result.Series["roll_deg"][0])}";
-        return $"{when}; {(moves ? "at rest" : "all the time as at rest")}: {rest}";
+        return $"{window.Words(result)}; {(moves ? "at rest" : "all the time as at rest")}: {rest}";
     }
 
     private static void Draw(Panels panels, int panel, ValueList<double> time, Row row, TwitchWindow window)

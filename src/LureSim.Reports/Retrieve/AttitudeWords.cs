@@ -11,17 +11,23 @@ namespace LureSim.Reports.Retrieve;
 /// <param name="UnderShare">Share of the time with the nose under water, 0 to 1.</param>
 internal readonly record struct AttitudeWords(double LowPitchDeg, double HighPitchDeg, double WidestRollDeg, double DipM, double UnderShare)
 {
-    // A fall that the picture would not show.
+    // Half a millimetre: less than the picture shows.
     private const double HardlyM = 5e-4;
 
-    /// <summary>"The nose dips 1.9 cm".</summary>
-    public string Dip => DipM < HardlyM ? "the nose hardly dips" : $"the nose dips {Trade.Fixed(100.0 * DipM, 1)} cm";
+    /// <summary>"the nose dips 19 mm".</summary>
+    public string Dip => DipM < HardlyM ? "the nose hardly dips" : $"the nose dips {Millimetres(DipM)}";
 
     /// <summary>Title of the strobe.</summary>
-    public string Title => $"{Trade.Capital(Dip)}, the hull rolls up to {Degrees(WidestRollDeg)}";
+    public string Title => $"{Trade.Capital(Dip)}, the hull {(Math.Round(WidestRollDeg) == 0.0 ? "does not roll" : $"rolls up to {Degrees(WidestRollDeg)}")}";
 
     /// <summary>Title of the picture over time.</summary>
-    public string OverTime => $"Pitch {Degrees(LowPitchDeg)} to {Degrees(HighPitchDeg)}, roll up to {Degrees(WidestRollDeg)}, {Dip}";
+    public string OverTime => $"{Trade.Capital(Pitches)}, {Rolls}, {Dip}";
+
+    /// <summary>"pitch -9° to 16°".</summary>
+    public string Pitches => Degrees(LowPitchDeg) == Degrees(HighPitchDeg) ? $"pitch {Degrees(LowPitchDeg)}" : $"pitch {Degrees(LowPitchDeg)} to {Degrees(HighPitchDeg)}";
+
+    /// <summary>"roll up to 52°".</summary>
+    public string Rolls => Math.Round(WidestRollDeg) == 0.0 ? "no roll" : $"roll up to {Degrees(WidestRollDeg)}";
 
     /// <summary>"the nose is under water 22 % of the time".</summary>
     public string Under => UnderShare == 0.0 ? "the nose stays out of the water"
@@ -58,9 +64,12 @@ internal readonly record struct AttitudeWords(double LowPitchDeg, double HighPit
     /// <param name="deg">Roll, left side up positive, deg.</param>
     public static string Roll(double deg) => "roll " + Signed(deg, "left up", "right up");
 
-    /// <summary>"nose 1.9 cm under".</summary>
+    /// <summary>"nose 19 mm under".</summary>
     /// <param name="noseZM">Nose over the water, m.</param>
-    public static string Nose(double noseZM) => $"nose {Trade.Fixed(100.0 * Math.Abs(noseZM), 1)} cm {(noseZM < 0.0 ? "under" : "over")}";
+    public static string Nose(double noseZM) => Math.Abs(noseZM) < HardlyM ? "nose at the water"
+        : $"nose {Millimetres(Math.Abs(noseZM))} {(noseZM < 0.0 ? "under" : "over")}";
+
+    private static string Millimetres(double m) => Trade.Fixed(1000.0 * m, 0) + " mm";
 
     private static string Signed(double deg, string positive, string negative) =>
         Math.Round(deg) == 0.0 ? "0°" : $"{Degrees(Math.Abs(deg))} {(deg > 0.0 ? positive : negative)}";

@@ -17,25 +17,18 @@ internal sealed record LureInstant(string Label, double TimeS, Attitude Pose, do
     /// <summary>Instants wanted.</summary>
     public const int Wanted = 4;
 
-    /// <summary>Pitch or roll that changes by less than this over a run does not change, deg.</summary>
-    public const double StillDeg = 1e-6;
-
-    /// <summary>True when pitch or roll change within the run; the planar hull keeps both as they are at rest.</summary>
-    /// <param name="result">Retrieve.</param>
-    public static bool PitchesOrRolls(RetrieveResult result) => Swing(result, "pitch_deg") > StillDeg || Swing(result, "roll_deg") > StillDeg;
-
     /// <summary>
-    /// Up to four instants of the first twitch after warm-up (of the whole run when it has none), in order of time: hardest pull at the rod tip,
-    /// deepest nose, highest nose, and the end. One that coincides with another shares its place, and the widest roll or the middle fills up.
+    /// Up to four instants of the first twitch after warm-up (of the whole run when it has none), in order of time: hardest pull at the rod tip (of a
+    /// steady pull: rest), deepest nose, highest nose, and the end. One that coincides with another shares its place, and the widest roll or the middle fills up.
     /// </summary>
     /// <param name="result">Retrieve.</param>
     public static IReadOnlyList<LureInstant> Choose(RetrieveResult result)
     {
-        TwitchWindow window = TwitchWindow.Choose(result, 1);
+        TwitchWindow window = TwitchWindow.ChooseOrWhole(result, 1);
         (int from, int last) = (window.From, Math.Max(window.From, window.To - 2));
         ReadOnlySpan<double> nose = result.Series["nose_z_m"], roll = result.Series["roll_deg"], pull = result.Series["tip_tension_N"];
         var labels = new SortedDictionary<int, string>();
-        Add(labels, Highest(pull, from, last, v => v), "hardest pull");
+        Add(labels, result.Task.IsTow ? from : Highest(pull, from, last, v => v), result.Task.IsTow ? "at rest" : "hardest pull");
         Add(labels, Highest(nose, from, last, v => -v), "deepest nose");
         Add(labels, Highest(nose, from, last, v => v), "highest nose");
         Add(labels, last, window.Count == 0 ? "end of the run" : "just before the next pull");
@@ -70,6 +63,4 @@ internal sealed record LureInstant(string Label, double TimeS, Attitude Pose, do
             label, time, new Attitude(s["lure_z_m"][i], s["pitch_deg"][i] * Degree, s["roll_deg"][i] * Degree), s["nose_z_m"][i],
             result.Snapshots.FirstOrDefault(shot => Math.Abs(shot.TimeS - time) < 1e-6));
     }
-
-    private static double Swing(RetrieveResult result, string channel) => result.Series[channel].Max() - result.Series[channel].Min();
 }

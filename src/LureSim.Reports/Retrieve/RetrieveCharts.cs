@@ -1,3 +1,4 @@
+using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Drawing;
 
@@ -21,7 +22,7 @@ public static class RetrieveCharts
             charts.Add(SideView.Build(result));
         }
 
-        if (LureInstant.PitchesOrRolls(result))
+        if (result.Task.Hull != HullFreedom.Planar)
         {
             charts.Add(AttitudeSide.Build(result));
         }

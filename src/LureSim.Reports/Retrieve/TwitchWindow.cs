@@ -32,6 +32,18 @@ internal readonly record struct TwitchWindow(int First, int Count, int From, int
         return new TwitchWindow(first, count, from, Math.Min(to, time.Length));
     }
 
+    /// <summary>The same; of a steady pull, which has no twitches to show, the whole run.</summary>
+    /// <param name="result">Retrieve.</param>
+    /// <param name="wanted">Number of twitches.</param>
+    public static TwitchWindow ChooseOrWhole(RetrieveResult result, int wanted) =>
+        result.Task.IsTow ? new TwitchWindow(0, 0, 0, result.Series.Count) : Choose(result, wanted);
+
+    /// <summary>What the window covers: "Twitches 13 to 16".</summary>
+    /// <param name="result">Retrieve.</param>
+    public string Words(RetrieveResult result) => result.Task.IsTow ? "Steady pull"
+        : Count == 0 ? "The whole run"
+        : Count == 1 ? $"Twitch {First + 1}" : $"Twitches {First + 1} to {First + Count}";
+
     /// <summary>First sample at or after a time.</summary>
     /// <param name="time">Times, rising.</param>
     /// <param name="at">Time.</param>

@@ -44,6 +44,23 @@ public sealed class AttitudeChartTests
     }
 
     [Fact]
+    public void A_steady_pull_is_shown_from_rest_to_its_end_and_speaks_of_no_twitch()
+    {
+        RetrieveResult result = MadeUpRetrieve.Result();
+        result = result with { Task = result.Task with { StrokeM = 0.0 } };
+        IReadOnlyList<LureInstant> instants = LureInstant.Choose(result);
+        Assert.Equal("at rest", instants[0].Label);
+        Assert.Equal(0.0, instants[0].TimeS);
+        Assert.Equal("end of the run", instants[^1].Label);
+        PlotModel[] models = [AttitudeSide.Build(result).Model, AttitudeTime.Build(result).Model];
+        Assert.All(models, m =>
+        {
+            Assert.StartsWith("Steady pull", m.Subtitle, StringComparison.Ordinal);
+            Assert.DoesNotContain(m.Annotations.OfType<PanelHeader>().SelectMany(h => h.Entries), e => e.Label == "hand pulls");
+        });
+    }
+
+    [Fact]
     public void Line_at_the_tie_is_seen_square_to_the_hull()
     {
         // Straight toward the rod and 30 degrees up; the nose points 60 degrees off it.
@@ -66,16 +83,19 @@ public sealed class AttitudeChartTests
         Assert.Equal("pitch 0°", AttitudeWords.Pitch(-0.4));
         Assert.Equal("roll 52° left up", AttitudeWords.Roll(51.6));
         Assert.Equal("roll 140° right up", AttitudeWords.Roll(-140.0));
-        Assert.Equal("nose 1.9 cm under", AttitudeWords.Nose(-0.0188));
-        Assert.Equal("nose 0.4 cm over", AttitudeWords.Nose(0.0044));
+        Assert.Equal("nose 19 mm under", AttitudeWords.Nose(-0.0188));
+        Assert.Equal("nose 4 mm over", AttitudeWords.Nose(0.0044));
+        Assert.Equal("nose at the water", AttitudeWords.Nose(-0.0004));
         Assert.Equal("0°", AttitudeWords.Degrees(-0.2));
     }
 
     [Fact]
     public void Titles_carry_the_numbers_of_the_run()
     {
-        Assert.Equal("The nose dips 1.9 cm, the hull rolls up to 52°", new AttitudeWords(-9.0, 16.0, 51.6, 0.0188, 0.2).Title);
+        Assert.Equal("The nose dips 19 mm, the hull rolls up to 52°", new AttitudeWords(-9.0, 16.0, 51.6, 0.0188, 0.2).Title);
         Assert.Equal("Pitch -9° to 16°, roll up to 52°, the nose hardly dips", new AttitudeWords(-9.0, 16.0, 51.6, 0.0004, 0.2).OverTime);
+        Assert.Equal("The nose dips 19 mm, the hull does not roll", new AttitudeWords(3.1, 2.9, 0.4, 0.0188, 0.2).Title);
+        Assert.Equal("Pitch 3°, no roll, the nose dips 19 mm", new AttitudeWords(2.9, 3.1, 0.4, 0.0188, 0.2).OverTime);
         Assert.Equal("the nose is under water 20 % of the time", new AttitudeWords(-9.0, 16.0, 51.6, 0.0004, 0.2).Under);
         Assert.Equal("the nose stays out of the water", new AttitudeWords(-9.0, 16.0, 51.6, 0.0004, 0.0).Under);
         Assert.Equal("the nose stays under water", new AttitudeWords(-9.0, 16.0, 51.6, 0.0004, 1.0).Under);
@@ -100,11 +120,9 @@ public sealed class AttitudeChartTests
         IReadOnlyList<Chart> charts = RetrieveCharts.All(MadeUpRetrieve.Planar());
         Assert.DoesNotContain("attitude_side", charts.Select(c => c.Name));
         PlotModel planar = charts.Single(c => c.Name == "attitude_time").Model;
-        Assert.Equal("Planar hull: it neither pitches nor rolls, the nose dips 0.2 cm", planar.Title);
+        Assert.Equal("Planar hull: it neither pitches nor rolls, the nose dips 2 mm", planar.Title);
         Assert.Equal(2, planar.Series.Count);
         Assert.Equal(4, AttitudeTime.Build(MadeUpRetrieve.Result()).Model.Series.Count);
-        Assert.True(LureInstant.PitchesOrRolls(MadeUpRetrieve.With(MadeUpRetrieve.Result(), "pitch_deg", _ => 3.0)));
-        Assert.True(LureInstant.PitchesOrRolls(MadeUpRetrieve.With(MadeUpRetrieve.Result(), "roll_deg", _ => 0.0)));
     }
 
     [Fact]

@@ -1,7 +1,10 @@
+using LureSim.Model;
 using LureSim.Model.Lures;
 using LureSim.Model.Media;
+using LureSim.Model.Retrieve;
 using LureSim.Numerics;
 using LureSim.Reports.Retrieve;
+using LureSim.Reports.Tests.Support;
 using OxyPlot;
 
 namespace LureSim.Reports.Tests.Charts;
@@ -85,6 +88,30 @@ public sealed class LureBodyTests
         Assert.Equal(hull.NoseM, nose.X, 12);
         Assert.Equal(hull.TieHeightM, pose.HeightM + tie.Z, 12);
         Assert.Equal(hull.TieArmM, tie.X, 12);
+    }
+
+    // The angles of the channels mean what the pictures take them for: nose and tie of a run lie where pitch, roll and heading put them.
+    [Fact]
+    public void Nose_and_tie_of_a_run_lie_where_its_angles_put_them()
+    {
+        RetrieveResult made = MadeUpRetrieve.Result();
+        RetrieveResult run = RetrieveRun.Run(made.Setup, made.Task with { DurationS = 2.0, WarmUpS = 0.5, Hull = HullFreedom.Six }).Demand();
+        var body = LureBody.Of(run.Setup.Lure);
+        Series s = run.Series;
+        double widestRoll = 0.0;
+        for (int i = 0; i < s.Count; i++)
+        {
+            var pose = new Attitude(s["lure_z_m"][i], s["pitch_deg"][i] * Degree, s["roll_deg"][i] * Degree);
+            Vec3 nose = body.Nose(pose);
+            DataPoint place = LureBody.Place(s["lure_x_m"][i], s["lure_y_m"][i], Math.PI + (s["heading_deg"][i] * Degree), nose.X, nose.Y);
+            Assert.Equal(s["nose_x_m"][i], place.X, 9);
+            Assert.Equal(s["nose_y_m"][i], place.Y, 9);
+            Assert.Equal(s["nose_z_m"][i], pose.HeightM + nose.Z, 9);
+            Assert.Equal(s["nose_height_m"][i], pose.HeightM + body.Tie(pose).Z, 9);
+            widestRoll = Math.Max(widestRoll, Math.Abs(pose.HeelRad));
+        }
+
+        Assert.True(widestRoll > 5.0 * Degree, $"rolls by {widestRoll / Degree} deg only");
     }
 
     private static double Span(IEnumerable<double> values) => values.Max() - values.Min();

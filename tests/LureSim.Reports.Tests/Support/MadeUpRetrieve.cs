@@ -64,6 +64,7 @@ internal static class MadeUpRetrieve
     public static RetrieveResult Planar(double duration = 15.0)
     {
         RetrieveResult result = Result(duration);
+        result = result with { Task = result.Task with { Hull = HullFreedom.Planar } };
         return With(With(With(result, "pitch_deg", _ => RestPitch), "roll_deg", _ => 0.0), "nose_z_m", v => 0.1 * v);
     }
 
