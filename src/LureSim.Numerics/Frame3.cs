@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace LureSim.Numerics;
 
 /// <summary>Axes of a turned body, as columns in world axes: right-handed, orthonormal.</summary>
@@ -11,6 +13,7 @@ public readonly record struct Frame3(Vec3 X, Vec3 Y, Vec3 Z)
 
     /// <summary>From body to world axes.</summary>
     /// <param name="body">Vector in body axes.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Vec3 ToWorld(Vec3 body) => new(
         (X.X * body.X) + (Y.X * body.Y) + (Z.X * body.Z),
         (X.Y * body.X) + (Y.Y * body.Y) + (Z.Y * body.Z),
@@ -18,12 +21,13 @@ public readonly record struct Frame3(Vec3 X, Vec3 Y, Vec3 Z)
 
     /// <summary>From world to body axes.</summary>
     /// <param name="world">Vector in world axes.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public Vec3 ToBody(Vec3 world) => new(Vec3.Dot(X, world), Vec3.Dot(Y, world), Vec3.Dot(Z, world));
 
     /// <summary>Upward unit vector in body axes.</summary>
     public Vec3 Up => new(X.Z, Y.Z, Z.Z);
 
-    /// <summary>These axes turned by a rotation vector given in them (Rodrigues' formula), orthonormal again to the last digit.</summary>
+    /// <summary>These axes turned by a rotation vector given in them (Rodrigues' formula).</summary>
     /// <param name="turn">Axis times angle, body axes, rad.</param>
     public Frame3 Turned(Vec3 turn)
     {
@@ -43,11 +47,18 @@ public readonly record struct Frame3(Vec3 X, Vec3 Y, Vec3 Z)
 
         Vec3 x = ToWorld(Column(turn, square, sine, cosine, new Vec3(1.0, 0.0, 0.0)));
         Vec3 y = ToWorld(Column(turn, square, sine, cosine, new Vec3(0.0, 1.0, 0.0)));
-        x = x.Unit();
-        y = (y - (Vec3.Dot(x, y) * x)).Unit();
         return new Frame3(x, y, Vec3.Cross(x, y));
     }
 
+    /// <summary>The same axes, orthonormal again to the last digit: many turns leave rounding.</summary>
+    public Frame3 Squared()
+    {
+        Vec3 x = X.Unit();
+        Vec3 y = (Y - (Vec3.Dot(x, Y) * x)).Unit();
+        return new Frame3(x, y, Vec3.Cross(x, y));
+    }
+
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vec3 Column(Vec3 turn, double square, double sine, double cosine, Vec3 e) =>
         e + (sine * Vec3.Cross(turn, e)) + (cosine * ((Vec3.Dot(turn, e) * turn) - (square * e)));
 }

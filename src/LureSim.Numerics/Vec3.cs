@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace LureSim.Numerics;
 
 /// <summary>A vector in three dimensions, double precision (System.Numerics has single precision only).</summary>
@@ -15,11 +17,13 @@ public readonly record struct Vec3(double X, double Y, double Z)
     /// <summary>Scalar product.</summary>
     /// <param name="a">Left.</param>
     /// <param name="b">Right.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static double Dot(Vec3 a, Vec3 b) => (a.X * b.X) + (a.Y * b.Y) + (a.Z * b.Z);
 
     /// <summary>Vector product.</summary>
     /// <param name="a">Left.</param>
     /// <param name="b">Right.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vec3 Cross(Vec3 a, Vec3 b) =>
         new((a.Y * b.Z) - (a.Z * b.Y), (a.Z * b.X) - (a.X * b.Z), (a.X * b.Y) - (a.Y * b.X));
 
@@ -31,14 +35,18 @@ public readonly record struct Vec3(double X, double Y, double Z)
     }
 
     /// <summary>Sum.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vec3 operator +(Vec3 a, Vec3 b) => new(a.X + b.X, a.Y + b.Y, a.Z + b.Z);
 
     /// <summary>Difference.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vec3 operator -(Vec3 a, Vec3 b) => new(a.X - b.X, a.Y - b.Y, a.Z - b.Z);
 
     /// <summary>Multiple.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vec3 operator *(double s, Vec3 a) => new(s * a.X, s * a.Y, s * a.Z);
 
     /// <summary>Opposite.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vec3 operator -(Vec3 a) => new(-a.X, -a.Y, -a.Z);
 }

@@ -167,15 +167,12 @@ internal sealed class FreeForces
         double chi = _hull.Shedding, h0 = Munk(_added.Sway, stern), v0 = Munk(_added.Heave, stern);
         double hy = water.OutZ, hz = -water.OutY, vy = water.OutY, vz = water.OutZ, ph = 0.0, pv = 0.0;
         HullNodes nodes = _hull.Water.Nodes;
-        for (int j = 0; j < HullNodes.Count; j++)
+        for (int j = stern.From; j < stern.To; j++)
         {
-            if (stern.BehindM[j] > 0.0)
-            {
-                double wy = _nu[1] + (_nu[5] * nodes.X[j]) - (_nu[3] * nodes.Centre[j]), wz = _nu[2] - (_nu[4] * nodes.X[j]);
-                double length = stern.BehindM[j];
-                ph += length * Math.Min(Share(_added.Sway, j), 2.0 * h0) * ((wy * hy) + (wz * hz));
-                pv += length * Math.Min(Share(_added.Heave, j), 2.0 * v0) * ((wy * vy) + (wz * vz));
-            }
+            double wy = _nu[1] + (_nu[5] * nodes.X[j]) - (_nu[3] * nodes.Centre[j]), wz = _nu[2] - (_nu[4] * nodes.X[j]);
+            double length = stern.BehindM[j];
+            ph += length * Math.Min(Share(_added.Sway, j), 2.0 * h0) * ((wy * hy) + (wz * hz));
+            pv += length * Math.Min(Share(_added.Heave, j), 2.0 * v0) * ((wy * vy) + (wz * vz));
         }
 
         var place = new Vec3(stern.XM, 0.0, stern.CentreZM);
@@ -211,15 +208,28 @@ internal sealed class FreeForces
 
             Vec3 w = s.Velocity + Vec3.Cross(s.Rate, hook.Place);
             double speed = wet * w.Length;
-            SetDirection(new Vec3(1.0, 0.0, 0.0), hook.Place);
-            Drag.AddSquare(hook.AlongKgM * speed, _g);
-            SetDirection(new Vec3(0.0, 1.0, 0.0), hook.Place);
-            Drag.AddSquare(hook.AcrossKgM * speed, _g);
-            SetDirection(new Vec3(0.0, 0.0, 1.0), hook.Place);
-            Drag.AddSquare(hook.AcrossKgM * speed, _g);
+            AddDrag(hook.Place, hook.AlongKgM * speed, hook.AcrossKgM * speed);
             Vec3 lift = wet * hook.BuoyancyN * s.Frame.Up;
             AddForce(lift, Vec3.Cross(hook.Place, lift));
         }
+    }
+
+    // Drag of a point at y = 0 along x, and across it along y and z alike.
+    private void AddDrag(Vec3 place, double along, double across)
+    {
+        double x = place.X, z = place.Z;
+        double[] m = Drag.Upper;
+        m[0] += along;
+        m[4] += along * z;
+        m[7] += across;
+        m[9] -= across * z;
+        m[11] += across * x;
+        m[14] += across;
+        m[16] -= across * x;
+        m[21] += across * z * z;
+        m[23] -= across * x * z;
+        m[28] += (along * z * z) + (across * x * x);
+        m[35] += across * x * x;
     }
 
     private void SetDirection(Vec3 e, Vec3 place)

@@ -15,8 +15,10 @@ internal sealed record FreeHook(Vec3 Place, double AcrossKgM, double AlongKgM, d
 /// <param name="CentreZM">Height of the section's centre there, m.</param>
 /// <param name="Node">Node at or before x0.</param>
 /// <param name="Weight">Weight of the next node at x0, 0 to 1.</param>
+/// <param name="From">First node behind it.</param>
+/// <param name="To">Node after the last behind it.</param>
 /// <param name="BehindM">Length of axis that each node stands for behind x0, m.</param>
-internal sealed record FreeStern(double XM, double CentreZM, int Node, double Weight, double[] BehindM);
+internal sealed record FreeStern(double XM, double CentreZM, int Node, double Weight, int From, int To, double[] BehindM);
 
 /// <summary>The lure in six degrees of freedom: what does not change with attitude and speed. Body axes of <see cref="IHull"/>, origin O at the
 /// middle of the length on the axis.</summary>
@@ -169,7 +171,8 @@ internal sealed class FreeHull
 
         node = Math.Min(node, HullNodes.Count - 2);
         double weight = (x0 - nodes.X[node]) / (nodes.X[node + 1] - nodes.X[node]);
-        return new FreeStern(x0, hull.SectionAt(x0).CentreZM, node, weight, behind);
+        return new FreeStern(
+            x0, hull.SectionAt(x0).CentreZM, node, weight, Array.FindIndex(behind, b => b > 0.0), Array.FindLastIndex(behind, b => b > 0.0) + 1, behind);
     }
 
     private static Symmetric6 RigidMass(LureMass mass)

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using LureSim.Model.Lines.Chain;
 using LureSim.Numerics;
@@ -142,8 +143,7 @@ internal sealed class FreeLure : ILineEnd
     /// <inheritdoc/>
     public void Commit()
     {
-        _stir = _forces.WaterPower(_next);
-        (_before, _now, _turnBefore) = (_now, _next, _turn);
+        (_before, _now, _turnBefore) = (_now, _next with { Frame = _next.Frame.Squared() }, _turn);
         Vec3 nose = _now.Frame.X;
         double level = Math.Sqrt((nose.X * nose.X) + (nose.Y * nose.Y));
         _heading += level > LeastLevel
@@ -152,11 +152,16 @@ internal sealed class FreeLure : ILineEnd
     }
 
     /// <inheritdoc/>
-    public double PowerW(double tieWeightN) => (tieWeightN * _next.VelocityOf(_hull.Tie).Z) - _forces.WaterPower(_next);
+    public double PowerW(double tieWeightN)
+    {
+        _stir = _forces.WaterPower(_next);
+        return (tieWeightN * _next.VelocityOf(_hull.Tie).Z) - _stir;
+    }
 
     private static Vec3 Extrapolate(Bdf2 step, Vec3 now, Vec3 before) => now + (step.Ratio * (now - before));
 
     // phi' of a rotation vector at body rate omega, to the second order in phi.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vec3 Turning(Vec3 phi, Vec3 rate)
     {
         Vec3 cross = Vec3.Cross(phi, rate);
@@ -214,6 +219,7 @@ internal sealed class FreeLure : ILineEnd
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private double Answer(int row, Vec3 force)
     {
         Vector256<double> c = _columns[row];
@@ -236,6 +242,7 @@ internal sealed class FreeLure : ILineEnd
     }
 
     // Velocity of the tie per unit force along one of the world's axes.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private Vec3 Yield(in Frame3 r, int lane)
     {
         var v = new Vec3(_columns[0][lane], _columns[1][lane], _columns[2][lane]);

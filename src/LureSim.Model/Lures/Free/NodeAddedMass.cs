@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using LureSim.Numerics;
 using static LureSim.Model.Lines.Chain.Lanes;
 
@@ -79,6 +80,7 @@ internal sealed class NodeAddedMass
     }
 
     // Sway (with its surface factor) and heave over t, each with its slope.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private (Vector<double> Sway, Vector<double> SwaySlope, Vector<double> Heave, Vector<double> HeaveSlope) Functions(nuint j, Vector<double> t)
     {
         Vector<double> one = Vector<double>.One, pi = new(Math.PI), lid = new(_water.LidFactor);
@@ -108,6 +110,7 @@ internal sealed class NodeAddedMass
             Pick(wet, dry, pi * dHeaveDeep, dHeave));
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vector<double> Pick(Vector<long> wet, Vector<long> dry, Vector<double> deep, Vector<double> cut) =>
         Vector.ConditionalSelect(wet, deep, Vector.ConditionalSelect(dry, Vector<double>.Zero, cut));
 }

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using static LureSim.Model.Lines.Chain.Lanes;
 
 namespace LureSim.Model.Lures.Free;
@@ -91,6 +92,7 @@ internal sealed class NodeCut
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static Vector<double> Acos(Vector<double> t)
     {
         Vector<double> x = Vector.Abs(t);

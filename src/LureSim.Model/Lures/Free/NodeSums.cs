@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 using LureSim.Numerics;
 using static LureSim.Model.Lines.Chain.Lanes;
 
@@ -75,6 +76,7 @@ internal static class NodeSums
 
     // Over one strip with linear level: mean of the share, its first moment in strip lengths, mean of the depth moment. Nearly flat, the differences
     // of the integrals would cancel; there the corrected trapezoid is exact to the fourth order.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static (Vector<double> Mean, Vector<double> First, Vector<double> Depth) Strip(NodeCut cut, nuint j)
     {
         Vector<double> flat = new(0.05), one = Vector<double>.One, half = new(0.5), twelfth = new(1.0 / 12.0);
