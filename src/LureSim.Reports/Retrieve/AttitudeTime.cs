@@ -41,7 +41,8 @@ public static class AttitudeTime
 
             panels.Level(i, rows[i].Level, ChartStyle.Grey);
             Draw(panels, i, time, rows[i], window);
-            panels.Header(i, rows[i].Words, [new(rows[i].LevelWords, ChartStyle.Grey), .. i == 0 && window.Count > 0 ? new HeaderEntry[] { new("hand pulls", ChartStyle.Pull, Swatch.Box) } : []]);
+            HeaderEntry[] pulls = i == 0 && window.Count > 0 ? [new("hand pulls", ChartStyle.Pull, Swatch.Box)] : [];
+            panels.Header(i, rows[i].Words, [new(rows[i].LevelWords, ChartStyle.Grey), .. pulls]);
         }
 
         Water(panels, rows.Length - 1);
