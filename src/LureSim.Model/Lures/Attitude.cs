@@ -25,6 +25,25 @@ public readonly record struct Attitude(double HeightM, double TrimRad, double He
     /// <param name="point">Point in body axes, m.</param>
     public double HeightOf(Vec3 point) => HeightM + Vec3.Dot(Up, point);
 
+    /// <summary>Body axes in the world of this attitude.</summary>
+    /// <param name="headingRad">psi, rad.</param>
+    internal Frame3 Frame(double headingRad) => Frame(headingRad, TrimRad, HeelRad);
+
+    /// <summary>Body axes in the world.</summary>
+    /// <param name="headingRad">psi, rad.</param>
+    /// <param name="trimRad">theta, rad.</param>
+    /// <param name="heelRad">phi, rad.</param>
+    internal static Frame3 Frame(double headingRad, double trimRad, double heelRad)
+    {
+        (double s, double c) = Math.SinCos(headingRad);
+        var a = new Attitude(0.0, trimRad, heelRad);
+        Vec3 forward = a.Forward, left = a.Left, up = a.Up;
+        return new Frame3(
+            new Vec3((c * forward.X) - (s * left.X), (s * forward.X) + (c * left.X), up.X),
+            new Vec3((c * forward.Y) - (s * left.Y), (s * forward.Y) + (c * left.Y), up.Y),
+            new Vec3((c * forward.Z) - (s * left.Z), (s * forward.Z) + (c * left.Z), up.Z));
+    }
+
     /// <summary>The water line as every section sees it.</summary>
     internal WaterLine WaterLine()
     {

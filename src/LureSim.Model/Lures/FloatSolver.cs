@@ -97,12 +97,12 @@ internal static class FloatSolver
         Attitude a = f.State.Attitude;
         if (Math.Abs(a.TrimRad) > PlanarTrimLimitRad)
         {
-            notes.Add($"trim {Degrees(a.TrimRad)} deg is beyond +-12 deg: outside the validity of the planar walk.");
+            notes.Add($"it floats {Degrees(a.TrimRad)} deg off level: the planar hull does not hold beyond 12 deg, the hull in six degrees of freedom does.");
         }
 
         if (a.HeelRad != 0.0)
         {
-            notes.Add($"unstable upright; it lies over at {Degrees(a.HeelRad)} deg of heel: the planar walk assumes none.");
+            notes.Add($"unstable upright; it lies over at {Degrees(a.HeelRad)} deg of heel.");
         }
 
         if (f.State.StableTrims > 1)

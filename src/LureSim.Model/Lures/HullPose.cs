@@ -12,5 +12,22 @@ namespace LureSim.Model.Lures;
 /// <param name="YawRateRadS">r, turning rate about the vertical, rad/s.</param>
 /// <param name="Tie">Line tie, m.</param>
 /// <param name="Nose">Foremost point of the hull's axis, m.</param>
+/// <param name="Frame">Body axes.</param>
+/// <param name="WetShare">Volume of the hull under water over all of it, 0 to 1.</param>
 internal readonly record struct HullPose(
-    Vec3 Centre, double HeadingRad, double PitchRad, double RollRad, double SurgeMS, double SwayMS, double YawRateRadS, Vec3 Tie, Vec3 Nose);
+    Vec3 Centre,
+    double HeadingRad,
+    double PitchRad,
+    double RollRad,
+    double SurgeMS,
+    double SwayMS,
+    double YawRateRadS,
+    Vec3 Tie,
+    Vec3 Nose,
+    Frame3 Frame,
+    double WetShare)
+{
+    /// <summary>World place of a body point, m.</summary>
+    /// <param name="fromCentre">From the centre of gravity, body axes, m.</param>
+    public Vec3 Place(Vec3 fromCentre) => Centre + Frame.ToWorld(fromCentre);
+}

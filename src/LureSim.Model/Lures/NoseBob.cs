@@ -10,7 +10,7 @@ namespace LureSim.Model.Lures;
 /// <param name="DampingNsM">2 zeta sqrt(k m), N s/m.</param>
 internal sealed record NoseBob(double MassKg, double StiffnessNM, double DampingNsM)
 {
-    /// <summary>Reduces a floating lure. Pitch inertia of the mass is taken equal to yaw inertia (slender body).</summary>
+    /// <summary>Reduces a floating lure.</summary>
     public static NoseBob Of(FloatingLure f, HullAddedMass added, double tieArmM)
     {
         double arm = tieArmM - f.FlotationXM;
@@ -19,7 +19,7 @@ internal sealed record NoseBob(double MassKg, double StiffnessNM, double Damping
         double atTie = sink + (arm * turn);
         double atG = sink - (f.FlotationXM * turn);
         double mass = f.Mass.MassKg + added.HeaveKg;
-        double inertia = f.Mass.YawInertiaKgM2 + added.PitchKgM2;
+        double inertia = f.Mass.PitchInertiaKgM2 + added.PitchKgM2;
         double effective = ((mass * atG * atG) + (inertia * turn * turn)) / (atTie * atTie);
         return new NoseBob(effective, 1.0 / atTie, 2.0 * f.Spec.NoseDamping * Math.Sqrt(effective / atTie));
     }

@@ -39,7 +39,9 @@ internal sealed class PlanarLure : ILineEnd
                 _now.V,
                 _now.R,
                 _walking.Tie(_now),
-                new Vec3(_now.X + (_hull.NoseM * c), _now.Y + (_hull.NoseM * s), _hull.NoseHeightM + _now.Zeta));
+                new Vec3(_now.X + (_hull.NoseM * c), _now.Y + (_hull.NoseM * s), _hull.NoseHeightM + _now.Zeta),
+                Attitude.Frame(_now.Psi, _hull.TrimRad, _hull.HeelRad),
+                _hull.WetShare);
         }
     }
 

@@ -61,6 +61,9 @@ public sealed record WalkHull(
     /// <summary>Trim at rest, nose up positive, rad.</summary>
     public double TrimRad { get; init; }
 
+    /// <summary>Volume under water at rest over that of the whole hull.</summary>
+    public double WetShare { get; init; }
+
     /// <summary>Heel at rest, left side up positive, rad.</summary>
     public double HeelRad { get; init; }
 

@@ -63,6 +63,7 @@ public static class WalkHullBuilder
             CentreHeightM = f.State.Attitude.HeightOf(f.Mass.Centre),
             NoseHeightM = f.State.Attitude.HeightOf(new Vec3(0.5 * f.Hull.LengthM, 0.0, 0.0)),
             TrimRad = f.State.Attitude.TrimRad,
+            WetShare = f.State.Immersion.VolumeM3 / f.Hull.VolumeM3(),
             HeelRad = f.State.Attitude.HeelRad,
             HookAlongKgM = [.. f.Spec.Hooks.Select(h => HullResistance.HookAlongKgM(f, h))],
         };

@@ -32,6 +32,7 @@ internal sealed class RetrieveParts
         WaterState water = WaterModel.Evaluate(setup.Water);
         FloatingLure floating = FloatingLure.Float(setup.Lure, water);
         (Hull, Attitude) = (WalkHullBuilder.Build(floating), FloatSolver.Report(floating));
+        CentreOfGravity = floating.Mass.Centre;
         Medium = new LineMedium(water, AirModel.Evaluate(setup.Air), Cylinder, LayerM: 2.0 * setup.Water.ContactHeightM);
         Twitch = new Twitch(task.CadencePerS, setup.Angler.PullTimeS, setup.Angler.ReturnTimeS, setup.Angler.ReturnShare);
         Swing = new WristSwing(setup.Angler, setup.Rod.FreeLengthM, task.StrokeM, Twitch);
@@ -52,6 +53,9 @@ internal sealed class RetrieveParts
 
     /// <summary>Hull coefficients.</summary>
     public WalkHull Hull { get; }
+
+    /// <summary>G in body axes, m.</summary>
+    public Vec3 CentreOfGravity { get; }
 
     /// <summary>Float attitude.</summary>
     public FloatReport Attitude { get; }

@@ -101,6 +101,8 @@ internal sealed class RetrieveRecorder
         _table.Add("nose_z_m", "m", "foremost point of the axis over the water", h.Nose.Z);
         _table.Add("pitch_deg", "deg", "axis over the horizontal, nose up positive; the planar hull keeps that at rest", Degrees(h.PitchRad));
         _table.Add("roll_deg", "deg", "turn about the axis, left side up positive; the planar hull keeps that at rest", Degrees(h.RollRad));
+        _table.Add("wet_share", "", "volume of the hull under water over all of it; the planar hull keeps that at rest", h.WetShare);
+        _table.Add("hook_clearance_m", "m", "shortest distance from the line to the hanger of a hook, at most the hull's length", HookClearance.Of(line, _parts.Mesh.Segments, h, _parts.Setup.Lure, _parts.CentreOfGravity));
         _table.Add("surge_m_s", "m/s", "forward speed of the hull", h.SurgeMS);
         _table.Add("sway_m_s", "m/s", "sideways speed of the hull, to its left", h.SwayMS);
         _table.Add("yaw_rate_rad_s", "rad/s", "yaw rate", h.YawRateRadS);

@@ -41,6 +41,9 @@ public sealed record TwitchRecord(
 
     /// <summary>The same of the nose, m.</summary>
     public double NoseWidthM { get; init; }
+
+    /// <summary>Shortest distance of the taut line from the hanger of a hook, m; infinite where no line was taut.</summary>
+    public double HookClearanceM { get; init; } = double.PositiveInfinity;
 }
 
 /// <summary>How the lure answers the rhythm. Thresholds: the pattern finder.</summary>
@@ -66,6 +69,18 @@ public enum WalkPattern
 
     /// <summary>Pulls do not reach it.</summary>
     Still,
+
+    /// <summary>It stays under water.</summary>
+    Diving,
+
+    /// <summary>It lies on its back.</summary>
+    RolledOver,
+
+    /// <summary>It stands on its tail.</summary>
+    Standing,
+
+    /// <summary>Its line is pulled over a hook.</summary>
+    Fouling,
 
     /// <summary>None of the others.</summary>
     Irregular,

@@ -6,6 +6,9 @@ internal sealed class RetrieveSummarizer
     /// <summary>Below this the line at the nose counts as slack, N.</summary>
     public const double SlackTensionN = 0.02;
 
+    // All of a hull under water, but for rounding and the last sliver of a fin.
+    private const double AllUnder = 0.995;
+
     private readonly RetrieveParts _parts;
     private readonly Series _series;
     private readonly IReadOnlyList<TwitchRecord> _counted;
@@ -38,11 +41,13 @@ internal sealed class RetrieveSummarizer
         RetrieveTask r = _parts.Task;
         double advance = Mean(t => t.AdvanceM);
         double sheer = Window("heading_off_line_deg").Average(Math.Abs);
+        double under = Share("wet_share", v => v > AllUnder), bellyUp = Share("roll_deg", v => Math.Abs(v) > 90.0);
+        double hooked = Mean(t => t.HookClearanceM < _parts.Setup.Lure.HookReachM ? 1.0 : 0.0);
         return new RetrieveSummary
         {
-            Pattern = r.IsTow
+            Pattern = AttitudeFinder.Find(under, bellyUp, Share("pitch_deg", v => v > AttitudeFinder.StandingDeg), hooked) ?? (r.IsTow
                 ? PatternFinder.ClassifyTow(sheer, Mean("heading_off_line_deg"))
-                : PatternFinder.Classify(_counted, _parts.Hull.M11, _parts.Hull.LengthM),
+                : PatternFinder.Classify(_counted, _parts.Hull.M11, _parts.Hull.LengthM)),
             FlipShare = PatternFinder.FlipShare(_counted),
             HeadingSwingDeg = PatternFinder.Median(_counted.Select(t => t.SwingRad)) * 180.0 / Math.PI,
             GlideWidthM = Mean(t => Math.Abs(t.SidewaysM)),
@@ -61,6 +66,17 @@ internal sealed class RetrieveSummarizer
             LineDragPeakN = Highest("line_drag_N"),
             NoseDownLoadN = Mean("nose_down_N"),
             NoseDipM = Math.Max(0.0, _parts.Hull.TieHeightM - Lowest("nose_height_m")),
+            RestTrimDeg = _parts.Hull.TrimRad * 180.0 / Math.PI,
+            PitchMeanDeg = Mean("pitch_deg"),
+            PitchLowDeg = Lowest("pitch_deg"),
+            PitchHighDeg = Highest("pitch_deg"),
+            RollTypicalDeg = PatternFinder.Median(Window("roll_deg").Select(Math.Abs)),
+            RollPeakDeg = Window("roll_deg").Max(Math.Abs),
+            BellyUpShare = bellyUp,
+            NoseUnderShare = Share("nose_z_m", v => v < 0.0),
+            UnderShare = under,
+            DipM = Math.Max(0.0, _parts.Hull.CentreHeightM - Lowest("lure_z_m")),
+            HookedShare = hooked,
             LineSagM = Mean("line_sag_m"),
             TipForcePeakN = Highest("tip_tension_N"),
             LoadedTipTravelM = TravelPerTwitch("tip_travel_m"),

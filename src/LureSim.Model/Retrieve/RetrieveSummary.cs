@@ -60,6 +60,39 @@ public sealed record RetrieveSummary
     /// <summary>Deepest dip of the nose below its rest height, m.</summary>
     public required double NoseDipM { get; init; }
 
+    /// <summary>Trim at rest, nose up positive, deg.</summary>
+    public required double RestTrimDeg { get; init; }
+
+    /// <summary>Mean pitch, nose up positive, deg.</summary>
+    public required double PitchMeanDeg { get; init; }
+
+    /// <summary>Lowest pitch, deg.</summary>
+    public required double PitchLowDeg { get; init; }
+
+    /// <summary>Highest pitch, deg.</summary>
+    public required double PitchHighDeg { get; init; }
+
+    /// <summary>Median size of the roll, deg.</summary>
+    public required double RollTypicalDeg { get; init; }
+
+    /// <summary>Largest size of the roll, deg.</summary>
+    public required double RollPeakDeg { get; init; }
+
+    /// <summary>Share of time with more than 90 deg of roll, 0 to 1.</summary>
+    public required double BellyUpShare { get; init; }
+
+    /// <summary>Share of time with the foremost point of the axis under water, 0 to 1.</summary>
+    public required double NoseUnderShare { get; init; }
+
+    /// <summary>Share of time with all of the hull under water, 0 to 1.</summary>
+    public required double UnderShare { get; init; }
+
+    /// <summary>Deepest dip of the centre of gravity below its height at rest, m.</summary>
+    public required double DipM { get; init; }
+
+    /// <summary>Share of twitches in which the taut line passes within reach of a hook, 0 to 1.</summary>
+    public required double HookedShare { get; init; }
+
     /// <summary>Mean over time of the line's lowest point below the straight line tip to tie, m.</summary>
     public required double LineSagM { get; init; }
 

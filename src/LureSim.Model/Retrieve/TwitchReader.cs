@@ -34,8 +34,8 @@ internal static class TwitchReader
     private static TwitchRecord ReadOne(Series series, int from, int to, double start)
     {
         ReadOnlySpan<double> time = series["time_s"], heading = series["heading_deg"], tension = series["nose_tension_N"];
-        ReadOnlySpan<double> x = series["lure_x_m"], y = series["lure_y_m"], off = series["heading_off_line_deg"], nose = series["nose_y_m"];
-        double low = double.MaxValue, high = double.MinValue, impulse = 0.0;
+        ReadOnlySpan<double> x = series["lure_x_m"], y = series["lure_y_m"], off = series["heading_off_line_deg"], nose = series["nose_y_m"], clearance = series["hook_clearance_m"];
+        double low = double.MaxValue, high = double.MinValue, impulse = 0.0, nearest = double.PositiveInfinity;
         int crossings = 0;
         for (int i = from; i < to; i++)
         {
@@ -43,6 +43,7 @@ internal static class TwitchReader
             high = Math.Max(high, heading[i]);
             double dt = i + 1 < time.Length ? time[i + 1] - time[i] : 0.0;
             impulse += i + 1 < time.Length ? tension[i + 1] * dt : 0.0;
+            nearest = tension[i] > RetrieveSummarizer.SlackTensionN ? Math.Min(nearest, clearance[i]) : nearest;
             crossings += i > 0 && Math.Abs(off[i] - off[i - 1]) > 180.0 ? 1 : 0;
         }
 
@@ -52,6 +53,7 @@ internal static class TwitchReader
         {
             WidthM = Range(y[from..(to + 1)]),
             NoseWidthM = Range(nose[from..(to + 1)]),
+            HookClearanceM = nearest,
         };
     }
 

@@ -10,7 +10,7 @@ public static class PatternClasses
     private static readonly WalkPattern[] Order =
     [
         WalkPattern.Alternating, WalkPattern.Turning, WalkPattern.Skipping, WalkPattern.Irregular, WalkPattern.OneSided, WalkPattern.Tracking,
-        WalkPattern.Spinning, WalkPattern.Still,
+        WalkPattern.Spinning, WalkPattern.Still, WalkPattern.Diving, WalkPattern.RolledOver, WalkPattern.Standing, WalkPattern.Fouling,
     ];
 
     /// <summary>The name in a legend.</summary>
@@ -22,6 +22,10 @@ public static class PatternClasses
         WalkPattern.Turning => "turns on the spot",
         WalkPattern.Tracking => "towed (tracking)",
         WalkPattern.Still => "pulls do not reach it (still)",
+        WalkPattern.Diving => "dives",
+        WalkPattern.RolledOver => "rolls over",
+        WalkPattern.Standing => "stands up",
+        WalkPattern.Fouling => "fouls its hooks",
         WalkPattern p => RetrieveFigures.Name(p),
     };
 
@@ -47,6 +51,10 @@ public static class PatternClasses
         WalkPattern.Tracking => ChartStyle.Sky,
         WalkPattern.Spinning => ChartStyle.Purple,
         WalkPattern.Still => ChartStyle.Grid,
+        WalkPattern.Diving => ChartStyle.Blue,
+        WalkPattern.RolledOver => ChartStyle.Ink,
+        WalkPattern.Standing => ChartStyle.Faint(ChartStyle.Blue, 0.45),
+        WalkPattern.Fouling => ChartStyle.Faint(ChartStyle.Purple, 0.45),
         _ => ChartStyle.Grey,
     };
 }

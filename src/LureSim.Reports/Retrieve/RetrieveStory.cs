@@ -12,15 +12,17 @@ internal static class RetrieveStory
     {
         RetrieveSummary s = result.Summary;
         return s.TowSpeedMS > 0.0
-            ? [Tow(s), Cost(s)]
-            : [What(s), .. Facing(s), Why(result), Cost(s), Limit(result)];
+            ? [Tow(s), .. AttitudeStory.Sentences(s), Cost(s)]
+            : AttitudeStory.Trouble(s) is string trouble
+                ? [trouble, .. AttitudeStory.Sentences(s), Cost(s)]
+                : [What(s), .. Facing(s), Why(result), .. AttitudeStory.Sentences(s), Cost(s), Limit(result)];
     }
 
     private static string Tow(RetrieveSummary s)
     {
         string pull = $"On a steady pull of {Trade.Fixed(s.TowSpeedMS, 2)} m/s";
         string off = $"{Trade.Fixed(s.SheerDeg, 0)} deg off its line on average";
-        return s.Pattern switch
+        return AttitudeStory.Trouble(s) is string trouble ? $"{pull}: {char.ToLowerInvariant(trouble[0])}{trouble[1..]}" : s.Pattern switch
         {
             WalkPattern.Tracking => $"{pull} it comes straight: {off}.",
             WalkPattern.OneSided => $"{pull} it does not come straight: it sheers to one side, {off}.",

@@ -39,6 +39,8 @@ internal static class RetrieveTable
         Force("line drag, peak", s.LineDragPeakN),
         Force("load down on the nose", s.NoseDownLoadN),
         Length("deepest nose dip", s.NoseDipM),
+        new("pitch", $"{Trade.Fixed(s.PitchLowDeg, 0)} to {Trade.Fixed(s.PitchHighDeg, 0)} deg", $"mean {Trade.Fixed(s.PitchMeanDeg, 0)} deg, at rest {Trade.Fixed(s.RestTrimDeg, 0)} deg"),
+        new("roll", $"up to {Trade.Fixed(s.RollPeakDeg, 0)} deg", $"half of the time over {Trade.Fixed(s.RollTypicalDeg, 0)} deg"),
         Length("line sag", s.LineSagM),
         new("line on the water", $"{Trade.Digits(Trade.Feet(s.WettedLineM))} ft", $"{Trade.Digits(s.WettedLineM)} m"),
         new("water stirred", $"{Trade.Digits(s.WaterStirW)} W", string.Empty),

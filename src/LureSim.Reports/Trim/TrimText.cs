@@ -68,8 +68,8 @@ public static class TrimText
         : $"The point of its nose lies in the water at rest already; the first gram at the line tie sinks it by {Trade.Digits(9.80665 / t.TieStiffnessNM)} mm.";
 
     private static string Walks(TrimResult t) => t.IsWithinWalk
-        ? "The walk can be computed for this attitude."
-        : "The walk of this program holds for flat floaters only, within 12 deg of trim and standing up: retrieve and cadence will say so.";
+        ? "Its walk can be computed with the hull in six degrees of freedom and with the planar one."
+        : "Its walk is computed with the hull in six degrees of freedom; the planar one holds for flat floaters only.";
 
     private static TableRow Small(string name, double m) => new(name, $"{Trade.Digits(Trade.Inches(m))} in", Millimetres(m));
 

@@ -53,7 +53,7 @@ public sealed class FloatSolverTests
         LureSpec lure = TestLures.Cigar() with { Ballast = [new BallastSpec(0.010, -0.045, 0.0)] };
         FloatReport f = FloatSolver.Solve(lure, TestLures.Water);
         Assert.Equal(0.5 * Math.PI, f.TrimRad, 1e-5);
-        Assert.Contains(f.Notes, n => n.Contains("planar walk", StringComparison.Ordinal));
+        Assert.Contains(f.Notes, n => n.Contains("planar hull", StringComparison.Ordinal));
         Assert.True(f.NoseHeightM > 0.03);
     }
 

@@ -19,7 +19,7 @@ public sealed class RetrieveSummarizerTests
     public void Only_twitches_after_the_warm_up_count()
     {
         Assert.Equal(4, Summary.TwitchesCounted);
-        Assert.Equal(WalkPattern.Alternating, Summary.Pattern);
+        Assert.Equal(WalkPattern.Fouling, Summary.Pattern);
         Assert.Equal(1.0, Summary.FlipShare);
     }
 
@@ -42,6 +42,37 @@ public sealed class RetrieveSummarizerTests
         Assert.Equal(1.3, Summary.PullReach, 1e-12);
         Assert.Equal(0.045, Summary.PullImpulseNs, 1e-12);
         Assert.Equal(0.0, Summary.TowSpeedMS);
+    }
+
+    // Pitch 2 deg but for -18 and 22; roll 30 deg but for 95 and 91 to either side; one sample all under, 0.99 is not; the nose under once.
+    [Fact]
+    public void Attitude_is_told_by_its_ends_and_by_shares_of_the_time()
+    {
+        Assert.Equal((-18.0, 22.0), (Summary.PitchLowDeg, Summary.PitchHighDeg));
+        Assert.Equal(2.0, Summary.PitchMeanDeg, 1e-12);
+        Assert.Equal((30.0, 95.0), (Summary.RollTypicalDeg, Summary.RollPeakDeg));
+        Assert.Equal(2.0 / 20.0, Summary.BellyUpShare, 1e-12);
+        Assert.Equal(1.0 / 20.0, Summary.UnderShare, 1e-12);
+        Assert.Equal(1.0 / 20.0, Summary.NoseUnderShare, 1e-12);
+        Assert.Equal(0.006, Summary.DipM, 1e-12);
+        Assert.Equal(1.0 / 4.0, Summary.HookedShare, 1e-12);
+    }
+
+    // What goes before any walk: all the time under water, belly up, on end.
+    [Theory]
+    [InlineData("wet_share", 1.0, WalkPattern.Diving)]
+    [InlineData("roll_deg", -170.0, WalkPattern.RolledOver)]
+    [InlineData("pitch_deg", 61.0, WalkPattern.Standing)]
+    [InlineData("pitch_deg", 59.0, WalkPattern.Alternating)]
+    public void A_lure_that_dives_rolls_over_or_stands_up_is_called_so_first(string channel, double value, WalkPattern expected) =>
+        Assert.Equal(expected, new RetrieveSummarizer(Parts, Series((channel, value)), Clear(), 1).Summarize().Pattern);
+
+    // One twitch in four within reach of a hook, 9 mm of 10, is enough to foul.
+    [Fact]
+    public void Taut_line_over_a_hook_in_a_quarter_of_the_twitches_fouls()
+    {
+        Assert.Equal(WalkPattern.Fouling, new RetrieveSummarizer(Parts, Series(), Twitches(), 1).Summarize().Pattern);
+        Assert.Equal(WalkPattern.Alternating, new RetrieveSummarizer(Parts, Series(), Clear(), 1).Summarize().Pattern);
     }
 
     // Fourteen samples of 40 deg to either side, five of 90 and one of -130: (14 x 40 + 5 x 90 + 130)/20; only the last is more than 90 off.
@@ -128,20 +159,20 @@ public sealed class RetrieveSummarizerTests
         // Eight samples after the start: -8 deg seven times and 8 once gives a mean of -6.
         double[] off = [Nonsense, -8, -8, -8, -8, -8, -8, -8, 8];
         Channel Of(string name, Func<int, double> value) => new(name, "", "", [.. off.Select((_, i) => value(i))]);
-        return new([Of("time_s", i => 0.1 * i), Of("heading_off_line_deg", i => off[i]), .. Names.Select(n => Of(n, i => i == 0 ? Nonsense : 5.0))]);
+        return new([Of("time_s", i => 0.1 * i), Of("heading_off_line_deg", i => off[i]), .. Names.Select(n => Of(n, i => i == 0 ? Nonsense : n == "wet_share" ? 0.5 : 5.0))]);
     }
 
     private static readonly string[] Names =
     [
         "nose_tension_N", "tip_tension_N", "line_drag_N", "nose_down_N", "nose_height_m", "line_sag_m", "slack_m", "wetted_line_m", "water_power_W",
-        "rod_bend_m", "take_up_m_s", "wrist_torque_Nm", "tip_travel_m", "straight_m",
+        "rod_bend_m", "take_up_m_s", "wrist_torque_Nm", "tip_travel_m", "straight_m", "pitch_deg", "roll_deg", "wet_share", "nose_z_m", "lure_z_m",
     ];
 
     private static TwitchRecord[] Twitches(params double[] swingDeg)
     {
         double[] swing = swingDeg.Length > 0 ? swingDeg : [100.0, 120.0, 140.0, 160.0];
         TwitchRecord Of(int k, double sideways, double width, double nose, double advance, double impulse) =>
-            new(0.5 * k, (k % 2 == 0 ? 70.0 : -70.0) * Math.PI / 180.0, swing[k - 1] * Math.PI / 180.0, impulse, advance, sideways, 0) { WidthM = width, NoseWidthM = nose };
+            new(0.5 * k, (k % 2 == 0 ? 70.0 : -70.0) * Math.PI / 180.0, swing[k - 1] * Math.PI / 180.0, impulse, advance, sideways, 0) { WidthM = width, NoseWidthM = nose, HookClearanceM = k == 3 ? 0.009 : 0.011 };
         return
         [
             new TwitchRecord(0.0, 3.0, Nonsense, Nonsense, Nonsense, Nonsense, 1) { WidthM = Nonsense, NoseWidthM = Nonsense },
@@ -151,6 +182,8 @@ public sealed class RetrieveSummarizerTests
             Of(4, -0.10, 0.14, 0.26, 0.32, 0.06),
         ];
     }
+
+    private static TwitchRecord[] Clear() => [.. Twitches().Select(t => t with { HookClearanceM = 1.0 })];
 
     private static Series Series(params (string Name, double Value)[] instead)
     {
@@ -172,6 +205,11 @@ public sealed class RetrieveSummarizerTests
             Window("take_up_m_s", 0.4, (3, 2.4)),
             Window("wrist_torque_Nm", 1.0, (4, -3.0)),
             Window("straight_m", 8.0),
+            Window("pitch_deg", 2.0, (2, -18.0), (3, 22.0)),
+            Window("roll_deg", 30.0, (4, -95.0), (5, 91.0), (6, -30.0)),
+            Window("wet_share", 0.7, (7, 1.0), (8, 0.99)),
+            Window("nose_z_m", 0.004, (2, -0.009)),
+            Window("lure_z_m", Parts.Hull.CentreHeightM, (2, Parts.Hull.CentreHeightM - 0.006)),
 
             // Twitches end on each other's samples: 5 to 10, 10 to 15, 15 to 20, 20 to 25.
             new("tip_travel_m", "", "", Tip()),

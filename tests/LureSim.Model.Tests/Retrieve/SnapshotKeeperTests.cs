@@ -75,7 +75,7 @@ public sealed class SnapshotKeeperTests
         for (int i = 0; i <= 25; i++)
         {
             double x = i;
-            keeper.Keep(i * Every, new HullPose(new Vec3(x, -x, 0.0), 2.0 * x, 0.0, 0.0, 0.0, 0.0, 0.0, default, default));
+            keeper.Keep(i * Every, new HullPose(new Vec3(x, -x, 0.0), 2.0 * x, 0.0, 0.0, 0.0, 0.0, 0.0, default, default, default, 1.0));
         }
 
         return keeper.Choose(Series(pull, slack));

@@ -77,6 +77,16 @@ public sealed class TwitchReaderTests
         Assert.All(twitches, t => Assert.Equal(360.0 * (Period - Step), Degrees(t.SwingRad), 1e-6));
     }
 
+    // A slack line may lie anywhere: only where it pulls does it count, at 0.3 s with 2 mm and not at 0.2 s with 1 mm.
+    [Fact]
+    public void The_line_is_near_a_hook_only_where_it_is_taut()
+    {
+        static double Near(double t) => Math.Abs(t - 0.2) < 1e-9 ? 0.001 : Math.Abs(t - 0.3) < 1e-9 ? 0.002 : 0.05;
+        IReadOnlyList<TwitchRecord> twitches = TwitchReader.Read(Series(1.0, _ => 0.0, tension: t => t > 0.25 ? 1.0 : 0.0, clearance: Near), Period);
+        Assert.Equal(0.002, twitches[0].HookClearanceM);
+        Assert.Equal(double.PositiveInfinity, TwitchReader.Read(Series(1.0, _ => 0.0, clearance: Near), Period)[0].HookClearanceM);
+    }
+
     // Over the line and back again is no turn past the back.
     [Fact]
     public void Swinging_through_the_line_is_no_turn()
@@ -87,7 +97,7 @@ public sealed class TwitchReaderTests
 
     private static Series Series(
         double end, Func<double, double> headingDeg, Func<double, double>? tension = null, Func<double, double>? x = null, Func<double, double>? y = null,
-        Func<double, double>? nose = null)
+        Func<double, double>? nose = null, Func<double, double>? clearance = null)
     {
         double[] time = [.. Enumerable.Range(0, (int)Math.Round(end / Step) + 1).Select(i => i * Step)];
         Channel Of(string name, Func<double, double> value) => new(name, "", "", [.. time.Select(value)]);
@@ -100,6 +110,7 @@ public sealed class TwitchReaderTests
             Of("lure_x_m", x ?? (_ => 15.0)),
             Of("lure_y_m", y ?? (_ => 0.0)),
             Of("nose_y_m", nose ?? (_ => 0.0)),
+            Of("hook_clearance_m", clearance ?? (_ => 0.1)),
         ]);
     }
 

@@ -48,6 +48,7 @@ internal sealed class FreeHull
             f.Spec.NoseDamping);
         Water = EndCorrection.Fit(plain, f, HullAddedMass.Of(f, form));
         RestVolumeM3 = RestVolume(nodes, new WaterAxes(a.HeightM, a.Up));
+        VolumeM3 = f.Hull.VolumeM3();
         SurgeAddedKg = HullAddedMass.Of(f, form).SurgeKg;
         AxialDragKgM = HullResistance.AxialKgM(f, form);
         RollDampingNms = f.Spec.RollDamping * Skin(f, nodes);
@@ -75,6 +76,9 @@ internal sealed class FreeHull
 
     /// <summary>Volume of the hull under water at rest, m3, as its nodes give it.</summary>
     public double RestVolumeM3 { get; }
+
+    /// <summary>Volume of the whole hull, m3.</summary>
+    public double VolumeM3 { get; }
 
     /// <summary>k1 rho V at rest, kg: held constant, since the hull displaces its weight on average.</summary>
     public double SurgeAddedKg { get; }
@@ -115,13 +119,8 @@ internal sealed class FreeHull
     /// <param name="headingRad">psi, rad.</param>
     public FreeMotionState AtRest(double tieX, double tieY, double headingRad)
     {
-        (double s, double c) = Math.SinCos(headingRad);
         Attitude a = Float.State.Attitude;
-        Vec3 forward = a.Forward, left = a.Left, up = a.Up;
-        var frame = new Frame3(
-            new Vec3((c * forward.X) - (s * left.X), (s * forward.X) + (c * left.X), up.X),
-            new Vec3((c * forward.Y) - (s * left.Y), (s * forward.Y) + (c * left.Y), up.Y),
-            new Vec3((c * forward.Z) - (s * left.Z), (s * forward.Z) + (c * left.Z), up.Z));
+        Frame3 frame = a.Frame(headingRad);
         Vec3 tie = frame.ToWorld(Tie);
         return new FreeMotionState(new Vec3(tieX - tie.X, tieY - tie.Y, a.HeightM), frame, Vec3.Zero, Vec3.Zero);
     }

@@ -35,6 +35,7 @@ internal sealed class FreeLure : ILineEnd
     {
         ArgumentNullException.ThrowIfNull(hull);
         (_hull, _forces) = (hull, new FreeForces(hull));
+        _forces.Set(start);
         _before = _now = _next = _guess = start;
         _heading = headingRad;
     }
@@ -65,7 +66,9 @@ internal sealed class FreeLure : ILineEnd
                 (v.Y * c) - (v.X * s),
                 Vec3.Dot(_now.Rate, up),
                 _now.Place(_hull.Tie),
-                _now.Place(_hull.Nose));
+                _now.Place(_hull.Nose),
+                _now.Frame,
+                Math.Clamp(_forces.VolumeM3 / _hull.VolumeM3, 0.0, 1.0));
         }
     }
 
