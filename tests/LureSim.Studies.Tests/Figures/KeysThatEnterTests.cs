@@ -52,6 +52,8 @@ public sealed class KeysThatEnterTests
         [hands]
         stop_angle = "-20 deg"
         travel = "0.15 m"
+        [pool]
+        press = "2 mm"
         """;
 
     // A word for people, the seed of draws, limits that only a remark compares with or that are not reached here, and packing that braid alone is sized by.

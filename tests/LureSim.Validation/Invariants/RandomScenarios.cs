@@ -13,7 +13,7 @@ internal sealed record RandomScenario(string File, string[] Overrides)
 
     private static readonly KeySpec[] Keys =
     [
-        .. ScenarioSchema.Keys.Where(k => !k.IsCastOnly && !Kept.Contains(k.Path) && (IsRange(k) || k.Kind is QuantityKind.Choice or QuantityKind.Flag)),
+        .. ScenarioSchema.Keys.Where(k => (k.ReadBy & Activities.Retrieve) != 0 && !Kept.Contains(k.Path) && (IsRange(k) || k.Kind is QuantityKind.Choice or QuantityKind.Flag)),
     ];
 
     private static readonly string[] CastTables = ["air", "angler", "rod", "reel", "line", "lure", "cast", "hands"];
@@ -21,6 +21,12 @@ internal sealed record RandomScenario(string File, string[] Overrides)
     private static readonly KeySpec[] CastKeys =
     [
         .. ScenarioSchema.Keys.Where(k => CastTables.Contains(k.Table) && k.Path is not ("cast.swing_step" or "cast.flight_step")
+            && (IsRange(k) || k.Kind is QuantityKind.Choice)),
+    ];
+
+    private static readonly KeySpec[] PoolTestKeys =
+    [
+        .. ScenarioSchema.Keys.Where(k => k.Table is "lure" or "water" or "pool" && k.Path is not ("pool.step" or "pool.tow_distance")
             && (IsRange(k) || k.Kind is QuantityKind.Choice)),
     ];
 
@@ -36,6 +42,10 @@ internal sealed record RandomScenario(string File, string[] Overrides)
     /// <summary>Casts: the same with the keys that a cast reads.</summary>
     public static Gen<RandomScenario> AnyCast { get; } =
         Gen.Select(AnyFile, Changes(CastKeys), (file, changes) => new RandomScenario(file, changes));
+
+    /// <summary>Pool tests: the same with the keys that a pool test reads, over three metres at three speeds.</summary>
+    public static Gen<RandomScenario> AnyPool { get; } = Gen.Select(AnyFile, Changes(PoolTestKeys), (file, changes) => new RandomScenario(
+        file, ["pool.tow_distance=3 m", "pool.speeds=0.2, 0.6, 2 m/s", .. changes]));
 
     /// <summary>Draws until as many as an environment variable says, or usually, were run.</summary>
     public static void Sample(Gen<RandomScenario> gen, string variable, int usual, Func<int> run, Action<RandomScenario> check)
