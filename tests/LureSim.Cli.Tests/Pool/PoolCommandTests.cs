@@ -73,6 +73,6 @@ public sealed class PoolCommandTests : IDisposable
         Assert.Contains("push_turn_m", File.ReadLines(Path.Combine(_folder, "sweep.csv")).First(), StringComparison.Ordinal);
 
         static string Doubt(string threads) =>
-            Session.Run("pool", Small, "--json", "--quiet", "--doubt", "4", "--threads", threads, "--set", "pool.tow_distance=1 m", "--set", "pool.speeds=0.5 m/s").Out;
+            Session.Run("pool", Small, "--json", "--quiet", "--doubt", "10", "--threads", threads, "--set", "pool.tow_distance=1 m", "--set", "pool.speeds=0.5 m/s").Out;
     }
 }

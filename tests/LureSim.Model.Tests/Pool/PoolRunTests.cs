@@ -111,7 +111,7 @@ public sealed class PoolRunTests
     [Fact]
     public void More_shed_at_the_stern_turns_it_later_and_what_floats_tail_down_never_turns()
     {
-        double[] ways = [.. new[] { 0.0, 0.5, 1.0 }.Select(chi => Run(Walker() with { SternShedding = chi }).Push.TurnM!.Value)];
+        double[] ways = [.. new[] { 0.0, 0.25, 0.5 }.Select(chi => Run(Walker() with { SternShedding = chi }).Push.TurnM!.Value)];
         Assert.True(ways[0] < ways[1] && ways[1] < ways[2]);
         PoolResult slanted = Run(Walker() with { Ballast = [new BallastSpec(0.006, -0.045, -0.006)] });
         Assert.True(slanted.RestTrimDeg > 30.0);
@@ -122,15 +122,15 @@ public sealed class PoolRunTests
     [Fact]
     public void The_way_of_a_push_does_not_depend_on_its_speed()
     {
-        double Way(double speed) => Run(Walker(), Task with { PushSpeedMS = speed }).Push.TurnM!.Value;
+        double Way(double speed) => Run(Walker() with { SternShedding = 0.25 }, Task with { PushSpeedMS = speed }).Push.TurnM!.Value;
         Assert.Equal(Way(0.15), Way(0.3), 0.1 * Way(0.15));
     }
 
     [Fact]
     public void A_lure_with_little_buoyancy_and_its_weight_ahead_is_pulled_under()
     {
-        LureSpec heavy = Walker() with { MassKg = 0.025, Ballast = [new BallastSpec(0.0025, 0.030, -0.006)] };
-        PoolResult p = Run(heavy, Task with { SpeedsMS = [0.15, 0.6] });
+        LureSpec heavy = Walker() with { MassKg = 0.025, Ballast = [new BallastSpec(0.0025, 0.040, -0.006)] };
+        PoolResult p = Run(heavy, Task with { SpeedsMS = [0.15, 0.5] });
         Assert.Equal(TowCourse.Dives, p.Course);
         Assert.True(p.Tow[1].NoseHeightM < -0.02);
         Assert.NotEqual(TowCourse.Dives, Run(Walker()).Course);
