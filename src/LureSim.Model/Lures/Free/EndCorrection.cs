@@ -1,60 +1,40 @@
-using LureSim.Numerics;
 using MathNet.Numerics.LinearAlgebra;
 
 namespace LureSim.Model.Lures.Free;
 
 /// <summary>
-/// Puts the end corrections of <see cref="HullAddedMass"/> (k2 of the equal spheroid in sway, J in yaw) into the sections: a factor
-/// k(x) = k0 + k1 s + k2 s^2, s = 2x/L, so that mass, coupling and inertia of the resting hull come out as there. Held at 0 or more, which only
-/// touches the last few per cent of the length of very stubby hulls.
+/// The end corrections of the equal spheroid (k2 moving across, J turning, exact over strip theory) put into the sections: a factor
+/// k(x) = k0 + k1 s + k2 s^2, s = 2x/L, so that with all sections in the water alike mass, coupling and inertia are k2, k2 and J times those of the
+/// strips. It belongs to the hull, not to the place where the hull floats: a tail-down hull keeps its nose when it is towed flat. Held at 0 or more,
+/// which only touches the last few per cent of the length of very stubby hulls.
 /// </summary>
 internal static class EndCorrection
 {
-    /// <summary>The constants with their end corrections.</summary>
-    /// <param name="plain">Constants with a factor of rho.</param>
-    /// <param name="f">Lure at rest.</param>
-    /// <param name="wanted">Added mass at rest, about G.</param>
-    public static NodeWater Fit(NodeWater plain, FloatingLure f, HullAddedMass wanted)
+    /// <summary>k, node by node.</summary>
+    /// <param name="nodes">Sections.</param>
+    /// <param name="lengthM">L, m.</param>
+    /// <param name="slenderness">Of the equal spheroid, see <see cref="WettedForm.SlendernessAcross"/>.</param>
+    public static double[] Of(HullNodes nodes, double lengthM, double slenderness)
     {
-        ArgumentNullException.ThrowIfNull(plain);
-        ArgumentNullException.ThrowIfNull(f);
-        ArgumentNullException.ThrowIfNull(wanted);
-        HullNodes nodes = plain.Nodes;
-        Attitude a = f.State.Attitude;
-        var water = new WaterAxes(a.HeightM, a.Up);
-        var cut = new NodeCut(nodes);
-        cut.Set(water);
-        var added = new NodeAddedMass(plain, cut);
-        added.Set(water, 0.0, Vec3.Zero);
-        double[] ahead = Array.ConvertAll(nodes.X, x => f.AheadM(x, 0.0));
-        return plain with
-        {
-            SwayKgM3 = Corrected(plain, added.Sway, ahead, f.Hull.LengthM, [wanted.SwayKg, wanted.SwayYawKgM, wanted.YawKgM2]),
-            HeaveKgM3 = Corrected(plain, added.Heave, ahead, f.Hull.LengthM, [wanted.HeaveKg, wanted.HeaveSumKgM, wanted.PitchKgM2]),
-        };
-    }
-
-    private static double[] Corrected(NodeWater plain, double[] perMetre, double[] ahead, double lengthM, double[] wanted)
-    {
-        HullNodes nodes = plain.Nodes;
-        var moments = Matrix<double>.Build.Dense(3, 3);
+        ArgumentNullException.ThrowIfNull(nodes);
+        var m = new double[5];
         for (int j = 0; j < HullNodes.Count; j++)
         {
-            double mass = perMetre[j] * nodes.Width[j], s = 2.0 * nodes.X[j] / lengthM, arm = ahead[j] / lengthM;
-            for (int row = 0; row < 3; row++)
+            double part = Math.Sqrt(nodes.Breadth2[j] * nodes.Height2[j]) * nodes.Width[j], s = 2.0 * nodes.X[j] / lengthM;
+            for (int power = 0; power < m.Length; power++)
             {
-                double m = mass * Math.Pow(arm, row);
-                moments[row, 0] += m;
-                moments[row, 1] += m * s;
-                moments[row, 2] += m * s * s;
+                m[power] += part * Math.Pow(s, power);
             }
         }
 
-        Vector<double> k = moments.Solve(Vector<double>.Build.Dense([wanted[0], wanted[1] / lengthM, wanted[2] / (lengthM * lengthM)]));
+        // J belongs to turning about the centre of the sections; the way of that centre is moving across, with k2.
+        double k2 = Spheroid.Sway(slenderness), turning = Spheroid.YawOverStrips(slenderness), centre = m[1] * m[1] / m[0];
+        Vector<double> k = Matrix<double>.Build.DenseOfArray(new[,] { { m[0], m[1], m[2] }, { m[1], m[2], m[3] }, { m[2], m[3], m[4] } })
+            .Solve(Vector<double>.Build.Dense([k2 * m[0], k2 * m[1], (turning * (m[2] - centre)) + (k2 * centre)]));
         return Array.ConvertAll(nodes.X, x =>
         {
             double s = 2.0 * x / lengthM;
-            return plain.DensityKgM3 * Math.Max(0.0, k[0] + (s * (k[1] + (s * k[2]))));
+            return Math.Max(0.0, k[0] + (s * (k[1] + (s * k[2]))));
         });
     }
 }

@@ -80,7 +80,7 @@ internal sealed class FreeForces
     {
         double energy = (0.5 * Mass.Square(_nu)) + (_hull.MassKg * FloatingLure.GravityMS2 * s.Place(_hull.Centre).Z);
         WaterAxes water = s.Water;
-        (double volume, Vec3 moment) = NodeSums.Volume(_hull.Water.Nodes, _cut, water);
+        (double volume, Vec3 moment) = NodeSums.Volume(_hull.Water.Nodes, water);
         energy -= _hull.Water.DensityKgM3 * FloatingLure.GravityMS2 * ((volume * water.Height) + Vec3.Dot(water.Up, moment));
         foreach (FreeHook hook in _hull.Hooks)
         {
@@ -110,7 +110,7 @@ internal sealed class FreeForces
 
     private Vec3 AddBuoyancy(in WaterAxes water)
     {
-        (VolumeM3, Vec3 moment) = NodeSums.Volume(_hull.Water.Nodes, _cut, water);
+        (VolumeM3, Vec3 moment) = NodeSums.Volume(_hull.Water.Nodes, water);
         double unit = _hull.Water.DensityKgM3 * FloatingLure.GravityMS2, weight = -_hull.MassKg * FloatingLure.GravityMS2;
         Vec3 n = water.Up;
         AddForce(((unit * VolumeM3) + weight) * n, Vec3.Cross((unit * moment) + (weight * _hull.Centre), n));
@@ -122,8 +122,9 @@ internal sealed class FreeForces
         HullNodes nodes = _hull.Water.Nodes;
         Drag.Clear();
         NodeSums.Moments(nodes, _drag.Across, nodes.IsRound ? NoArms : _drag.AcrossArm).AddTo(Drag.Upper, water.OutZ, -water.OutY);
+        NodeSums.Moments(nodes, _drag.EnteringAcross, _centreArm).Scaled(water.OutZ).AddTo(Drag.Upper, water.OutZ, -water.OutY);
         NodeSums.Moments(nodes, _drag.Up, _centreArm).Scaled(water.OutY).AddTo(Drag.Upper, water.OutY, water.OutZ);
-        double wet = VolumeM3 / _hull.RestVolumeM3;
+        double wet = Math.Max(0.0, VolumeM3 / _hull.RestVolumeM3);
         double along = _nu[0] + (_nu[4] * centre.Z) - (_nu[5] * centre.Y);
         SetDirection(new Vec3(1.0, 0.0, 0.0), centre);
         Drag.AddSquare(_hull.AxialDragKgM * wet * Math.Abs(along), _g);
@@ -169,7 +170,7 @@ internal sealed class FreeForces
         HullNodes nodes = _hull.Water.Nodes;
         for (int j = stern.From; j < stern.To; j++)
         {
-            double wy = _nu[1] + (_nu[5] * nodes.X[j]) - (_nu[3] * nodes.Centre[j]), wz = _nu[2] - (_nu[4] * nodes.X[j]);
+            double x = stern.PlaceM[j], wy = _nu[1] + (_nu[5] * x) - (_nu[3] * nodes.Centre[j]), wz = _nu[2] - (_nu[4] * x);
             double length = stern.BehindM[j];
             ph += length * Math.Min(Share(_added.Sway, j), 2.0 * h0) * ((wy * hy) + (wz * hz));
             pv += length * Math.Min(Share(_added.Heave, j), 2.0 * v0) * ((wy * vy) + (wz * vz));
@@ -188,12 +189,12 @@ internal sealed class FreeForces
     private double Munk(double[] perMetre, FreeStern stern) =>
         ((1.0 - stern.Weight) * Share(perMetre, stern.Node)) + (stern.Weight * Share(perMetre, stern.Node + 1));
 
-    // A section's part of the Munk moment, kg/m: its added mass less its share of that in surge.
+    // A section's part of the Munk moment, kg/m: its added mass moving across less its share of that in surge.
     private double Share(double[] perMetre, int node)
     {
-        HullNodes nodes = _hull.Water.Nodes;
-        double area = Math.Sqrt(nodes.Breadth2[node] * nodes.Height2[node]) * _cut.Share[node];
-        return Math.Max(0.0, perMetre[node] - (_hull.Water.SurgeShare * _hull.Water.DensityKgM3 * area));
+        NodeWater water = _hull.Water;
+        double area = Math.Sqrt(water.Nodes.Breadth2[node] * water.Nodes.Height2[node]) * _cut.Share[node];
+        return Math.Max(0.0, (water.EvenShare[node] * perMetre[node]) - (water.SurgeShare * water.DensityKgM3 * area));
     }
 
     private void AddHooks(in FreeMotionState s)

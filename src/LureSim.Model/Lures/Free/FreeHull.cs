@@ -18,7 +18,8 @@ internal sealed record FreeHook(Vec3 Place, double AcrossKgM, double AlongKgM, d
 /// <param name="From">First node behind it.</param>
 /// <param name="To">Node after the last behind it.</param>
 /// <param name="BehindM">Length of axis that each node stands for behind x0, m.</param>
-internal sealed record FreeStern(double XM, double CentreZM, int Node, double Weight, int From, int To, double[] BehindM);
+/// <param name="PlaceM">Middle of that length, m: all of it behind x0, so that the law never gives energy (see <see cref="SternShedding"/>).</param>
+internal sealed record FreeStern(double XM, double CentreZM, int Node, double Weight, int From, int To, double[] BehindM, double[] PlaceM);
 
 /// <summary>The lure in six degrees of freedom: what does not change with attitude and speed. Body axes of <see cref="IHull"/>, origin O at the
 /// middle of the length on the axis.</summary>
@@ -46,8 +47,14 @@ internal sealed class FreeHull
             Spheroid.Surge(form.SlendernessAlong),
             0.5 * f.Water.DensityKgM3 * f.Spec.CrossFlowCd * FiniteLength.Factor(form.SlendernessAcross),
             f.Spec.NoseDamping);
-        Water = EndCorrection.Fit(plain, f, HullAddedMass.Of(f, form));
-        RestVolumeM3 = RestVolume(nodes, new WaterAxes(a.HeightM, a.Up));
+        double[] ends = EndCorrection.Of(nodes, f.Hull.LengthM, form.SlendernessAcross);
+        double across = Spheroid.Sway(form.SlendernessAcross);
+        Water = plain with
+        {
+            AddedKgM3 = Array.ConvertAll(ends, k => f.Water.DensityKgM3 * k),
+            EvenShare = Array.ConvertAll(ends, k => k > 0.0 ? across / k : 0.0),
+        };
+        RestVolumeM3 = NodeSums.Volume(nodes, new WaterAxes(a.HeightM, a.Up)).Volume;
         VolumeM3 = f.Hull.VolumeM3();
         SurgeAddedKg = HullAddedMass.Of(f, form).SurgeKg;
         AxialDragKgM = HullResistance.AxialKgM(f, form);
@@ -125,13 +132,6 @@ internal sealed class FreeHull
         return new FreeMotionState(new Vec3(tieX - tie.X, tieY - tie.Y, a.HeightM), frame, Vec3.Zero, Vec3.Zero);
     }
 
-    private static double RestVolume(HullNodes nodes, in WaterAxes rest)
-    {
-        var cut = new NodeCut(nodes);
-        cut.Set(rest);
-        return NodeSums.Volume(nodes, cut, rest).Volume;
-    }
-
     // Torque of the oscillating layer on a turning cylinder: surface r^2 sqrt(rho mu omega/2), Stokes 1851.
     private static double Skin(FloatingLure f, HullNodes nodes)
     {
@@ -159,19 +159,20 @@ internal sealed class FreeHull
 
     private static FreeStern SternOf(HullForm hull, HullNodes nodes, double x0)
     {
-        var behind = new double[HullNodes.Count];
+        double[] behind = new double[HullNodes.Count], place = new double[HullNodes.Count];
         int node = 0;
         for (int j = 0; j < HullNodes.Count; j++)
         {
             double from = 0.5 * (nodes.X[Math.Max(0, j - 1)] + nodes.X[j]), to = 0.5 * (nodes.X[j] + nodes.X[Math.Min(HullNodes.Count - 1, j + 1)]);
             behind[j] = x0 < 0.0 ? Math.Clamp(x0 - from, 0.0, to - from) : Math.Clamp(to - x0, 0.0, to - from);
+            place[j] = x0 < 0.0 ? from + (0.5 * behind[j]) : to - (0.5 * behind[j]);
             node = nodes.X[j] <= x0 ? j : node;
         }
 
         node = Math.Min(node, HullNodes.Count - 2);
         double weight = (x0 - nodes.X[node]) / (nodes.X[node + 1] - nodes.X[node]);
         return new FreeStern(
-            x0, hull.SectionAt(x0).CentreZM, node, weight, Array.FindIndex(behind, b => b > 0.0), Array.FindLastIndex(behind, b => b > 0.0) + 1, behind);
+            x0, hull.SectionAt(x0).CentreZM, node, weight, Array.FindIndex(behind, b => b > 0.0), Array.FindLastIndex(behind, b => b > 0.0) + 1, behind, place);
     }
 
     private static Symmetric6 RigidMass(LureMass mass)

@@ -60,7 +60,7 @@ internal sealed class NodeAddedMass
         Vector<double> rise = new(lift), riseX = new(upRate.X), riseZ = new(upRate.Z), inverse = new(per), tilting = new(tilt * per);
         ref double x = ref First(nodes.X), z = ref First(nodes.Centre), b = ref First(nodes.Breadth2), c = ref First(nodes.Height2);
         ref double level = ref First(_cut.Level), half = ref First(_cut.HalfHeight), across = ref First(HalfBreadth2);
-        ref double swayOf = ref First(_water.SwayKgM3), heaveOf = ref First(_water.HeaveKgM3);
+        ref double density = ref First(_water.AddedKgM3);
         ref double sway = ref First(Sway), heave = ref First(Heave), swayRate = ref First(SwayRate), heaveRate = ref First(HeaveRate);
         for (nuint j = 0; j < HullNodes.Count; j += (nuint)Width)
         {
@@ -70,11 +70,11 @@ internal sealed class NodeAddedMass
             Vector<double> up = rise + (riseX * Load(ref x, j)) + (riseZ * Load(ref z, j));
             Vector<double> rate = -(inverse * up / he) - (t * (tilting + (widen / (he * he))));
             (Vector<double> s, Vector<double> ds, Vector<double> v, Vector<double> dv) = Functions(j, t);
-            Vector<double> kh = Load(ref swayOf, j), kv = Load(ref heaveOf, j);
-            Store(kh * he2 * s, ref sway, j);
-            Store(kv * we2 * v, ref heave, j);
-            Store(kh * ((he2 * ds * rate) + (widen * (s + s))), ref swayRate, j);
-            Store(kv * ((we2 * dv * rate) - (widen * (v + v))), ref heaveRate, j);
+            Vector<double> k = Load(ref density, j);
+            Store(k * he2 * s, ref sway, j);
+            Store(k * we2 * v, ref heave, j);
+            Store(k * ((he2 * ds * rate) + (widen * (s + s))), ref swayRate, j);
+            Store(k * ((we2 * dv * rate) - (widen * (v + v))), ref heaveRate, j);
             Store(we2, ref across, j);
         }
     }

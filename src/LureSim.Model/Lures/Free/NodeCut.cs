@@ -5,10 +5,8 @@ using static LureSim.Model.Lines.Chain.Lanes;
 namespace LureSim.Model.Lures.Free;
 
 /// <summary>
-/// The hull's sections cut by the flat water at one attitude: level, immersed share, and the integrals over the level that make the volume of a
-/// strip exact. With t the level over the section's centre in half-heights: share = pi - acos t + t sqrt(1 - t^2) (times b c), its first moment
-/// -(2/3)(1 - t^2)^(3/2), and the indefinite integrals of share, t share and moment. Beyond 1 all is wet, below -1 dry.
-/// acos: Abramowitz and Stegun 4.4.46, error 2e-8.
+/// The hull's sections cut by the flat water at one attitude: level and immersed share. With t the level over the section's centre in half-heights:
+/// share = pi - acos t + t sqrt(1 - t^2) (times b c). Beyond 1 all is wet, below -1 dry. acos: Abramowitz and Stegun 4.4.46, error 2e-8.
 /// </summary>
 internal sealed class NodeCut
 {
@@ -39,15 +37,6 @@ internal sealed class NodeCut
     /// <summary>Immersed share times pi: 0 dry, pi wet.</summary>
     public double[] Share { get; } = New();
 
-    /// <summary>Integral of the share over t.</summary>
-    public double[] ShareSum { get; } = New();
-
-    /// <summary>Integral of t times the share.</summary>
-    public double[] ShareMoment { get; } = New();
-
-    /// <summary>Integral of the first moment of the share.</summary>
-    public double[] DepthSum { get; } = New();
-
     /// <summary>Cuts all sections.</summary>
     /// <param name="water">Attitude.</param>
     public void Set(in WaterAxes water)
@@ -68,32 +57,26 @@ internal sealed class NodeCut
         SetShares();
     }
 
-    private static double[] New() => new double[HullNodes.Count + Width];
+    private static double[] New() => new double[HullNodes.Count];
 
     private void SetShares()
     {
-        Vector<double> one = Vector<double>.One, pi = new(Math.PI), quarter = new(0.25), third = new(1.0 / 3.0), half = new(0.5);
-        ref double level = ref First(Level), angle = ref First(Angle), root = ref First(Root);
-        ref double share = ref First(Share), sum = ref First(ShareSum), moment = ref First(ShareMoment), depth = ref First(DepthSum);
+        Vector<double> one = Vector<double>.One, pi = new(Math.PI);
+        ref double level = ref First(Level), angle = ref First(Angle), root = ref First(Root), share = ref First(Share);
         for (nuint j = 0; j < HullNodes.Count; j += (nuint)Width)
         {
-            Vector<double> t = Load(ref level, j);
-            Vector<double> tc = Vector.Min(one, Vector.Max(-one, t)), over = Vector.Max(one, t);
-            Vector<double> a = Acos(tc);
-            Vector<double> square = tc * tc, s = Vector.SquareRoot(one - square), ts = tc * s;
-            Vector<double> asin = (half * pi) - a;
+            Vector<double> tc = Vector.Min(one, Vector.Max(-one, Load(ref level, j)));
+            Vector<double> a = Acos(tc), s = Vector.SquareRoot(one - (tc * tc));
             Store(a, ref angle, j);
             Store(s, ref root, j);
-            Store(pi - a + ts, ref share, j);
-            Store((tc * (pi - a)) + s - (third * s * s * s) + (pi * (over - one)), ref sum, j);
-            Vector<double> inner = (half * square * (pi - a)) - (quarter * (asin - ts)) + (new Vector<double>(0.125) * (asin - (ts * (one - (square + square)))));
-            Store(inner + (half * pi * ((over * over) - one)), ref moment, j);
-            Store(new Vector<double>(-1.0 / 12.0) * ((ts * (new Vector<double>(5.0) - (square + square))) + (new Vector<double>(3.0) * asin)), ref depth, j);
+            Store(pi - a + (tc * s), ref share, j);
         }
     }
 
+    /// <summary>acos of values from -1 to 1.</summary>
+    /// <param name="t">Values.</param>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector<double> Acos(Vector<double> t)
+    public static Vector<double> Acos(Vector<double> t)
     {
         Vector<double> x = Vector.Abs(t);
         Vector<double> p = new(-0.0012624911);

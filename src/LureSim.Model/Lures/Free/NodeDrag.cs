@@ -29,8 +29,11 @@ internal sealed class NodeDrag
         (_water, _cut, _added) = (water, cut, added);
     }
 
-    /// <summary>d_h, kg/(m s).</summary>
+    /// <summary>d_h without what goes under, kg/(m s).</summary>
     public double[] Across { get; } = new double[HullNodes.Count];
+
+    /// <summary>Part of sections that go under, max(0, a_h'), kg/(m s): at their own arm, where their momentum is.</summary>
+    public double[] EnteringAcross { get; } = new double[HullNodes.Count];
 
     /// <summary>d_v, kg/(m s).</summary>
     public double[] Up { get; } = new double[HullNodes.Count];
@@ -57,7 +60,7 @@ internal sealed class NodeDrag
         ref double b2 = ref First(nodes.Breadth2), c2 = ref First(nodes.Height2);
         ref double level = ref First(_cut.Level), halfHeight = ref First(_cut.HalfHeight), root = ref First(_cut.Root), share = ref First(_cut.Share);
         ref double heave = ref First(_added.Heave), swayRate = ref First(_added.SwayRate), heaveRate = ref First(_added.HeaveRate), across2 = ref First(_added.HalfBreadth2);
-        ref double across = ref First(Across), up = ref First(Up), arm = ref First(AcrossArm);
+        ref double across = ref First(Across), entering = ref First(EnteringAcross), up = ref First(Up), arm = ref First(AcrossArm);
         for (nuint j = 0; j < HullNodes.Count; j += (nuint)Width)
         {
             Vector<double> xj = Load(ref x, j), zj = Load(ref z, j), s = Load(ref root, j), he = Load(ref halfHeight, j), we2 = Load(ref across2, j);
@@ -70,7 +73,8 @@ internal sealed class NodeDrag
             Vector<double> area = Vector.SquareRoot(Load(ref b2, j) * Load(ref c2, j)) * Load(ref share, j);
             Vector<double> waves = Vector.SquareRoot(wave * surface * ((rho * area) + Load(ref heave, j)));
             Vector<double> enterH = Load(ref swayRate, j), enterV = Load(ref heaveRate, j);
-            Store((speed * he * (one + tc)) + Vector.Max(zero, enterH), ref across, j);
+            Store(speed * he * (one + tc), ref across, j);
+            Store(Vector.Max(zero, enterH), ref entering, j);
             Store((speed * wide) + waves + Vector.Max(zero, enterV), ref up, j);
             Store((zj * ez) + (half * (we2 - (he * he)) * (one - tc) / he), ref arm, j);
             sum += Load(ref width, j) * ((enterH * wh * wh) + (enterV * wv * wv));

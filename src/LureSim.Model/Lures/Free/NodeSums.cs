@@ -8,6 +8,8 @@ namespace LureSim.Model.Lures.Free;
 /// <summary>Sums over nodes and strips.</summary>
 internal static class NodeSums
 {
+    private const double LeastExtentM = 1e-9;
+
     /// <summary>Moments of a coefficient per metre.</summary>
     /// <param name="nodes">Sections.</param>
     /// <param name="perMetre">Coefficient, one a node.</param>
@@ -44,61 +46,78 @@ internal static class NodeSums
         return new NodeMoments(Vector.Sum(s), Vector.Sum(sx), Vector.Sum(sxx), Vector.Sum(sa), Vector.Sum(sxa), Vector.Sum(saa));
     }
 
-    /// <summary>Volume under water and its first moments in body axes, m3 and m4: exact where level and section are linear along a strip.</summary>
+    /// <summary>Volume under water and its first moments in body axes, m3 and m4. Every strip is an elliptic cylinder cut by the inclined water
+    /// exactly, so that force and moment are the slopes of one potential and no motion makes energy.</summary>
     /// <param name="nodes">Sections.</param>
-    /// <param name="cut">Sections as they are cut.</param>
     /// <param name="water">Attitude.</param>
-    public static (double Volume, Vec3 Moment) Volume(HullNodes nodes, NodeCut cut, in WaterAxes water)
+    public static (double Volume, Vec3 Moment) Volume(HullNodes nodes, in WaterAxes water)
     {
         double oy = water.OutY, oz = water.OutZ;
-        Vector<double> volume = default, alongX = default, alongY = default, alongZ = default, yy = new(oy * oy), zz = new(oz * oz);
-        ref double x = ref First(nodes.StripX), size = ref First(nodes.StripSize), moment = ref First(nodes.StripMoment), width = ref First(nodes.StripWidth);
+        Vector<double> volume = default, alongX = default, alongZ = default, downY = default, downZ = default;
+        Vector<double> yy = new(oy * oy), zz = new(oz * oz), half = new(0.5);
+        Vector<double> height = new(water.Height), slope = new(water.Up.X), lift = new(water.Up.Z), per = new(-1.0 / water.Tilt), least = new(LeastExtentM);
+        ref double x = ref First(nodes.StripX), size = ref First(nodes.StripSize), width = ref First(nodes.StripWidth);
         ref double b2 = ref First(nodes.StripBreadth2), c2 = ref First(nodes.StripHeight2), z = ref First(nodes.StripCentre);
         for (nuint j = 0; j < HullNodes.Count; j += (nuint)Width)
         {
-            (Vector<double> mean, Vector<double> first, Vector<double> depth) = Strip(cut, j);
-            Vector<double> v = Load(ref size, j), m = Load(ref moment, j), w = Load(ref width, j), middle = Load(ref x, j);
-
-            // Section size over the strip: mean and slope; the slope's own share is 12 m/w^2 times the first moment of the wet share.
-            Vector<double> perWidth = Vector.ConditionalSelect(Vector.GreaterThan(w, Vector<double>.Zero), Vector<double>.One / w, Vector<double>.Zero);
-            Vector<double> wet = (v * mean) + (new Vector<double>(12.0) * m * perWidth * first);
+            Vector<double> v = Load(ref size, j), w = Load(ref width, j), middle = Load(ref x, j), centre = Load(ref z, j);
             Vector<double> breadth2 = Load(ref b2, j), height2 = Load(ref c2, j);
-            Vector<double> extent = Vector.Max(new Vector<double>(1e-9), Vector.SquareRoot((yy * breadth2) + (zz * height2)));
-            Vector<double> down = v * depth / extent;
+            Vector<double> extent = Vector.Max(least, Vector.SquareRoot((yy * breadth2) + (zz * height2)));
+            Vector<double> scale = per / extent, rise = half * slope * w, h = height + (slope * middle) + (lift * centre);
+            (Vector<double> mean, Vector<double> first, Vector<double> depth) = Strip(scale * (h - rise), scale * (h + rise));
+            Vector<double> wet = v * mean, down = v * depth / extent;
             volume += wet;
-            alongX += (wet * middle) + (v * w * first) + (m * mean);
-            alongY += down * breadth2;
-            alongZ += (wet * Load(ref z, j)) + (down * height2);
+            alongX += (wet * middle) + (v * w * first);
+            alongZ += wet * centre;
+            downY += down * breadth2;
+            downZ += down * height2;
         }
 
-        return (Vector.Sum(volume), new Vec3(Vector.Sum(alongX), oy * Vector.Sum(alongY), oz * Vector.Sum(alongZ)));
+        return (Vector.Sum(volume), new Vec3(Vector.Sum(alongX), oy * Vector.Sum(downY), Vector.Sum(alongZ) + (oz * Vector.Sum(downZ))));
     }
 
-    // Over one strip with linear level: mean of the share, its first moment in strip lengths, mean of the depth moment. Nearly flat, the differences
-    // of the integrals would cancel; there the corrected trapezoid is exact to the fourth order.
+    // Over one strip with linear level: mean of the share, its first moment in strip lengths, mean of the depth moment -(2/3)(1 - t^2)^(3/2).
+    // Nearly flat, the differences of the integrals would cancel; there the corrected trapezoid is exact to the fourth order.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static (Vector<double> Mean, Vector<double> First, Vector<double> Depth) Strip(NodeCut cut, nuint j)
+    private static (Vector<double> Mean, Vector<double> First, Vector<double> Depth) Strip(Vector<double> ta, Vector<double> tb)
     {
-        Vector<double> flat = new(0.05), one = Vector<double>.One, half = new(0.5), twelfth = new(1.0 / 12.0);
-        ref double level = ref First(cut.Level), share = ref First(cut.Share), root = ref First(cut.Root);
-        ref double sum = ref First(cut.ShareSum), moment = ref First(cut.ShareMoment), depth = ref First(cut.DepthSum);
-        Vector<double> ta = Load(ref level, j), tb = Load(ref level, j + 1), d = tb - ta;
-        Vector<double> fa = Load(ref share, j), fb = Load(ref share, j + 1), sa = Load(ref root, j), sb = Load(ref root, j + 1);
+        Vector<double> flat = new(0.05), one = Vector<double>.One, half = new(0.5), twelfth = new(1.0 / 12.0), third = new(-1.0 / 3.0), two = new(2.0);
+        Vector<double> d = tb - ta, ca = Vector.Min(one, Vector.Max(-one, ta)), cb = Vector.Min(one, Vector.Max(-one, tb));
+        (Vector<double> aa, Vector<double> ab) = (NodeCut.Acos(ca), NodeCut.Acos(cb));
+        Vector<double> sa = Vector.SquareRoot(one - (ca * ca)), sb = Vector.SquareRoot(one - (cb * cb));
+
+        // Slopes over t: share 2 s, depth moment 2 t s.
+        Vector<double> shares = (ca * sa) - aa, other = (cb * sb) - ab;
+        Vector<double> mean = new Vector<double>(Math.PI) + (half * (shares + other)) - (twelfth * d * two * (sb - sa));
+        Vector<double> first = twelfth * (other - shares);
+        Vector<double> deep = (third * ((sa * sa * sa) + (sb * sb * sb))) - (twelfth * d * two * ((cb * sb) - (ca * sa)));
+        if (Vector.LessThanAll(Vector.Abs(d), flat))
+        {
+            return (mean, first, deep);
+        }
+
         Vector<long> steep = Vector.GreaterThan(Vector.Abs(d), flat);
         Vector<double> inverse = one / Vector.ConditionalSelect(steep, d, one);
-        Vector<double> total = Load(ref sum, j + 1) - Load(ref sum, j);
-        Vector<double> mean = inverse * total, middle = half * (ta + tb);
-        Vector<double> first = inverse * inverse * (Load(ref moment, j + 1) - Load(ref moment, j) - (middle * total));
-        Vector<double> deep = inverse * (Load(ref depth, j + 1) - Load(ref depth, j));
-
-        // Slopes over t: share 2 s, depth moment -(2/3) s^3 has 2 t s.
-        Vector<double> flatMean = (half * (fa + fb)) - (twelfth * d * ((sb + sb) - (sa + sa)));
-        Vector<double> third = new(-1.0 / 3.0), two = new(2.0);
-        Vector<double> ca = Vector.Min(one, Vector.Max(-one, ta)), cb = Vector.Min(one, Vector.Max(-one, tb));
-        Vector<double> flatDeep = (third * ((sa * sa * sa) + (sb * sb * sb))) - (twelfth * d * two * ((cb * sb) - (ca * sa)));
+        (Vector<double> sumA, Vector<double> momentA, Vector<double> depthA) = Integrals(ta, ca, aa, sa);
+        (Vector<double> sumB, Vector<double> momentB, Vector<double> depthB) = Integrals(tb, cb, ab, sb);
+        Vector<double> total = sumB - sumA;
         return (
-            Vector.ConditionalSelect(steep, mean, flatMean),
-            Vector.ConditionalSelect(steep, first, twelfth * (fb - fa)),
-            Vector.ConditionalSelect(steep, deep, flatDeep));
+            Vector.ConditionalSelect(steep, inverse * total, mean),
+            Vector.ConditionalSelect(steep, inverse * inverse * (momentB - momentA - (half * (ta + tb) * total)), first),
+            Vector.ConditionalSelect(steep, inverse * (depthB - depthA), deep));
+    }
+
+    // Indefinite integrals over t of the share, of t times the share, and of the depth moment.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static (Vector<double> Share, Vector<double> Moment, Vector<double> Depth) Integrals(
+        Vector<double> t, Vector<double> tc, Vector<double> a, Vector<double> s)
+    {
+        Vector<double> one = Vector<double>.One, pi = new(Math.PI), quarter = new(0.25), third = new(1.0 / 3.0), half = new(0.5);
+        Vector<double> over = Vector.Max(one, t), square = tc * tc, ts = tc * s, asin = (half * pi) - a;
+        Vector<double> inner = (half * square * (pi - a)) - (quarter * (asin - ts)) + (new Vector<double>(0.125) * (asin - (ts * (one - (square + square)))));
+        return (
+            (tc * (pi - a)) + s - (third * s * s * s) + (pi * (over - one)),
+            inner + (half * pi * ((over * over) - one)),
+            new Vector<double>(-1.0 / 12.0) * ((ts * (new Vector<double>(5.0) - (square + square))) + (new Vector<double>(3.0) * asin)));
     }
 }

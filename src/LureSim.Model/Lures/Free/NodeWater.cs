@@ -11,11 +11,11 @@ namespace LureSim.Model.Lures.Free;
 internal sealed record NodeWater(
     HullNodes Nodes, double DensityKgM3, double GravityMS2, double LidFactor, double SurgeShare, double DragKgM3, double WaveDamping)
 {
-    /// <summary>rho times end correction of the added mass in sway, node by node, kg/m3.</summary>
-    public double[] SwayKgM3 { get; init; } = Filled(DensityKgM3);
+    /// <summary>rho times end correction of the added mass, node by node, kg/m3.</summary>
+    public double[] AddedKgM3 { get; init; } = Filled(DensityKgM3);
 
-    /// <summary>The same in heave, kg/m3.</summary>
-    public double[] HeaveKgM3 { get; init; } = Filled(DensityKgM3);
+    /// <summary>Added mass of a section moving across (k2 everywhere, as on a spheroid) over that with its end correction, node by node.</summary>
+    public double[] EvenShare { get; init; } = Filled(1.0);
 
     private static double[] Filled(double value)
     {
