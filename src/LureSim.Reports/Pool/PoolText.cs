@@ -46,8 +46,7 @@ public static class PoolText
     [
         Rest(p),
         $"Towed on {Trade.Fixed(p.Task.TowLineM, 1)} m of line it {PoolWords.Tow(p)}. {TowTells(p)}",
-        $"Pushed along its axis at {Trade.Fixed(p.Task.PushSpeedMS, 2)} m/s with {Trade.Fixed(p.Task.PushDriftRad * 180.0 / Math.PI, 1)} deg of drift it {PoolWords.Push(p)}. "
-            + "The way hardly depends on the speed and tells the same guess without a line.",
+        $"Pushed along its axis at {Trade.Fixed(p.Task.PushSpeedMS, 2)} m/s with {Trade.Fixed(p.Task.PushDriftRad * 180.0 / Math.PI, 1)} deg of drift it {PoolWords.Push(p)}.{PushTells(p)}",
         Coast(p.Coast),
         Roll(p),
         $"Pressed down by {Trade.Digits(1000.0 * Math.Abs(p.Heave.Release))} mm and let go it {PoolWords.Swing(p.Heave, "bobs")}; with the nose pressed down it {PoolWords.Swing(p.Pitch, "nods")}. "
@@ -58,6 +57,10 @@ public static class PoolText
     private static string TowTells(PoolResult p) => Math.Abs(p.RestTrimDeg) <= SlantedDeg
         ? "A level hull that sheds too little side force at its stern sheers; this tow is what would settle lure.stern_shedding."
         : "A hull that floats as slanted as this mostly comes straight whatever it sheds at its stern; a level one would tell more.";
+
+    private static string PushTells(PoolResult p) => Math.Abs(p.RestTrimDeg) > SlantedDeg ? ""
+        : p.Push.TurnM is null ? " With less side force shed at its stern or less drag at its tail it would."
+        : " The way hardly depends on the speed and tells the same guess without a line.";
 
     private static string Rest(PoolResult p) => Math.Abs(p.RestHeelDeg) > 0.5
         ? $"At rest it lies over at {Trade.Fixed(p.RestHeelDeg, 0)} deg of heel, {Trade.Fixed(p.RestTrimDeg, 1)} deg of trim: everything below starts from there."

@@ -36,7 +36,7 @@ public sealed class PoolTextTests
     {
         string text = Words(MadeUpPool.Stiff());
         Assert.Contains("is pulled under from 0.15 to 0.80 m/s", text, StringComparison.Ordinal);
-        Assert.Contains("never turns 45 deg: it ends 6 deg from where it pointed, on the line of the push", text, StringComparison.Ordinal);
+        Assert.Contains("never turns 45 deg: it ends 6 deg from where it pointed, on the line of the push. With less side force", text, StringComparison.Ordinal);
         Assert.Contains("does not lose half of its speed", text, StringComparison.Ordinal);
         Assert.Contains("stands too steep for a roll", text, StringComparison.Ordinal);
         Assert.Contains("let go it comes back without swinging", text, StringComparison.Ordinal);
@@ -52,6 +52,14 @@ public sealed class PoolTextTests
         Assert.Equal(0.24, json.GetProperty("push_turn_m").GetDouble());
         Assert.All((string[])["push_turn_m", "coast_per_m", "roll_period_s", "heave_period_s"], key => Assert.Equal(JsonValueKind.Null, stiff.GetProperty(key).ValueKind));
         Assert.Equal(0.33, stiff.GetProperty("pitch_period_s").GetDouble());
+    }
+
+    [Fact]
+    public void A_slanted_lure_is_not_said_to_tell_what_only_a_level_one_tells()
+    {
+        string text = Words(MadeUpPool.Result() with { RestTrimDeg = 25.0 });
+        Assert.DoesNotContain("would settle lure.stern_shedding", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("The way hardly depends", text, StringComparison.Ordinal);
     }
 
     private static JsonElement Json(PoolResult pool)
