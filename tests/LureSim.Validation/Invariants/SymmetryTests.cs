@@ -80,7 +80,7 @@ public sealed class SymmetryTests
     [Fact]
     public void The_bench_steps_as_the_product_does()
     {
-        Scenario spec = Plain with { Retrieve = Plain.Retrieve! with { HoldDistance = true } };
+        Scenario spec = Plain with { Retrieve = Plain.Retrieve! with { HoldDistance = true, Hull = HullFreedom.Planar } };
         var product = new List<(double Time, double X, double Y, double Heading, double Pull, double Middle)>();
         RetrieveRun.Run(
             spec.Setup, spec.Retrieve!, observer: v => product.Add((v.TimeS, v.LureXM, v.LureYM, v.HeadingRad, v.NosePullN, v.LineZM[v.LineZM.Length / 2]))).Demand();
