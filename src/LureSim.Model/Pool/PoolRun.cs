@@ -63,11 +63,12 @@ public static class PoolRun
 
     private static double HighestM(FloatingLure f)
     {
+        WaterLine water = f.WaterLine;
         double half = 0.5 * f.Hull.LengthM, highest = 0.0;
         foreach (double x in (ReadOnlySpan<double>)[-half, 0.0, half])
         {
             HullSection s = f.Hull.SectionAt(x);
-            highest = Math.Max(highest, f.State.Attitude.HeightOf(new Vec3(x, 0.0, s.CentreZM + s.HalfHeightM)));
+            highest = Math.Max(highest, f.State.Attitude.HeightOf(new Vec3(x, 0.0, s.CentreZM)) + (water.Cos * s.HalfExtentM(water.Ny, water.Nz)));
         }
 
         return highest;

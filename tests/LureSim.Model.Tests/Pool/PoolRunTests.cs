@@ -142,6 +142,9 @@ public sealed class PoolRunTests
         PoolResult p = Run(Walker() with { Ballast = [new BallastSpec(0.0025, -0.012, 0.008)], Hooks = [] }, Task with { SpeedsMS = [0.15] });
         Assert.True(Math.Abs(p.RestHeelDeg) > 90.0);
         Assert.NotEqual(TowCourse.RollsOver, p.Course);
+
+        // It floats half out: half of its height over the water is a few millimetres, which side ever is up.
+        Assert.InRange(-p.Heave.Release, 0.002, 0.005);
     }
 
     [Fact]
