@@ -29,7 +29,7 @@ public sealed class CadenceOptions
 
     private readonly Option<string?> _starts = new("--starts")
     {
-        Description = "Starts per rhythm, so that luck is not reported as a rule; default 6, in a map 3.",
+        Description = "Starts per rhythm, so that luck is not reported as a rule; default 6, in a map 3. Far from any change two of four or more.",
         HelpName = "count",
     };
 
@@ -42,12 +42,12 @@ public sealed class CadenceOptions
 
     private readonly Option<string> _warmUp = new("--warm-up")
     {
-        Description = "Time before twitches count.",
+        Description = "Time before twitches count in a run that does not settle before.",
         HelpName = "time",
         DefaultValueFactory = _ => "18 s",
     };
 
-    private readonly Option<string?> _twitches = new("--twitches") { Description = "Twitches counted; default 24.", HelpName = "count" };
+    private readonly Option<string?> _twitches = new("--twitches") { Description = "Twitches counted in such a run; default 24.", HelpName = "count" };
 
     private readonly Option<string?> _nodes = new("--nodes") { Description = "Line segments of each run; default 40.", HelpName = "count" };
 

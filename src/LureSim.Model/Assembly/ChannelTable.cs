@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace LureSim.Model.Assembly;
 
 /// <summary>Grows channels row by row; the first row names them.</summary>
@@ -30,6 +32,7 @@ internal sealed class ChannelTable
     }
 
     /// <summary>All channels.</summary>
-    public Series ToSeries() =>
-        new([.. _columns.Select(c => new Channel(c.Name, c.Unit, c.Meaning, ValueList.Own(c.Values.ToArray())))]);
+    /// <param name="from">First row.</param>
+    public Series ToSeries(int from = 0) =>
+        new([.. _columns.Select(c => new Channel(c.Name, c.Unit, c.Meaning, ValueList.Own(CollectionsMarshal.AsSpan(c.Values)[from..].ToArray())))]);
 }

@@ -12,6 +12,7 @@ internal sealed class RetrieveRecorder
     private readonly int _stepsPerOutput;
     private readonly ChannelTable _table = new();
     private readonly SnapshotKeeper _snapshots;
+    private readonly SettleWatch? _watch;
     private Vec3 _tipForce;
     private Vec3 _tieForce;
     private double _tipTension;
@@ -28,6 +29,19 @@ internal sealed class RetrieveRecorder
         _parts = parts;
         _stepsPerOutput = stepsPerOutput;
         _snapshots = new SnapshotKeeper(parts);
+        _watch = SettleWatch.Of(parts, WarmUpTwitches);
+    }
+
+    /// <summary>True when the walk has settled and the run is to end for it.</summary>
+    public bool IsSettled => _watch is { IsSettled: true };
+
+    private int WarmUpTwitches
+    {
+        get
+        {
+            RetrieveTask r = _parts.Task;
+            return (int)Math.Ceiling((Math.Min(r.WarmUpS, 2.0 / 3.0 * r.DurationS) / _parts.Twitch.PeriodS) - 1e-9);
+        }
     }
 
     /// <summary>Records the state at rest.</summary>
@@ -67,11 +81,8 @@ internal sealed class RetrieveRecorder
     public RetrieveResult Finish(string? failure, SolverCounters counters)
     {
         Series series = _table.ToSeries();
-        double period = _parts.Twitch.PeriodS;
-        IReadOnlyList<TwitchRecord> twitches = TwitchReader.Read(series, period);
-        RetrieveTask r = _parts.Task;
-        double warmUp = Math.Min(r.WarmUpS, 2.0 / 3.0 * r.DurationS);
-        int skip = Math.Min(Math.Max(0, twitches.Count - PatternFinder.FewestTwitches), (int)Math.Ceiling((warmUp / period) - 1e-9));
+        IReadOnlyList<TwitchRecord> twitches = TwitchReader.Read(series, _parts.Twitch.PeriodS);
+        int skip = IsSettled ? twitches.Count - WalkSettling.Twitches : Math.Min(Math.Max(0, twitches.Count - PatternFinder.FewestTwitches), WarmUpTwitches);
         RetrieveSummary summary = new RetrieveSummarizer(_parts, series, twitches, skip).Summarize();
         return new RetrieveResult(_parts.Setup, _parts.Task, _parts.Hull, series, twitches, _snapshots.Choose(series), summary, counters, failure, skip)
         {
@@ -126,6 +137,7 @@ internal sealed class RetrieveRecorder
         _table.Add("wrist_torque_Nm", "N m", "torque of the hand on the rod in the stroke plane", s.Rod.HandTorque(rate, outputStep, per * _tipForce));
         _table.Add("water_power_W", "W", "power the hull puts into the water", s.Lure.StirW);
         _snapshots.Keep(time, h);
+        _watch?.Look(time, _table);
         (_tipForce, _tieForce, _tipTension, _noseTension, _span) = (Vec3.Zero, Vec3.Zero, 0.0, 0.0, 0.0);
     }
 

@@ -90,6 +90,11 @@ public sealed class RetrieveRun
             {
                 return $"the lure reached the rod at {_time:F2} s; start farther out or shorten the retrieve";
             }
+
+            if (_recorder.IsSettled)
+            {
+                break;
+            }
         }
 
         // Not above, so that NaN is open too.

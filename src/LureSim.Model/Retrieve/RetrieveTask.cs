@@ -33,6 +33,10 @@ public sealed record RetrieveTask(
     /// <summary>Numerical settings.</summary>
     public RetrieveSolverSpec Solver { get; init; } = new();
 
+    /// <summary>True: a twitched run ends as soon as its walk has settled, before its duration and perhaps before the warm-up is over, and its
+    /// figures count the twitches that showed it. Studies of rhythm set it (docs/cadence.md).</summary>
+    public bool EndsWhenSettled { get; init; }
+
     /// <summary>True for a steady pull: no stroke, the line is taken up at the speed of <see cref="TakeUp"/>.</summary>
     public bool IsTow => StrokeM == 0.0;
 

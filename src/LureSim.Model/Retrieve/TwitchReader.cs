@@ -31,7 +31,12 @@ internal static class TwitchReader
         }
     }
 
-    private static TwitchRecord ReadOne(Series series, int from, int to, double start)
+    /// <summary>The record of one twitch.</summary>
+    /// <param name="series">Channels that hold it.</param>
+    /// <param name="from">Its first row.</param>
+    /// <param name="to">First row of the next twitch, which must be there.</param>
+    /// <param name="start">Time of its pull, s.</param>
+    public static TwitchRecord ReadOne(Series series, int from, int to, double start)
     {
         ReadOnlySpan<double> time = series["time_s"], heading = series["heading_deg"], tension = series["nose_tension_N"];
         ReadOnlySpan<double> x = series["lure_x_m"], y = series["lure_y_m"], off = series["heading_off_line_deg"], nose = series["nose_y_m"], clearance = series["hook_clearance_m"];

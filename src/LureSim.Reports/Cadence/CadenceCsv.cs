@@ -48,6 +48,7 @@ public static class CadenceCsv
         row["rhythm_per_s"].Set(Digits(point.PerS));
         row["pattern"].Set(point.Pattern is null ? "failed" : RetrieveFigures.Name(point.Pattern.Value));
         row["lock_share"].Set(Digits(point.LockShare));
+        row["starts"].Set(Digits(point.Outcomes.Count));
         foreach (Figure<RetrieveSummary> figure in Figures)
         {
             (double low, double high) = point.Spread(figure.Of);

@@ -16,7 +16,6 @@ public static class PullSlackTurn
 
     // Smallest width of a panel in the picture, px; only decides whether words fit.
     private const double PanelWidth = 1350;
-    private static readonly OxyColor Pull = ChartStyle.Faint(ChartStyle.Orange, 0.30);
     private static readonly OxyColor Slack = ChartStyle.Faint(ChartStyle.Sky, 0.28);
 
     /// <summary>Builds the picture of three twitches after warm-up.</summary>
@@ -37,13 +36,13 @@ public static class PullSlackTurn
             HeadingAxis(window, heading),
         ]);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Time, s", time[window.From], time[window.To - 1]));
-        ShadePulls(panels, result, window, time, rigid);
+        ShadePulls(panels, result, window, time);
         ShadeSlack(panels, window, time, tension);
         NameSlack(panels, window, time, tension, heading);
 
         Draw(panels, 0, window, time, (rigid, ChartStyle.Vermilion), (slack, ChartStyle.Green), (tip, ChartStyle.Blue));
         panels.Header(0, "Hand and rod tip", new("hand's stroke", ChartStyle.Vermilion), new("tip under load", ChartStyle.Blue),
-            new("slack in the line", ChartStyle.Green), new("hand pulls", Pull, Swatch.Box));
+            new("slack in the line", ChartStyle.Green), new("hand pulls", ChartStyle.Pull, Swatch.Box));
         Draw(panels, 1, window, time, (tension, ChartStyle.Vermilion));
         panels.Header(1, PullWords(tension, window), new HeaderEntry("line slack", Slack, Swatch.Box));
         panels.Level(2, 0, ChartStyle.Grey);
@@ -85,23 +84,13 @@ public static class PullSlackTurn
             : $"Lure: {range}";
     }
 
-    private static void ShadePulls(Panels panels, RetrieveResult result, TwitchWindow window, ValueList<double> time, ValueList<double> rigid)
+    private static void ShadePulls(Panels panels, RetrieveResult result, TwitchWindow window, ValueList<double> time)
     {
-        for (int k = 0; k < window.Count; k++)
+        foreach ((int from, int peak) in window.Pulls(result))
         {
-            (int from, int to) = window.Twitch(result, k);
-            int peak = from;
-            for (int i = from; i < to; i++)
-            {
-                peak = rigid[i] > rigid[peak] + 1e-9 ? i : peak;
-            }
-
-            if (peak > from)
-            {
-                panels.Shade(0, time[from], time[peak], Pull);
-                panels.Strip(1, time[from], time[peak], ChartStyle.Orange);
-                panels.Strip(2, time[from], time[peak], ChartStyle.Orange);
-            }
+            panels.Shade(0, time[from], time[peak], ChartStyle.Pull);
+            panels.Strip(1, time[from], time[peak], ChartStyle.Orange);
+            panels.Strip(2, time[from], time[peak], ChartStyle.Orange);
         }
     }
 

@@ -1,3 +1,4 @@
+using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Drawing;
 
@@ -21,6 +22,12 @@ public static class RetrieveCharts
             charts.Add(SideView.Build(result));
         }
 
+        if (result.Task.Hull != HullFreedom.Planar)
+        {
+            charts.Add(AttitudeSide.Build(result));
+        }
+
+        charts.Add(AttitudeTime.Build(result));
         charts.Add(Loads.Build(result));
         return charts;
     }

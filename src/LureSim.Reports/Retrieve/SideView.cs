@@ -62,7 +62,7 @@ public static class SideView
         {
             YAxisKey = Panels.Key(i),
             X = shot.LureXM,
-            Y = 0,
+            Y = shot.LureZM,
             Size = 11,
             Shape = MarkerType.Circle,
             Fill = ChartStyle.Ink,

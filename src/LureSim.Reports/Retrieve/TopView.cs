@@ -1,5 +1,7 @@
 using LureSim.Model;
+using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
+using LureSim.Numerics;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Text;
@@ -19,6 +21,7 @@ public static class TopView
     public static Chart Build(RetrieveResult result)
     {
         TwitchWindow window = TwitchWindow.Choose(result, Twitches(result));
+        var body = LureBody.Of(result.Setup.Lure);
         ValueList<double> x = result.Series["lure_x_m"], y = result.Series["lure_y_m"];
         PlotModel model = ChartStyle.NewModel(Title(result, window), Subtitle(result));
         // One scale on both axes: a turn of 90 degrees must look like one.
@@ -31,7 +34,7 @@ public static class TopView
         panels.Line(0, noseX[window.From..window.To], noseY[window.From..window.To], ChartStyle.Green, 3);
         for (int k = 0; k < window.Count; k++)
         {
-            AddHull(model, result, window, k);
+            AddHull(model, result, body, window, k);
         }
 
         AddRodArrow(model, result, window, frame);
@@ -64,7 +67,7 @@ public static class TopView
 
     private static OxyColor Fill(bool left) => left ? ChartStyle.Blue : ChartStyle.Orange;
 
-    private static void AddHull(PlotModel model, RetrieveResult result, TwitchWindow window, int k)
+    private static void AddHull(PlotModel model, RetrieveResult result, LureBody body, TwitchWindow window, int k)
     {
         (int from, int to) = window.Twitch(result, k);
         ReadOnlySpan<double> heading = result.Series["heading_deg"];
@@ -87,9 +90,11 @@ public static class TopView
             LineJoin = LineJoin.Round,
             Layer = AnnotationLayer.AboveSeries,
         };
-        outline.Points.AddRange(HullOutline.Outline(result.Hull, x, y, psi));
+        var pose = new Attitude(0.0, result.Series["pitch_deg"][far] * Math.PI / 180, result.Series["roll_deg"][far] * Math.PI / 180);
+        outline.Points.AddRange(body.FromAbove(pose).Select(p => LureBody.Place(x, y, psi, p.X, p.Y)));
         model.Annotations.Add(outline);
-        DataPoint tie = HullOutline.Place(x, y, psi, result.Hull.TieArmM, 0);
+        Vec3 seen = body.Tie(pose);
+        DataPoint tie = LureBody.Place(x, y, psi, seen.X, seen.Y);
         model.Annotations.Add(new PointAnnotation
         {
             YAxisKey = Panels.Key(0),
@@ -104,7 +109,7 @@ public static class TopView
             return;
         }
 
-        DataPoint label = HullOutline.Place(x, y, psi, -0.72 * result.Hull.LengthM, 0);
+        DataPoint label = LureBody.Place(x, y, psi, -0.72 * result.Hull.LengthM, 0);
         model.Annotations.Add(Words($"{window.First + k + 1}", label, HorizontalAlignment.Center));
     }
 

@@ -32,6 +32,18 @@ internal readonly record struct TwitchWindow(int First, int Count, int From, int
         return new TwitchWindow(first, count, from, Math.Min(to, time.Length));
     }
 
+    /// <summary>The same; of a steady pull, which has no twitches to show, the whole run.</summary>
+    /// <param name="result">Retrieve.</param>
+    /// <param name="wanted">Number of twitches.</param>
+    public static TwitchWindow ChooseOrWhole(RetrieveResult result, int wanted) =>
+        result.Task.IsTow ? new TwitchWindow(0, 0, 0, result.Series.Count) : Choose(result, wanted);
+
+    /// <summary>What the window covers: "Twitches 13 to 16".</summary>
+    /// <param name="result">Retrieve.</param>
+    public string Words(RetrieveResult result) => result.Task.IsTow ? "Steady pull"
+        : Count == 0 ? "The whole run"
+        : Count == 1 ? $"Twitch {First + 1}" : $"Twitches {First + 1} to {First + Count}";
+
     /// <summary>First sample at or after a time.</summary>
     /// <param name="time">Times, rising.</param>
     /// <param name="at">Time.</param>
@@ -53,5 +65,29 @@ internal readonly record struct TwitchWindow(int First, int Count, int From, int
         int from = At(time, result.Twitches[First + k].StartS);
         bool last = First + k + 1 >= result.Twitches.Count || k + 1 >= Count;
         return (from, last ? To : At(time, result.Twitches[First + k + 1].StartS));
+    }
+
+    /// <summary>Where the hand pulls: from the start of each twitch of the window to the largest stroke.</summary>
+    /// <param name="result">Retrieve.</param>
+    public IReadOnlyList<(int From, int To)> Pulls(RetrieveResult result)
+    {
+        ReadOnlySpan<double> rigid = result.Series["rigid_stroke_m"];
+        var pulls = new List<(int, int)>();
+        for (int k = 0; k < Count; k++)
+        {
+            (int from, int to) = Twitch(result, k);
+            int peak = from;
+            for (int i = from; i < to; i++)
+            {
+                peak = rigid[i] > rigid[peak] + 1e-9 ? i : peak;
+            }
+
+            if (peak > from)
+            {
+                pulls.Add((from, peak));
+            }
+        }
+
+        return pulls;
     }
 }

@@ -49,16 +49,16 @@ public static class CadenceStudy
         run ??= (setup, task) => StationaryOutcome.Of(setup, task, stop);
         WalkStart[] starts = WalkStart.Spread(plan.Starts);
         RhythmSearch[] searches = [.. trials.Select(t => new RhythmSearch(t.Setup, t.Task, plan))];
-        double expected = (1.0 + RefinementShare) * starts.Length * searches.Sum(s => s.Wanted.Length);
+        double expected = (1.0 + RefinementShare) * starts.Length * searches.Sum(s => s.Wanted.Count);
         int done = 0;
-        for (RhythmSearch[] open = searches; open.Length > 0; open = [.. open.Where(s => s.Wanted.Length > 0)])
+        for (RhythmSearch[] open = searches; open.Length > 0; open = [.. open.Where(s => s.Wanted.Count > 0)])
         {
             (Setup Setup, RetrieveTask Task)[] batch =
             [
-                .. open.SelectMany(s => s.Wanted.SelectMany(f => starts.Select(start => (s.Setup, StationaryRun.Make(s.Task, f, start, plan.Runs))))),
+                .. open.SelectMany(s => s.Wanted.SelectMany(w => w.Starts.Select(i => (s.Setup, StationaryRun.Make(s.Task, w.PerS, starts[i], plan.Runs))))),
             ];
             StationaryOutcome[] outcomes = ParallelRuns.Execute(batch, t => run(t.Setup, t.Task), plan.Threads, Done, stop);
-            HandOut(open, outcomes, starts.Length);
+            HandOut(open, outcomes);
         }
 
         return searches;
@@ -70,15 +70,16 @@ public static class CadenceStudy
         }
     }
 
-    private static void HandOut(RhythmSearch[] open, StationaryOutcome[] outcomes, int starts)
+    private static void HandOut(RhythmSearch[] open, StationaryOutcome[] outcomes)
     {
         int at = 0;
         foreach (RhythmSearch search in open)
         {
-            var own = new IReadOnlyList<StationaryOutcome>[search.Wanted.Length];
-            for (int i = 0; i < own.Length; i++, at += starts)
+            var own = new List<IReadOnlyList<StationaryOutcome>>();
+            foreach (WantedRhythm wanted in search.Wanted)
             {
-                own[i] = outcomes[at..(at + starts)];
+                own.Add(outcomes[at..(at + wanted.Starts.Count)]);
+                at += wanted.Starts.Count;
             }
 
             search.Add(own);

@@ -4,7 +4,7 @@ using LureSim.Model.Retrieve;
 namespace LureSim.Studies.Runs;
 
 /// <summary>
-/// What the rhythm of a retrieve comes to when it goes on as <c>cadence</c> counts it: distance held, its warm-up, twitches and mesh, from the same
+/// What the rhythm of a retrieve comes to when it goes on as <c>cadence</c> counts it: distance held, its length and mesh, from the same
 /// start. A retrieve of 15 s is still settling where the answer stands near the edge of a window (docs/cadence.md).
 /// </summary>
 public static class SettledWalk
@@ -32,6 +32,6 @@ public static class SettledWalk
         return settled.Pattern is not WalkPattern later || later == shown
             ? null
             : FormattableString.Invariant($"the answer to this rhythm depends on how it starts and on how long it goes on: {RetrieveFigures.Name(shown)} in this ")
-                + FormattableString.Invariant($"retrieve, {RetrieveFigures.Name(later)} once settled ({new StationaryPlan().WarmUpS:0.#} s of warm-up, distance held, as cadence counts)");
+                + FormattableString.Invariant($"retrieve, {RetrieveFigures.Name(later)} once settled (distance held, as cadence counts)");
     }
 }

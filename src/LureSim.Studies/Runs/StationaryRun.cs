@@ -4,13 +4,15 @@ namespace LureSim.Studies.Runs;
 
 /// <summary>How long a stationary retrieve runs, and on which mesh. The defaults are argued by measurement in
 /// <c>docs/cadence.md</c>: with 20 segments the glide of a line on the surface film is up to 40 % off, with 40 within 10 %.</summary>
-/// <param name="WarmUpS">Time before twitches count, s.</param>
-/// <param name="Twitches">Twitches counted at least.</param>
+/// <param name="WarmUpS">Time before twitches count, s, in a run that does not settle before.</param>
+/// <param name="Twitches">Twitches counted at least, in such a run.</param>
 /// <param name="Nodes">Line segments.</param>
 /// <param name="StepS">Time step, s.</param>
-public sealed record StationaryPlan(double WarmUpS = 18.0, int Twitches = 24, int Nodes = 40, double StepS = 1e-3);
+/// <param name="ToTheEnd">True: a run goes on to its end even after its walk has settled, to compare with.</param>
+public sealed record StationaryPlan(double WarmUpS = 18.0, int Twitches = 24, int Nodes = 40, double StepS = 1e-3, bool ToTheEnd = false);
 
-/// <summary>Makes one retrieve stationary: the distance is held, so that the answer to a rhythm can be counted.</summary>
+/// <summary>Makes one retrieve stationary: the distance is held, so that the answer to a rhythm can be counted. It ends when its walk has
+/// settled.</summary>
 public static class StationaryRun
 {
     // A retrieve uses at most two thirds of its duration as warm-up.
@@ -33,6 +35,7 @@ public static class StationaryRun
             StartHeadingRad = start.HeadingRad,
             StartSidewaysM = start.SidewaysM,
             WarmUpS = plan.WarmUpS,
+            EndsWhenSettled = !plan.ToTheEnd,
             DurationS = Math.Max(counted, DurationOverWarmUp * plan.WarmUpS),
             Solver = task.Solver with { Nodes = plan.Nodes, StepS = plan.StepS },
         };

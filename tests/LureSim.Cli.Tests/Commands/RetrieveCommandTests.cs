@@ -26,7 +26,7 @@ public sealed class RetrieveCommandTests : IDisposable
         Assert.Contains("Care: hooks are sharp", session.Out, StringComparison.Ordinal);
         Assert.Empty(session.Error);
         Assert.Equal(
-            ["effective.toml", "loads.png", "luresim.sha256", "path_top.png", "pull_slack_turn.png", "series.csv", "side_view.png", "summary.json"],
+            ["attitude_side.png", "attitude_time.png", "effective.toml", "loads.png", "luresim.sha256", "path_top.png", "pull_slack_turn.png", "series.csv", "side_view.png", "summary.json"],
             Directory.GetFiles(_folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
     }
 

@@ -10,10 +10,10 @@ namespace LureSim.Reports.Tests.Charts;
 public sealed class RetrieveChartTests
 {
     [Fact]
-    public void A_run_has_four_pictures_and_each_renders_in_both_formats()
+    public void A_run_has_six_pictures_and_each_renders_in_both_formats()
     {
         IReadOnlyList<Chart> charts = RetrieveCharts.All(MadeUpRetrieve.Result());
-        Assert.Equal(["path_top", "pull_slack_turn", "side_view", "loads"], charts.Select(c => c.Name));
+        Assert.Equal(["path_top", "pull_slack_turn", "side_view", "attitude_side", "attitude_time", "loads"], charts.Select(c => c.Name));
         Assert.All(charts, Pictures.Render);
     }
 
@@ -36,15 +36,15 @@ public sealed class RetrieveChartTests
     }
 
     [Fact]
-    public void Top_view_has_one_scale_on_both_axes_and_hulls_of_true_length()
+    public void Top_view_has_one_scale_on_both_axes_and_hulls_as_long_as_their_pitch_leaves_them()
     {
-        RetrieveResult result = MadeUpRetrieve.Result();
+        RetrieveResult result = MadeUpRetrieve.With(MadeUpRetrieve.Result(), "pitch_deg", _ => 40.0);
         Chart chart = TopView.Build(result);
         ChartRenderer.Svg(chart);
         Assert.Equal(chart.Model.Axes[0].Scale, -chart.Model.Axes[1].Scale, 6);
         PolygonAnnotation[] hulls = [.. chart.Model.Annotations.OfType<PolygonAnnotation>()];
         Assert.Equal(4, hulls.Length);
-        Assert.All(hulls, hull => Assert.Equal(result.Hull.LengthM, Span(hull), 6));
+        Assert.All(hulls, hull => Assert.Equal(result.Hull.LengthM * Math.Cos(40.0 * Math.PI / 180.0), Span(hull), 6));
 
         // Outline runs tail, left side, nose, then back: the nose sits in the middle of the list.
         static double Span(PolygonAnnotation hull)
@@ -55,9 +55,17 @@ public sealed class RetrieveChartTests
     }
 
     [Fact]
+    public void Side_view_puts_the_lure_at_its_height()
+    {
+        RetrieveResult result = MadeUpRetrieve.Result();
+        result = result with { Snapshots = [.. result.Snapshots.Select(s => s with { LureZM = -0.07 })] };
+        Assert.All(SideView.Build(result).Model.Annotations.OfType<PointAnnotation>(), dot => Assert.Equal(-0.07, dot.Y));
+    }
+
+    [Fact]
     public void Nose_of_a_hull_at_zero_heading_points_at_the_rod()
     {
-        OxyPlot.DataPoint nose = HullOutline.Place(10, 0, Math.PI, 0.05, 0);
+        OxyPlot.DataPoint nose = LureBody.Place(10, 0, Math.PI, 0.05, 0);
         Assert.Equal(9.95, nose.X, 12);
     }
 }

@@ -25,6 +25,10 @@ internal static class StoredCharts
         ("path_top_tow", typeof(TopView), () => TopView.Build(Tow())),
         ("pull_slack_turn", typeof(PullSlackTurn), () => PullSlackTurn.Build(MadeUpRetrieve.Result())),
         ("side_view", typeof(SideView), () => SideView.Build(MadeUpRetrieve.Result())),
+        ("attitude_side", typeof(AttitudeSide), () => AttitudeSide.Build(MadeUpRetrieve.Result())),
+        ("attitude_side_steep", typeof(AttitudeSide), () => AttitudeSide.Build(Steep())),
+        ("attitude_time", typeof(AttitudeTime), () => AttitudeTime.Build(MadeUpRetrieve.Result())),
+        ("attitude_time_planar", typeof(AttitudeTime), () => AttitudeTime.Build(MadeUpRetrieve.Planar())),
         ("loads", typeof(Loads), () => Loads.Build(MadeUpRetrieve.Result())),
         ("cast_swing", typeof(SwingStrobe), () => SwingStrobe.Build(MadeUpCast.Result(ReelKind.Revolving))),
         ("cast_path", typeof(FlightPath), () => FlightPath.Build(MadeUpCast.Result(ReelKind.Revolving))),
@@ -64,6 +68,10 @@ internal static class StoredCharts
         Model.Retrieve.RetrieveResult twitched = MadeUpRetrieve.Result(pattern: Model.Retrieve.WalkPattern.Tracking);
         return twitched with { Task = twitched.Task with { StrokeM = 0.0 }, Twitches = [] };
     }
+
+    // A lure that stands in the water, its nose out of it.
+    private static Model.Retrieve.RetrieveResult Steep() => MadeUpRetrieve.With(MadeUpRetrieve.With(
+        MadeUpRetrieve.Result(), "pitch_deg", pitch => 55.0 + (1.3 * pitch)), "nose_z_m", z => z + 0.04);
 
     // The last is the reference, and a draw of the second failed.
     private static CastAcross Holes()

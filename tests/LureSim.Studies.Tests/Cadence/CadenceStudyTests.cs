@@ -178,14 +178,14 @@ public sealed class CadenceStudyTests
         var search = new RhythmSearch(MadeUp.Setup(), new RetrieveTask(), new CadencePlan());
         var holes = new List<double>();
         bool scanned = false;
-        while (search.Wanted.Length > 0)
+        while (search.Wanted.Count > 0)
         {
-            if (scanned && holes.Count < unmasked && search.Wanted is [double only] && only == search.Finish(Torque).Demand().Best?.PerS)
+            if (scanned && holes.Count < unmasked && search.Wanted is [{ PerS: double only }] && only == search.Finish(Torque).Demand().Best?.PerS)
             {
                 holes.Add(only);
             }
 
-            search.Add([.. search.Wanted.Select(f => Six(holes.Contains(f) || f is < 1.0 or > 3.0 ? WalkPattern.Tracking : WalkPattern.Alternating, 0.1 / f))]);
+            search.Add([.. search.Wanted.Select(w => All(w, holes.Contains(w.PerS) || w.PerS is < 1.0 or > 3.0 ? WalkPattern.Tracking : WalkPattern.Alternating))]);
             scanned = true;
         }
 
@@ -195,7 +195,7 @@ public sealed class CadenceStudyTests
         Assert.Equal(result.Best.PerS, result.BestPoint!.PerS);
         Assert.True(result.BestPoint.Walks);
 
-        static IReadOnlyList<StationaryOutcome> Six(WalkPattern pattern, double glide) => [.. Enumerable.Repeat(MadeUp.Outcome(pattern, glide), 6)];
+        static IReadOnlyList<StationaryOutcome> All(WantedRhythm w, WalkPattern pattern) => [.. w.Starts.Select(_ => MadeUp.Outcome(pattern, 0.1 / w.PerS))];
     }
 
     [Fact]

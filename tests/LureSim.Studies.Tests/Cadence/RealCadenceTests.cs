@@ -29,11 +29,11 @@ public sealed class RealCadenceTests
     }
 
     [Fact]
-    public void A_stationary_run_counts_at_least_the_twitches_asked_for_after_the_whole_warm_up()
+    public void A_stationary_run_to_its_end_counts_at_least_the_twitches_asked_for_after_the_whole_warm_up()
     {
         foreach (double f in new[] { 0.6, 0.97, 1.0, 2.0, 4.0 })
         {
-            var plan = new StationaryPlan(3.0, 7);
+            var plan = new StationaryPlan(3.0, 7, ToTheEnd: true);
             RetrieveResult result = RetrieveRun.Run(MadeUp.Setup(), StationaryRun.Make(new RetrieveTask(), f, new(0.5, 0.1), plan)).Demand();
             Assert.True(result.Summary.TwitchesCounted >= 7, $"{f} /s: {result.Summary.TwitchesCounted}");
             Assert.True(result.Twitches[result.WarmUpTwitches].StartS >= 3.0 - 1e-9);

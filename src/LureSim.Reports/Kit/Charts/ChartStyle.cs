@@ -26,6 +26,9 @@ public static class ChartStyle
     /// <summary>Pulls and other drives, for areas.</summary>
     public static readonly OxyColor Orange = OxyColor.FromRgb(230, 159, 0);
 
+    /// <summary>Ground of a span in which the hand pulls.</summary>
+    public static readonly OxyColor Pull = Faint(Orange, 0.30);
+
     /// <summary>Water and slack, for areas.</summary>
     public static readonly OxyColor Sky = OxyColor.FromRgb(86, 180, 233);
 

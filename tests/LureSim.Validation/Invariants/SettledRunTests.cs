@@ -1,0 +1,70 @@
+using System.Globalization;
+using CsCheck;
+using LureSim.Model.Retrieve;
+using LureSim.Scenarios;
+using LureSim.Studies.Cadence;
+using LureSim.Studies.Runs;
+using Xunit.Abstractions;
+
+namespace LureSim.Validation.Invariants;
+
+/// <summary>
+/// Stationary runs that end when their walk has settled, against the same runs to their end. LURESIM_SETTLED_RUNS sets the number of each kind; 500
+/// were run by hand (docs/cadence.md). The bounds leave room for the luck of a small draw: of the 500 about one in a hundred differs.
+/// </summary>
+public sealed class SettledRunTests(ITestOutputHelper output)
+{
+    private static readonly int Wanted = int.Parse(Environment.GetEnvironmentVariable("LURESIM_SETTLED_RUNS") ?? "25", CultureInfo.InvariantCulture);
+
+    private static readonly WalkStart[] Starts = WalkStart.Spread(6);
+
+    private readonly SettledComparison _seen = new();
+
+    [Fact]
+    public void Random_scenarios_keep_their_word_and_their_width()
+    {
+        Gen.Select(RandomScenario.Any, Gen.Double.Unit, Gen.Int[0, Starts.Length - 1]).Sample(
+            (scenario, share, start) =>
+            {
+                if (_seen.Runs < Wanted && scenario.Resolve().Scenario is { Retrieve.IsTow: false } spec)
+                {
+                    _seen.Compare(spec, Math.Round(0.6 * Math.Pow(4.0 / 0.6, share), 2), Starts[start], $"{scenario}");
+                }
+            },
+            iter: 4 * Wanted, threads: 2);
+        Judge();
+    }
+
+    [Fact]
+    public void Shipped_scenarios_keep_their_word_and_their_width_over_rhythms_and_starts()
+    {
+        double[] rhythms = new CadencePlan().Scan();
+        int all = Shipped.Files.Length * rhythms.Length * Starts.Length;
+        int wanted = Math.Min(all, Wanted);
+        Parallel.For(0, wanted, new ParallelOptions { MaxDegreeOfParallelism = 2 }, n =>
+        {
+            int i = (int)((long)n * all / wanted), file = i / Starts.Length / rhythms.Length;
+            double perS = rhythms[i / Starts.Length % rhythms.Length];
+            _seen.Compare(Shipped.Read(Shipped.Files[file]), perS, Starts[i % Starts.Length], Path.GetFileName(Shipped.Files[file]));
+        });
+        Judge();
+    }
+
+    [Fact]
+    public void A_comparison_sees_a_run_that_ends_too_early()
+    {
+        // Six twitches of a start askew are not the walk that comes of it.
+        Scenario scenario = Shipped.Read(Shipped.Named("small-walker.toml"));
+        RetrieveTask whole = StationaryRun.Make(scenario.Retrieve!, 3.05, Starts[0], new(ToTheEnd: true));
+        _seen.Compare(scenario, whole, whole with { DurationS = 2.0, WarmUpS = 0.0 }, "too early");
+        Assert.Equal(1, _seen.OtherWords);
+    }
+
+    private void Judge()
+    {
+        output.WriteLine(_seen.ToString());
+        Assert.True(_seen.Ended > 0.6 * _seen.Runs, $"only {_seen.Ended} of {_seen.Runs} ended before");
+        Assert.True(_seen.OtherWords <= 3 + (0.05 * _seen.Runs), _seen.ToString());
+        Assert.True(_seen.Widths.Count(w => w > 0.15) <= 1 + (0.02 * _seen.Runs), _seen.ToString());
+    }
+}
