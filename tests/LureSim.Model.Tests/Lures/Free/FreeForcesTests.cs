@@ -32,8 +32,8 @@ public sealed class FreeForcesTests
                     ? s with { Origin = s.Origin + (way * s.Frame.ToWorld(e)) }
                     : s with { Frame = s.Frame.Turned(way * e) });
 
-                // Acos to 2e-8, and the corner of a section that just touches.
-                Assert.Equal((Away(-1.0) - Away(1.0)) / (2.0 * d), forces.Force[axis], 3e-5 * weight * (axis < 3 ? 1.0 : length));
+                // Strips told flat from sloping by a threshold, and the corner of one that just touches.
+                Assert.Equal((Away(-1.0) - Away(1.0)) / (2.0 * d), forces.Force[axis], 2e-6 * weight * (axis < 3 ? 1.0 : length));
             }
         }
     }
@@ -56,16 +56,16 @@ public sealed class FreeForcesTests
             Vector<double> rates = Matrix<double>.Build.Dense(6, 6, (r, c) => forces.Mass[r, c])
                 .Solve(Vector<double>.Build.Dense(6, r => forces.Force[r] - drag[r]));
             double power = forces.WaterPower(s);
-            const double dt = 1e-6;
+            const double dt = 1e-7;
             double slope = (FreeBodies.Energy(hull, FreeBodies.Moved(s, dt, [.. rates])) - FreeBodies.Energy(hull, FreeBodies.Moved(s, -dt, [.. rates]))) / (2.0 * dt);
             Assert.True(power >= 0.0, $"{power} W");
             errors.Add(Math.Abs(slope + power) / (power + 0.01));
         }
 
-        // Differences across a corner are few: a section that touches the water within a microsecond.
+        // A difference across a corner, where a section touches the water within a tenth of a microsecond, is rare: there the slope of a_v jumps.
         errors.Sort();
-        Assert.InRange(errors[190], 0.0, 1e-5);
-        Assert.InRange(errors[^1], 0.0, 1e-2);
+        Assert.InRange(errors[197], 0.0, 1e-5);
+        Assert.InRange(errors[^1], 0.0, 0.1);
     }
 
     // The cells behind the stern's place, next to one another and of up to twice its added mass, must not give energy.
