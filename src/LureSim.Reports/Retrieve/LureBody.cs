@@ -81,8 +81,8 @@ internal sealed class LureBody
     }
 
     /// <summary>
-    /// Outline from above, its length shortened by cos pitch; the roundness of the sections is left out, which shows at steep pitch alone. Closed
-    /// polygon, tail, left, nose, right: level and ahead of the centre of gravity, and to its left, m.
+    /// Outline from above, its length shortened by cos pitch; what the height of the sections adds at steep pitch is left out. Closed polygon,
+    /// tail, left, nose, right: level and ahead of the centre of gravity, and to its left, m.
     /// </summary>
     /// <param name="pose">Pitch and roll; its height is not used.</param>
     public List<DataPoint> FromAbove(Attitude pose)
@@ -93,7 +93,7 @@ internal sealed class LureBody
         {
             HullSection s = _form.SectionAt(x);
             return (-sinRoll * (s.CentreZM - _centre.Z), s.HalfExtentM(cosRoll, -sinRoll));
-        }, (x, left) => new DataPoint((cos * (x - _centre.X)) + (sin * cosRoll * (_centre.Z - _form.SectionAt(x).CentreZM)), left));
+        }, (x, left) => new DataPoint((cos * (x - _centre.X)) + (sin * cosRoll * _centre.Z), left));
     }
 
     /// <summary>
