@@ -36,9 +36,9 @@ public sealed class TrimCommandTests : IDisposable
     }
 
     [Fact]
-    public void Tail_ballast_is_called_outside_the_walk_and_a_lure_that_lies_over_is_called_so()
+    public void Tail_ballast_asks_for_six_degrees_and_a_lure_that_lies_over_is_called_so()
     {
-        Session slanted = Session.Run("trim", Session.Scenario("hollow-weedless"), "--set", "lure.ballast[1].x=-14 mm", "--out", _folder, "--plots", "none");
+        Session slanted = Session.Run("trim", Session.Scenario("hollow-weedless"), "--out", _folder, "--plots", "none");
         Assert.Contains("holds for flat floaters only", slanted.Out, StringComparison.Ordinal);
         Session over = Session.Run("trim", Session.Scenario("large-walker"), "--set", "lure.ballast[1].z=8 mm", "--out", _folder, "--plots", "none");
         Assert.Contains("no upright position", over.Out, StringComparison.Ordinal);

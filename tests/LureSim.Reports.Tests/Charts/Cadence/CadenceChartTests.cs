@@ -57,8 +57,8 @@ public sealed class CadenceChartTests
     public void Every_pattern_has_a_colour_of_its_own()
     {
         var classes = PatternClasses.Of(Enum.GetValues<Model.Retrieve.WalkPattern>().Cast<Model.Retrieve.WalkPattern?>().Append(null));
-        Assert.Equal(9, classes.Length);
-        Assert.Equal(9, classes.Select(c => c.Color).Distinct().Count());
-        Assert.Equal(9, classes.Select(c => c.Label).Distinct().Count());
+        Assert.Equal(13, classes.Length);
+        Assert.Equal(13, classes.Select(c => c.Color).Distinct().Count());
+        Assert.Equal(13, classes.Select(c => c.Label).Distinct().Count());
     }
 }
