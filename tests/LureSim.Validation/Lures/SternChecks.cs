@@ -69,7 +69,7 @@ public static class SternChecks
         {
             Scenario spec = Shipped.Read(
                 Shipped.Named(file), "retrieve.stroke=0 cm", "retrieve.take_up_speed=0.5 m/s", "retrieve.hold_distance=true", "retrieve.duration=50 s",
-                "retrieve.warm_up=33 s", "solver.nodes=20", "solver.step=1 ms");
+                "retrieve.warm_up=33 s", "retrieve.hull=planar", "solver.nodes=20", "solver.step=1 ms");
             double neutral = Samples.Root(chi => Margin(spec.Setup, chi), 0.05, 1.2);
             rows.Add(new($"{file}: margin at the neutral share {neutral:F3}", "L", 0.0, Margin(spec.Setup, neutral), 1e-9, Tol.Absolute));
             foreach (double off in new[] { -0.2, -0.08, 0.08, 0.2, 0.75 - neutral, 1.25 - neutral })
@@ -82,7 +82,7 @@ public static class SternChecks
         }
 
         return new Check(
-            "T3", "Steady pull: linear criterion against whole runs with line and rod",
+            "T3", "Steady pull: linear criterion against whole runs with line and rod, planar hull (in six degrees of freedom: N8)",
             "x_tie > Nv/Yv (static criterion of T1) with hooks, Munk moment and stern; common practice, no source: reeled on a tight line a walker comes straight",
             "The run must sheer below the neutral share and come straight above it. Within 0.08 of it the pitchfork is too slow to settle in 50 s.", rows);
     }
