@@ -82,7 +82,7 @@ public static class SternChecks
         }
 
         return new Check(
-            "T3", "Steady pull: linear criterion against whole runs with line and rod",
+            "T3", "Steady pull: linear criterion against whole runs with line and rod, planar hull (in six degrees of freedom: N8)",
             "x_tie > Nv/Yv (static criterion of T1) with hooks, Munk moment and stern; common practice, no source: reeled on a tight line a walker comes straight",
             "The run must sheer below the neutral share and come straight above it. Within 0.08 of it the pitchfork is too slow to settle in 50 s.", rows);
     }

@@ -89,8 +89,8 @@ internal sealed class NodeAddedMass
         Vector<double> tc = Vector.Min(one, Vector.Max(-one, t));
         Vector<double> k = angle / pi, k2 = k * k, ratio = root / k, ratio2 = ratio * ratio, twist = root / angle;
         Vector<double> closed = new Vector<double>(2.0 * Math.PI * Math.PI) * (twist - tc) / (angle * angle);
-        Vector<double> dRatio = Vector.ConditionalSelect(
-            Vector.LessThan(angle, new Vector<double>(SmallAngle)), new Vector<double>(2.0 / 3.0 * Math.PI * Math.PI), closed);
+        Vector<double> series = new Vector<double>(2.0 * Math.PI * Math.PI / 3.0) - (new Vector<double>(Math.PI * Math.PI / 15.0) * angle * angle);
+        Vector<double> dRatio = Vector.ConditionalSelect(Vector.LessThan(angle, new Vector<double>(SmallAngle)), series, closed);
 
         // share = pi - acos t + t root, so that what both functions take off, pi - acos t + t root, is the share itself.
         Vector<double> sway = (new Vector<double>(Math.PI / 3.0) * ratio2 * (one - k2)) - share;

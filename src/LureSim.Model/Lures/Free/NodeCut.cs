@@ -6,7 +6,8 @@ namespace LureSim.Model.Lures.Free;
 
 /// <summary>
 /// The hull's sections cut by the flat water at one attitude: level and immersed share. With t the level over the section's centre in half-heights:
-/// share = pi - acos t + t sqrt(1 - t^2) (times b c). Beyond 1 all is wet, below -1 dry. acos: Abramowitz and Stegun 4.4.46, error 2e-8.
+/// share = pi - acos t + t sqrt(1 - t^2) (times b c). Beyond 1 all is wet, below -1 dry. acos: sqrt(1 - t) times a
+/// Chebyshev polynomial of degree 11, error 1.2e-11 (form of Abramowitz and Stegun 4.4.46).
 /// </summary>
 internal sealed class NodeCut
 {
@@ -79,14 +80,18 @@ internal sealed class NodeCut
     public static Vector<double> Acos(Vector<double> t)
     {
         Vector<double> x = Vector.Abs(t);
-        Vector<double> p = new(-0.0012624911);
-        p = (p * x) + new Vector<double>(0.0066700901);
-        p = (p * x) + new Vector<double>(-0.0170881256);
-        p = (p * x) + new Vector<double>(0.0308918810);
-        p = (p * x) + new Vector<double>(-0.0501743046);
-        p = (p * x) + new Vector<double>(0.0889789874);
-        p = (p * x) + new Vector<double>(-0.2145988016);
-        p = (p * x) + new Vector<double>(1.5707963050);
+        Vector<double> p = new(-0.00014192929258570076);
+        p = (p * x) + new Vector<double>(0.0010184400994330644);
+        p = (p * x) + new Vector<double>(-0.0034473696620261765);
+        p = (p * x) + new Vector<double>(0.0075337570279589271);
+        p = (p * x) + new Vector<double>(-0.01249200618824034);
+        p = (p * x) + new Vector<double>(0.017799367643881396);
+        p = (p * x) + new Vector<double>(-0.02415605907516806);
+        p = (p * x) + new Vector<double>(0.033645766079765452);
+        p = (p * x) + new Vector<double>(-0.050789343138991611);
+        p = (p * x) + new Vector<double>(0.089048445105999047);
+        p = (p * x) + new Vector<double>(-0.21460183301862976);
+        p = (p * x) + new Vector<double>(1.5707963267828307);
         Vector<double> a = Vector.SquareRoot(Vector<double>.One - x) * p;
         return Vector.ConditionalSelect(Vector.LessThan(t, Vector<double>.Zero), new Vector<double>(Math.PI) - a, a);
     }

@@ -9,6 +9,7 @@ namespace LureSim.Model.Lures.Free;
 internal static class NodeSums
 {
     private const double LeastExtentM = 1e-9;
+    private const double Flat = 0.05, Edge = 0.9, Level = 0.001;
 
     /// <summary>Moments of a coefficient per metre.</summary>
     /// <param name="nodes">Sections.</param>
@@ -77,11 +78,12 @@ internal static class NodeSums
     }
 
     // Over one strip with linear level: mean of the share, its first moment in strip lengths, mean of the depth moment -(2/3)(1 - t^2)^(3/2).
-    // Nearly flat, the differences of the integrals would cancel; there the corrected trapezoid is exact to the fourth order.
+    // Nearly flat, the differences of the integrals would cancel; there the corrected trapezoid is exact to the fourth order, away from the corners
+    // where the section goes under or comes out.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private static (Vector<double> Mean, Vector<double> First, Vector<double> Depth) Strip(Vector<double> ta, Vector<double> tb)
     {
-        Vector<double> flat = new(0.05), one = Vector<double>.One, half = new(0.5), twelfth = new(1.0 / 12.0), third = new(-1.0 / 3.0), two = new(2.0);
+        Vector<double> one = Vector<double>.One, half = new(0.5), twelfth = new(1.0 / 12.0), third = new(-1.0 / 3.0), two = new(2.0);
         Vector<double> d = tb - ta, ca = Vector.Min(one, Vector.Max(-one, ta)), cb = Vector.Min(one, Vector.Max(-one, tb));
         (Vector<double> aa, Vector<double> ab) = (NodeCut.Acos(ca), NodeCut.Acos(cb));
         Vector<double> sa = Vector.SquareRoot(one - (ca * ca)), sb = Vector.SquareRoot(one - (cb * cb));
@@ -91,12 +93,14 @@ internal static class NodeSums
         Vector<double> mean = new Vector<double>(Math.PI) + (half * (shares + other)) - (twelfth * d * two * (sb - sa));
         Vector<double> first = twelfth * (other - shares);
         Vector<double> deep = (third * ((sa * sa * sa) + (sb * sb * sb))) - (twelfth * d * two * ((cb * sb) - (ca * sa)));
-        if (Vector.LessThanAll(Vector.Abs(d), flat))
+        Vector<double> size = Vector.Abs(d), edge = Vector.Max(Vector.Abs(ca), Vector.Abs(cb));
+        Vector<long> inside = Vector.LessThan(size, new Vector<double>(Flat)) & Vector.LessThan(edge, new Vector<double>(Edge));
+        Vector<long> steep = ~(inside | Vector.Equals(ca, cb) | Vector.LessThan(size, new Vector<double>(Level)));
+        if (Vector.EqualsAll(steep, Vector<long>.Zero))
         {
             return (mean, first, deep);
         }
 
-        Vector<long> steep = Vector.GreaterThan(Vector.Abs(d), flat);
         Vector<double> inverse = one / Vector.ConditionalSelect(steep, d, one);
         (Vector<double> sumA, Vector<double> momentA, Vector<double> depthA) = Integrals(ta, ca, aa, sa);
         (Vector<double> sumB, Vector<double> momentB, Vector<double> depthB) = Integrals(tb, cb, ab, sb);

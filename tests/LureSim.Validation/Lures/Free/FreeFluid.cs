@@ -1,6 +1,7 @@
 using LureSim.Model.Lures;
 using LureSim.Model.Lures.Free;
 using LureSim.Numerics;
+using LureSim.Validation.Invariants;
 
 namespace LureSim.Validation.Lures.Free;
 
@@ -81,14 +82,26 @@ public static class FreeFluid
         FreeForces up = Forces(hull, 0.0, new Vec3(Speed, 0.0, v));
         double pitching = (up.Drag[4, 2] * v) - up.Force[4] + Forces(hull, 0.0, new Vec3(Speed, 0.0, 0.0)).Force[4];
         return new Check(
-            "N9", "Cross-flow shed at the stern of the hull in six degrees of freedom", "Hopkins 1951, NACA RM A51C14 (from memory), as in A6; the same in the vertical plane",
+            "N9", "Cross-flow shed at the stern of the hull in six degrees of freedom", "Hopkins 1951, NACA RM A51C14 (from memory), as in A6; the same in the vertical plane; Clarke, Gedling, Hine 1982 (from memory) as an upper bound",
             "Side force and load at x0 are taken between two of 40 nodes: spacing^2/8 times the curvature, 2e-3; the few nodes behind x0 in the moment, 1e-2 of what is lost there.",
             [
                 new("side force over drift speed, 0.5 m/s", "N s/m", load * (1.0 - (s * s)) * Speed, forces.Drag[1, 1], 2e-3, Tol.Relative),
                 new("moment over drift speed, away from the line", "N s", Speed * load * ((2.0 / 3.0 * length) - lost), turning / v, 2e-3, Tol.Relative),
                 new("lift over heave speed", "N s/m", load * (1.0 - (s * s)) * Speed, up.Drag[2, 2], 2e-3, Tol.Relative),
                 new("pitching moment over heave speed", "N s", -Speed * load * ((2.0 / 3.0 * length) - lost), pitching / v, 2e-3, Tol.Relative),
+                .. new[] { "large-walker.toml", "small-walker.toml" }.Select(file => BandRow.Of(
+                    $"{file}: side force over that of a ship of the same measures (A7), chi = 1", "-", 0.1, 1.0, OverShip(Shipped.Read(Shipped.Named(file)).Setup.Lure))),
             ]);
+    }
+
+    /// <summary>Clarke, Gedling, Hine 1982, as in A7.</summary>
+    private static double OverShip(LureSpec lure)
+    {
+        FreeHull hull = FreeBench.Hull(lure with { SternShedding = 1.0, CrossFlowCd = 0.0, Hooks = [.. lure.Hooks.Select(h => h with { DragAreaM2 = 0.0 })] });
+        WettedForm form = WettedForm.Of(hull.Float);
+        double t = form.DraftM / form.LengthM, block = hull.Float.State.Immersion.VolumeM3 / (form.LengthM * form.BreadthM * form.DraftM);
+        double ship = Math.PI * t * t * (1.0 + (0.40 * block * form.BreadthM / form.DraftM)) * 0.5 * Rho * form.LengthM * form.LengthM;
+        return Forces(hull, 0.0, new Vec3(Speed, 0.0, 0.0)).Drag[1, 1] / Speed / ship;
     }
 
     /// <summary>N10.</summary>
