@@ -36,16 +36,16 @@ internal sealed record RandomScenario(string File, string[] Overrides)
 
     /// <summary>Runs of two seconds.</summary>
     public static Gen<RandomScenario> Any { get; } =
-        Gen.Select(AnyFile, Gen.Int[2, 60], Changes(Keys), (file, nodes, changes) => new RandomScenario(
-            file, ["retrieve.duration=2 s", FormattableString.Invariant($"solver.nodes={nodes}"), .. changes]));
+        Gen.Select(AnyFile, Gen.Int[2, 60], Attitude, Changes(Keys), (file, nodes, attitude, changes) => new RandomScenario(
+            file, ["retrieve.duration=2 s", FormattableString.Invariant($"solver.nodes={nodes}"), .. attitude, .. changes]));
 
     /// <summary>Casts: the same with the keys that a cast reads.</summary>
     public static Gen<RandomScenario> AnyCast { get; } =
         Gen.Select(AnyFile, Changes(CastKeys), (file, changes) => new RandomScenario(file, changes));
 
     /// <summary>Pool tests: the same with the keys that a pool test reads, over three metres at three speeds.</summary>
-    public static Gen<RandomScenario> AnyPool { get; } = Gen.Select(AnyFile, Changes(PoolTestKeys), (file, changes) => new RandomScenario(
-        file, ["pool.tow_distance=3 m", "pool.speeds=0.2, 0.6, 2 m/s", .. changes]));
+    public static Gen<RandomScenario> AnyPool { get; } = Gen.Select(AnyFile, Attitude, Changes(PoolTestKeys), (file, attitude, changes) => new RandomScenario(
+        file, ["pool.tow_distance=3 m", "pool.speeds=0.2, 0.6, 2 m/s", .. attitude, .. changes]));
 
     /// <summary>Draws until as many as an environment variable says, or usually, were run.</summary>
     public static void Sample(Gen<RandomScenario> gen, string variable, int usual, Func<int> run, Action<RandomScenario> check)
@@ -61,6 +61,16 @@ internal sealed record RandomScenario(string File, string[] Overrides)
 
     public override string ToString() =>
         $"{Path.GetFileName(File)} {string.Join(' ', Overrides.Select(o => $"--set \"{o}\""))}";
+
+    // Half of the lures get their weight somewhere else: they rest at any trim, on their side, on their back, or sink and are refused.
+    private static Gen<string[]> Attitude =>
+        Gen.Select(Gen.Bool, Gen.Double[-50.0, 40.0], Gen.Double[-8.0, 8.0], Gen.Double[0.5, 8.0], (moved, x, z, grams) => moved
+            ?
+            [
+                FormattableString.Invariant($"lure.ballast[1].x={x:F1} mm"), FormattableString.Invariant($"lure.ballast[1].z={z:F1} mm"),
+                FormattableString.Invariant($"lure.ballast[1].mass={grams:F2} g"),
+            ]
+            : Array.Empty<string>());
 
     private static Gen<string[]> Changes(KeySpec[] keys) =>
         Gen.Select(Gen.Int[0, keys.Length - 1], Gen.Double.Unit).Array[1, 8]
