@@ -11,7 +11,7 @@ public sealed class OpenAccountTests
     [Fact]
     public void An_open_account_is_a_failure_that_a_smaller_step_mends()
     {
-        Outcome<RetrieveResult> coarse = Run("1 ms"), fine = Run("0.25 ms");
+        Outcome<RetrieveResult> coarse = Run("1 ms"), fine = Run("0.125 ms");
         Assert.Contains("the energy account stays open by 1.", coarse.Failure?.Reason, StringComparison.Ordinal);
         Assert.Contains("use a smaller step", coarse.Failure?.Reason, StringComparison.Ordinal);
         Assert.Null(fine.Failure);
