@@ -10,7 +10,7 @@ public sealed class CadenceCommandTests
 {
     private static readonly string Small = Session.Scenario("small-walker");
 
-    private static readonly string[] Quick = ["cadence", Small, "--from", "1.9 /s", "--to", "1.95 /s", "--starts", "1", "--nodes", "10", "--warm-up", "4 s", "--plots", "none"];
+    private static readonly string[] Quick = ["cadence", Small, "--from", "1.9 /s", "--to", "1.95 /s", "--starts", "1", "--nodes", "10", "--warm-up", "8 s", "--plots", "none"];
 
     [Fact]
     public void Json_goes_to_stdout_with_the_keys_that_scripts_rely_on()
