@@ -11,9 +11,8 @@ namespace LureSim.Model.Lures;
 /// <param name="YawKgM2">a33.</param>
 /// <param name="HeaveKg">Heave.</param>
 /// <param name="PitchKgM2">Pitch.</param>
-/// <param name="HeaveSumKgM">Heave value times distance ahead of G, summed, kg m.</param>
 internal sealed record HullAddedMass(
-    double SurgeKg, double SwayKg, double SwayYawKgM, double YawKgM2, double HeaveKg, double PitchKgM2, double HeaveSumKgM)
+    double SurgeKg, double SwayKg, double SwayYawKgM, double YawKgM2, double HeaveKg, double PitchKgM2)
 {
     /// <summary>Adds up the strips of a floating lure.</summary>
     public static HullAddedMass Of(FloatingLure f, WettedForm form)
@@ -48,8 +47,7 @@ internal sealed record HullAddedMass(
             lid * k2 * sway.M1,
             lid * sway.Yaw(k2, j),
             rho * k2 * heave.M0,
-            rho * heave.Yaw(k2, j),
-            rho * k2 * heave.M1);
+            rho * heave.Yaw(k2, j));
     }
 
     private struct Moments
