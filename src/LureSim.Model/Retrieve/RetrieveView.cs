@@ -34,6 +34,15 @@ public readonly ref struct RetrieveView
     /// <summary>Centre of gravity of the lure, y, m.</summary>
     public double LureYM => Hull.Centre.Y;
 
+    /// <summary>Centre of gravity of the lure, z over the water, m.</summary>
+    public double LureZM => Hull.Centre.Z;
+
+    /// <summary>theta, axis of the lure over the horizontal, nose up positive, rad; that at rest for the planar hull.</summary>
+    public double PitchRad => Hull.PitchRad;
+
+    /// <summary>phi, turn about the axis, left side up positive, rad; that at rest for the planar hull.</summary>
+    public double RollRad => Hull.RollRad;
+
     /// <summary>psi, nose from +x, counter-clockwise from above, not wrapped, rad; pi points at the rod.</summary>
     public double HeadingRad => Hull.HeadingRad;
 
