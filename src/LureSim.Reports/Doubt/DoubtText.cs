@@ -114,7 +114,9 @@ public static class DoubtText
         return told.Length == 0
             ? $"No guess does more to the {figure.Words} than noise ({Show(all[0].Noise, figure)})."
             : $"What moves the {figure.Words} most, each guess from as it stands to its 10 % and its 90 % end: {string.Join("; ", named)}. "
-                + $"{told.Length - named.Length} more move it less, {all.Length - told.Length} {noise}.";
+                + (told.Length > named.Length
+                    ? $"{told.Length - named.Length} more move it less, {all.Length - told.Length} {noise}."
+                    : $"The other {all.Length - told.Length} do {noise}.");
     }
 
     private static string Shifts(RankedGuess guess, HeadlineFigure figure) => guess.OnlyTogether
