@@ -18,14 +18,14 @@ public static class PatternClasses
     public static string Name(WalkPattern? pattern) => pattern switch
     {
         null => "failed",
-        WalkPattern.Alternating => "walks (alternating)",
-        WalkPattern.Turning => "turns on the spot",
-        WalkPattern.Tracking => "towed (tracking)",
-        WalkPattern.Still => "pulls do not reach it (still)",
+        WalkPattern.Alternating => "walks",
+        WalkPattern.Turning => "on the spot",
+        WalkPattern.Tracking => "towed",
+        WalkPattern.Still => "still",
         WalkPattern.Diving => "dives",
         WalkPattern.RolledOver => "rolls over",
         WalkPattern.Standing => "stands up",
-        WalkPattern.Fouling => "fouls its hooks",
+        WalkPattern.Fouling => "fouls",
         WalkPattern p => RetrieveFigures.Name(p),
     };
 

@@ -52,7 +52,7 @@ public sealed class DoubtChartTests
         Assert.Contains("  glide_width_m       0.021      0.01      0.02     0.034\n", text, StringComparison.Ordinal);
         Assert.Contains("Of the runs: alternating 75 %, still 25 %.", text, StringComparison.Ordinal);
         Assert.Contains("damping of the rod (0.05 to 0.2) +3.0 and -2.0 cm; drag of the blunt tail (0.1 to 0.35) only together with others, 1.2 cm on the mean.", flat, StringComparison.Ordinal);
-        Assert.Contains("2 no more than noise (0.40 cm).", flat, StringComparison.Ordinal);
+        Assert.Contains("The other 2 do no more than noise (0.40 cm).", flat, StringComparison.Ordinal);
         Assert.DoesNotContain("outside", text, StringComparison.Ordinal);
         Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, Closing.Width));
     }
