@@ -1,6 +1,6 @@
+using LureSim.Model.Lines.Chain;
 using LureSim.Model.Lures;
 using LureSim.Model.Lures.Free;
-using LureSim.Model.Lines.Chain;
 using LureSim.Numerics;
 using LureSim.Numerics.Steps;
 

@@ -32,7 +32,11 @@ internal sealed record AttitudeFrame(LureBody Body, double MiddleM, double LowM,
         low -= 0.5 * ((height / scale) - (high - low));
         return shown with
         {
-            MiddleM = 0.5 * (back + ahead), LowM = low, SideScale = scale, SectionScale = LeastHeight / (2.6 * body.SectionReachM), DrawHeight = height,
+            MiddleM = 0.5 * (back + ahead),
+            LowM = low,
+            SideScale = scale,
+            SectionScale = LeastHeight / (2.6 * body.SectionReachM),
+            DrawHeight = height,
         };
     }
 
