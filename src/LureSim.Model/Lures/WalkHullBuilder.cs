@@ -19,17 +19,6 @@ public static class WalkHullBuilder
     /// <param name="floating">Lure afloat.</param>
     internal static WalkHull Build(FloatingLure floating) => Reduce(floating);
 
-    /// <summary>Both answers from one float solution.</summary>
-    /// <param name="lure">Lure.</param>
-    /// <param name="water">Water.</param>
-    /// <exception cref="ArgumentException">A value is out of range, or the lure is heavier than its water (it sinks).</exception>
-    /// <exception cref="ModelException">No stable attitude was found.</exception>
-    public static (WalkHull Hull, FloatReport Float) BuildWithFloat(LureSpec lure, WaterState water)
-    {
-        FloatingLure floating = FloatingLure.Float(lure, water);
-        return (Reduce(floating), FloatSolver.Report(floating));
-    }
-
     private static WalkHull Reduce(FloatingLure f)
     {
         WettedForm form = WettedForm.Of(f);

@@ -11,7 +11,7 @@ public sealed class CaseWReductionTests
 {
     private const double G = 9.81 / 9.80665;
     private static readonly (WalkHull Hull, FloatReport Float) Built =
-        WalkHullBuilder.BuildWithFloat(TestLures.Cigar(), TestLures.Water);
+        (WalkHullBuilder.Build(TestLures.Cigar(), TestLures.Water), FloatSolver.Solve(TestLures.Cigar(), TestLures.Water));
 
     [Fact]
     public void Float_agrees_with_the_reference()

@@ -21,7 +21,8 @@ public sealed class RandomLureTests
     public void Every_light_lure_floats_stably() => Lures.Sample(
         lure =>
         {
-            (WalkHull hull, FloatReport f) = WalkHullBuilder.BuildWithFloat(lure, TestLures.Water);
+            FloatingLure floating = FloatingLure.Float(lure, TestLures.Water);
+            (WalkHull hull, FloatReport f) = (WalkHullBuilder.Build(floating), FloatSolver.Report(floating));
             Assert.Equal(lure.MassKg, 1000.0 * f.DisplacedVolumeM3, 1e-9 * lure.MassKg);
 
             // A round hull with its weight on the axis is neutral: GM is 0 to the error of the strips.

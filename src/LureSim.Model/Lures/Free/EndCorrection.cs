@@ -20,7 +20,7 @@ internal static class EndCorrection
         var m = new double[5];
         for (int j = 0; j < HullNodes.Count; j++)
         {
-            double part = Math.Sqrt(nodes.Breadth2[j] * nodes.Height2[j]) * nodes.Width[j], s = 2.0 * nodes.X[j] / lengthM;
+            double part = nodes.Size[j] * nodes.Width[j], s = 2.0 * nodes.X[j] / lengthM;
             for (int power = 0; power < m.Length; power++)
             {
                 m[power] += part * Math.Pow(s, power);

@@ -21,7 +21,7 @@ internal sealed class FreeForces
     private readonly double[] _nu = new double[6], _momentum = new double[6];
     private readonly double[] _g = new double[6];
     private readonly double[] _centreArm;
-    private Vec3 _shedMoment;
+    private Vec3 _shedMoment, _volumeMoment;
 
     /// <summary>Allocates the work arrays.</summary>
     /// <param name="hull">Constants.</param>
@@ -47,9 +47,6 @@ internal sealed class FreeForces
 
     /// <summary>Volume of the hull under water, m3.</summary>
     public double VolumeM3 { get; private set; }
-
-    /// <summary>Added mass of the sections, for tests and pictures.</summary>
-    public NodeAddedMass Added => _added;
 
     /// <summary>Computes everything.</summary>
     /// <param name="s">State.</param>
@@ -80,8 +77,7 @@ internal sealed class FreeForces
     {
         double energy = (0.5 * Mass.Square(_nu)) + (_hull.MassKg * FloatingLure.GravityMS2 * s.Place(_hull.Centre).Z);
         WaterAxes water = s.Water;
-        (double volume, Vec3 moment) = NodeSums.Volume(_hull.Water.Nodes, water);
-        energy -= _hull.Water.DensityKgM3 * FloatingLure.GravityMS2 * ((volume * water.Height) + Vec3.Dot(water.Up, moment));
+        energy -= _hull.Water.DensityKgM3 * FloatingLure.GravityMS2 * ((VolumeM3 * water.Height) + Vec3.Dot(water.Up, _volumeMoment));
         foreach (FreeHook hook in _hull.Hooks)
         {
             double height = s.Place(hook.Place).Z, reach = _hull.HookReachM, dry = Math.Clamp(height, 0.0, reach) - reach;
@@ -110,11 +106,11 @@ internal sealed class FreeForces
 
     private Vec3 AddBuoyancy(in WaterAxes water)
     {
-        (VolumeM3, Vec3 moment) = NodeSums.Volume(_hull.Water.Nodes, water);
+        (VolumeM3, _volumeMoment) = NodeSums.Volume(_hull.Water.Nodes, water);
         double unit = _hull.Water.DensityKgM3 * FloatingLure.GravityMS2, weight = -_hull.MassKg * FloatingLure.GravityMS2;
         Vec3 n = water.Up;
-        AddForce(((unit * VolumeM3) + weight) * n, Vec3.Cross((unit * moment) + (weight * _hull.Centre), n));
-        return VolumeM3 > 0.0 ? (1.0 / VolumeM3) * moment : Vec3.Zero;
+        AddForce(((unit * VolumeM3) + weight) * n, Vec3.Cross((unit * _volumeMoment) + (weight * _hull.Centre), n));
+        return VolumeM3 > 0.0 ? (1.0 / VolumeM3) * _volumeMoment : Vec3.Zero;
     }
 
     private void SetDrag(in WaterAxes water, Vec3 centre)
@@ -193,7 +189,7 @@ internal sealed class FreeForces
     private double Share(double[] perMetre, int node)
     {
         NodeWater water = _hull.Water;
-        double area = Math.Sqrt(water.Nodes.Breadth2[node] * water.Nodes.Height2[node]) * _cut.Share[node];
+        double area = water.Nodes.Size[node] * _cut.Share[node];
         return Math.Max(0.0, (water.EvenShare[node] * perMetre[node]) - (water.SurgeShare * water.DensityKgM3 * area));
     }
 

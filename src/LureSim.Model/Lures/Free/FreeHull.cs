@@ -39,24 +39,23 @@ internal sealed class FreeHull
         Centre = f.Mass.Centre;
         var nodes = new HullNodes(f.Hull);
         Attitude a = f.State.Attitude;
-        var plain = new NodeWater(
+        double[] ends = EndCorrection.Of(nodes, f.Hull.LengthM, form.SlendernessAcross);
+        double across = Spheroid.Sway(form.SlendernessAcross);
+        Water = new NodeWater(
             nodes,
             f.Water.DensityKgM3,
             FloatingLure.GravityMS2,
             f.Spec.AddedMassFactor,
             Spheroid.Surge(form.SlendernessAlong),
             0.5 * f.Water.DensityKgM3 * f.Spec.CrossFlowCd * FiniteLength.Factor(form.SlendernessAcross),
-            f.Spec.NoseDamping);
-        double[] ends = EndCorrection.Of(nodes, f.Hull.LengthM, form.SlendernessAcross);
-        double across = Spheroid.Sway(form.SlendernessAcross);
-        Water = plain with
+            f.Spec.NoseDamping)
         {
             AddedKgM3 = Array.ConvertAll(ends, k => f.Water.DensityKgM3 * k),
             EvenShare = Array.ConvertAll(ends, k => k > 0.0 ? across / k : 0.0),
         };
         RestVolumeM3 = NodeSums.Volume(nodes, new WaterAxes(a.HeightM, a.Up)).Volume;
         VolumeM3 = f.Hull.VolumeM3();
-        SurgeAddedKg = HullAddedMass.Of(f, form).SurgeKg;
+        SurgeAddedKg = Water.SurgeShare * f.Water.DensityKgM3 * f.State.Immersion.VolumeM3;
         AxialDragKgM = HullResistance.AxialKgM(f, form);
         RollDampingNms = f.Spec.RollDamping * Skin(f, nodes);
         Rigid = RigidMass(f.Mass);

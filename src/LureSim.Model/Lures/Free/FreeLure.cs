@@ -25,7 +25,7 @@ internal sealed class FreeLure : ILineEnd
     private Vec3 _turnBefore, _turn, _turnGuess, _originHistory, _turnHistory;
     private Vec3 _freeVelocity, _freeRate;
     private bool _fresh;
-    private double _heading, _dt, _stir;
+    private double _heading, _dt;
 
     /// <summary>Sets the lure at rest or on its way.</summary>
     /// <param name="hull">Constants.</param>
@@ -100,7 +100,7 @@ internal sealed class FreeLure : ILineEnd
     }
 
     /// <inheritdoc/>
-    public double StirW => _stir;
+    public double StirW => _forces.WaterPower(_now);
 
     /// <inheritdoc/>
     public void Guess(Bdf2 step)
@@ -155,11 +155,7 @@ internal sealed class FreeLure : ILineEnd
     }
 
     /// <inheritdoc/>
-    public double PowerW(double tieWeightN)
-    {
-        _stir = _forces.WaterPower(_next);
-        return (tieWeightN * _next.VelocityOf(_hull.Tie).Z) - _stir;
-    }
+    public double PowerW(double tieWeightN) => (tieWeightN * _next.VelocityOf(_hull.Tie).Z) - _forces.WaterPower(_next);
 
     private static Vec3 Extrapolate(Bdf2 step, Vec3 now, Vec3 before) => now + (step.Ratio * (now - before));
 

@@ -24,6 +24,7 @@ internal sealed class HullNodes
             X[j] = x;
             Breadth2[j] = s.HalfBreadthM * s.HalfBreadthM;
             Height2[j] = s.HalfHeightM * s.HalfHeightM;
+            Size[j] = Math.Sqrt(Breadth2[j] * Height2[j]);
             Centre[j] = s.CentreZM;
         }
 
@@ -48,6 +49,9 @@ internal sealed class HullNodes
 
     /// <summary>c^2, m2.</summary>
     public double[] Height2 { get; } = new double[Count];
+
+    /// <summary>b c, m2: the area over pi.</summary>
+    public double[] Size { get; } = new double[Count];
 
     /// <summary>Height of the section's centre over the axis, m.</summary>
     public double[] Centre { get; } = new double[Count];

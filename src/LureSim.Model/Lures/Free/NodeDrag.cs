@@ -56,8 +56,7 @@ internal sealed class NodeDrag
         Vector<double> drag = new(_water.DragKgM3), rho = new(_water.DensityKgM3);
         Vector<double> wave = new(4.0 * _water.WaveDamping * _water.WaveDamping * _water.DensityKgM3 * _water.GravityMS2), sum = zero;
         HullNodes nodes = _water.Nodes;
-        ref double x = ref First(nodes.X), z = ref First(nodes.Centre), width = ref First(nodes.Width);
-        ref double b2 = ref First(nodes.Breadth2), c2 = ref First(nodes.Height2);
+        ref double x = ref First(nodes.X), z = ref First(nodes.Centre), width = ref First(nodes.Width), size = ref First(nodes.Size);
         ref double level = ref First(_cut.Level), halfHeight = ref First(_cut.HalfHeight), root = ref First(_cut.Root), share = ref First(_cut.Share);
         ref double heave = ref First(_added.Heave), swayRate = ref First(_added.SwayRate), heaveRate = ref First(_added.HeaveRate), across2 = ref First(_added.HalfBreadth2);
         ref double across = ref First(Across), entering = ref First(EnteringAcross), up = ref First(Up), arm = ref First(AcrossArm);
@@ -70,7 +69,7 @@ internal sealed class NodeDrag
             Vector<double> tc = Vector.Min(one, Vector.Max(-one, Load(ref level, j)));
             Vector<double> breadth = two * Vector.SquareRoot(we2), surface = breadth * s;
             Vector<double> wide = Vector.ConditionalSelect(Vector.GreaterThan(tc, zero), breadth, surface);
-            Vector<double> area = Vector.SquareRoot(Load(ref b2, j) * Load(ref c2, j)) * Load(ref share, j);
+            Vector<double> area = Load(ref size, j) * Load(ref share, j);
             Vector<double> waves = Vector.SquareRoot(wave * surface * ((rho * area) + Load(ref heave, j)));
             Vector<double> enterH = Load(ref swayRate, j), enterV = Load(ref heaveRate, j);
             Store(speed * he * (one + tc), ref across, j);
