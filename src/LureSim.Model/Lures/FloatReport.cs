@@ -53,4 +53,20 @@ public sealed record FloatReport(
 /// GZ at those heels, m, turned about the hull's axis with trim held and heave free (slope at 0: GM cos trim); positive
 /// rights the lure.
 /// </param>
-public sealed record RightingCurve(IReadOnlyList<double> HeelRad, IReadOnlyList<double> ArmM);
+public sealed record RightingCurve(IReadOnlyList<double> HeelRad, IReadOnlyList<double> ArmM)
+{
+    /// <summary>Index of the last heel short of 180 deg up to which every arm rights the lure; 0 when none does.</summary>
+    internal int LastRighting
+    {
+        get
+        {
+            int last = 0;
+            while (last + 1 < HeelRad.Count - 1 && ArmM[last + 1] > 0.0)
+            {
+                last++;
+            }
+
+            return last;
+        }
+    }
+}

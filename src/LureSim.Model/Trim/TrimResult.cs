@@ -34,12 +34,7 @@ public sealed record TrimResult(
     {
         get
         {
-            int last = 0;
-            while (last + 1 < Righting.HeelRad.Count - 1 && Righting.ArmM[last + 1] > 0.0)
-            {
-                last++;
-            }
-
+            int last = Righting.LastRighting;
             if (last == Righting.HeelRad.Count - 2)
             {
                 return 180.0;

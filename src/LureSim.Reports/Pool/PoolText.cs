@@ -38,7 +38,7 @@ public static class PoolText
 
     private static string[] Cells(TowRow t) =>
     [
-        Trade.Fixed(t.SpeedMS, 2), Trade.Fixed(t.SheerDeg, 1), PoolWords.Plain(t.TrimDeg, 1), PoolWords.Plain(t.RollDeg, 0), PoolWords.Plain(1000.0 * t.NoseHeightM, 1),
+        Trade.Fixed(t.SpeedMS, 2), Trade.Fixed(t.SheerDeg, 1), Trade.Fixed(t.TrimDeg, 1), Trade.Fixed(t.RollDeg, 0), Trade.Fixed(1000.0 * t.NoseHeightM, 1),
         Trade.Digits(1000.0 * t.PullN), PoolFigures.Name(t.Course) + (t.IsSettled ? "" : ", not settled"),
     ];
 

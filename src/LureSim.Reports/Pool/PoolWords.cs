@@ -36,11 +36,6 @@ internal static class PoolWords
         ? $"{verb} to and fro in {Trade.Fixed(period, 2)} s and loses {Trade.Fixed(100.0 * swing.LossShare!.Value, 0)} % of the swing each time"
         : "comes back without swinging";
 
-    /// <summary>A number with a fixed count of decimals that is never "-0".</summary>
-    /// <param name="value">Number.</param>
-    /// <param name="places">Decimals.</param>
-    public static string Plain(double value, int places) => Trade.Fixed(Math.Round(value, places) + 0.0, places);
-
     private static string Of(TowCourse course) => Array.Find(Courses, c => c.Course == course).Words;
 
     private static string Size(PoolResult pool, TowCourse course)

@@ -52,9 +52,9 @@ internal readonly record struct AttitudeWords(double LowPitchDeg, double HighPit
         return new AttitudeWords(low, high, widest, nose[0] - lowest, (double)under / (to - from));
     }
 
-    /// <summary>A whole number of degrees; none is "-0".</summary>
+    /// <summary>A whole number of degrees.</summary>
     /// <param name="deg">Angle, deg.</param>
-    public static string Degrees(double deg) => Trade.Fixed(Math.Round(deg) + 0.0, 0) + "°";
+    public static string Degrees(double deg) => Trade.Fixed(deg, 0) + "°";
 
     /// <summary>"pitch 12° down".</summary>
     /// <param name="deg">Pitch, nose up positive, deg.</param>

@@ -41,10 +41,14 @@ public static class Trade
         return text.AsSpan().IndexOfAnyInRange('1', '9') < 0 ? "0" : text;
     }
 
-    /// <summary>A number with a fixed count of decimals and a point, whatever the machine's culture.</summary>
+    /// <summary>A number with a fixed count of decimals and a point, whatever the machine's culture; never "-0".</summary>
     /// <param name="value">Any finite number.</param>
     /// <param name="places">Decimals.</param>
-    public static string Fixed(double value, int places) => value.ToString("F" + places, CultureInfo.InvariantCulture);
+    public static string Fixed(double value, int places)
+    {
+        string text = value.ToString("F" + places, CultureInfo.InvariantCulture);
+        return text[0] == '-' && text.AsSpan(1).IndexOfAnyExcept('0', '.') < 0 ? text[1..] : text;
+    }
 
     /// <summary>Words at the start of a sentence.</summary>
     /// <param name="words">Words, at least one letter.</param>
