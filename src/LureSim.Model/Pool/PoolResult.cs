@@ -63,11 +63,6 @@ public sealed record CoastResult(double? PerM, double? HalfM);
 /// <param name="Trace">Away from rest: deg (roll, nose up) or m (centre of gravity up).</param>
 public sealed record SwingResult(double Release, double? PeriodS, double? LossShare, ValueList<double> TimeS, ValueList<double> Trace);
 
-/// <summary>The lure from above, lying on its water: half-breadths over x from the centre of gravity, tail to nose, m.</summary>
-/// <param name="XM">x, m.</param>
-/// <param name="HalfBreadthM">Half-breadth, m.</param>
-public sealed record OutlineShape(ValueList<double> XM, ValueList<double> HalfBreadthM);
-
 /// <summary>Everything that a pool tells of a lure.</summary>
 /// <param name="Lure">Lure.</param>
 /// <param name="Task">What was done.</param>
@@ -79,9 +74,8 @@ public sealed record OutlineShape(ValueList<double> XM, ValueList<double> HalfBr
 /// <param name="Roll">Let go heeled; its trace stays empty where the lure stands too steep for a roll.</param>
 /// <param name="Heave">Let go pressed down.</param>
 /// <param name="Pitch">Let go with the nose pressed down.</param>
-/// <param name="Outline">Lure from above.</param>
 public sealed record PoolResult(
-    LureSpec Lure, PoolTask Task, double RestTrimDeg, double RestHeelDeg, ValueList<TowRow> Tow, PushResult Push, CoastResult Coast, SwingResult Roll, SwingResult Heave, SwingResult Pitch, OutlineShape Outline)
+    LureSpec Lure, PoolTask Task, double RestTrimDeg, double RestHeelDeg, ValueList<TowRow> Tow, PushResult Push, CoastResult Coast, SwingResult Roll, SwingResult Heave, SwingResult Pitch)
 {
     /// <summary>The worst course of all tows.</summary>
     public TowCourse Course => Tow.Max(t => t.Course);

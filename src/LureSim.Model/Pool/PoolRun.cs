@@ -8,7 +8,6 @@ namespace LureSim.Model.Pool;
 /// <summary>Takes a lure to a pool: tow, push, coast-down, roll, heave and pitch, each by itself, in six degrees of freedom without rod and main line.</summary>
 public static class PoolRun
 {
-    private const int OutlinePoints = 41;
     private const double Degree = Math.PI / 180.0, SteepDeg = 60.0, LeastPressM = 5e-4;
 
     /// <summary>Runs all of them.</summary>
@@ -39,8 +38,7 @@ public static class PoolRun
             PushTest.Coast(hull, task, stop),
             Math.Abs(rest.TrimRad) > SteepDeg * Degree ? new SwingResult(0.0, null, null, [], []) : SwingTest.Roll(hull, task, HeelFor(f, task.HeelRad), stop),
             SwingTest.Heave(hull, task, press, stop),
-            SwingTest.Pitch(hull, task, press / (0.5 * f.Hull.LengthM), stop),
-            Outline(f));
+            SwingTest.Pitch(hull, task, press / (0.5 * f.Hull.LengthM), stop));
     }
 
     // At most half of the heel from which it comes back; a lure that lies over is moved from where it lies.
@@ -52,12 +50,7 @@ public static class PoolRun
         }
 
         RightingCurve curve = FloatSolver.Righting(f.Spec, f.Water);
-        int last = 0;
-        while (last + 1 < curve.HeelRad.Count && curve.ArmM[last + 1] > 0.0)
-        {
-            last++;
-        }
-
+        int last = curve.LastRighting;
         return last == 0 ? wanted : Math.Min(wanted, 0.5 * curve.HeelRad[last]);
     }
 
@@ -72,19 +65,5 @@ public static class PoolRun
         }
 
         return highest;
-    }
-
-    private static OutlineShape Outline(FloatingLure f)
-    {
-        var x = new double[OutlinePoints];
-        var half = new double[OutlinePoints];
-        for (int i = 0; i < OutlinePoints; i++)
-        {
-            double at = -0.5 * f.Hull.LengthM * Math.Cos(Math.PI * i / (OutlinePoints - 1));
-            HullSection s = f.Hull.SectionAt(at);
-            (x[i], half[i]) = (f.AheadM(at, s.CentreZM), s.HalfBreadthM);
-        }
-
-        return new OutlineShape([.. x], [.. half]);
     }
 }

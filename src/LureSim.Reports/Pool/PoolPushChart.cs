@@ -1,3 +1,4 @@
+using LureSim.Model.Lures;
 using LureSim.Model.Pool;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
@@ -53,7 +54,7 @@ public static class PoolPushChart
 
     private static string Message(PushResult push) => push.TurnM is double way
         ? $"Turns 45° in {Trade.Fixed(Centi * way, 0)} cm, ends {Trade.Fixed(Centi * Math.Abs(push.OffsetM), 0)} cm beside its line"
-        : $"Never turns 45°: keeps within {Trade.Fixed(Math.Max(1.0, Math.Abs(push.TurnedDeg)), 0)}° of the push";
+        : $"Never turns 45°: keeps within {Trade.Fixed(Math.Max(1.0, push.HeadingDeg.Max(h => Math.Abs(h - push.HeadingDeg[0]))), 0)}° of the push";
 
     // First kept point past the turn; 0 where there is none.
     private static int TurnIndex(PushResult push)
@@ -71,9 +72,8 @@ public static class PoolPushChart
 
     private static PolygonAnnotation Hull(PoolResult pool, int at, OxyColor color)
     {
-        (double sin, double cos) = Math.SinCos(pool.Push.HeadingDeg[at] * Degree);
-        double x = pool.Push.XM[at], y = pool.Push.YM[at];
-        DataPoint Place(double along, double left) => new(Centi * (x + (along * cos) - (left * sin)), Centi * (y + (along * sin) + (left * cos)));
+        double x = pool.Push.XM[at], y = pool.Push.YM[at], psi = pool.Push.HeadingDeg[at] * Degree;
+        var rest = new Attitude(0.0, pool.RestTrimDeg * Degree, pool.RestHeelDeg * Degree);
         var outline = new PolygonAnnotation
         {
             YAxisKey = Panels.Key(0),
@@ -84,17 +84,7 @@ public static class PoolPushChart
             LineJoin = LineJoin.Round,
             Layer = AnnotationLayer.BelowSeries,
         };
-        OutlineLine(outline, pool.Outline, Place, 1.0, back: false);
-        OutlineLine(outline, pool.Outline, Place, -1.0, back: true);
+        outline.Points.AddRange(LureBody.Of(pool.Lure).FromAbove(rest).Select(p => LureBody.Place(Centi * x, Centi * y, psi, Centi * p.X, Centi * p.Y)));
         return outline;
-    }
-
-    private static void OutlineLine(PolygonAnnotation outline, OutlineShape shape, Func<double, double, DataPoint> place, double side, bool back)
-    {
-        for (int i = 0; i < shape.XM.Count; i++)
-        {
-            int k = back ? shape.XM.Count - 1 - i : i;
-            outline.Points.Add(place(shape.XM[k], side * shape.HalfBreadthM[k]));
-        }
     }
 }

@@ -1,5 +1,6 @@
 using LureSim.Model.Retrieve;
 using LureSim.Numerics;
+using LureSim.Reports.Kit.Charts;
 using OxyPlot;
 
 namespace LureSim.Reports.Retrieve;

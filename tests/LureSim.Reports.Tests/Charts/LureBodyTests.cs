@@ -3,7 +3,7 @@ using LureSim.Model.Lures;
 using LureSim.Model.Media;
 using LureSim.Model.Retrieve;
 using LureSim.Numerics;
-using LureSim.Reports.Retrieve;
+using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Tests.Support;
 using OxyPlot;
 

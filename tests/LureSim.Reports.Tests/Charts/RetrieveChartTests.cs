@@ -1,5 +1,6 @@
 using LureSim.Model;
 using LureSim.Model.Retrieve;
+using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;

@@ -16,7 +16,7 @@ internal static class MadeUpPool
         ];
         return new(
             new LureSpec(LureShape.Cigar, 0.11, 0.0205, 0.0205, 0.018, 0.051, 0, [], []), new PoolTask { SpeedsMS = [0.15, 0.3, 0.8] }, 3.0, 0.0,
-            [.. tow], Push(), new CoastResult(4.2, 0.16), Swing(20.0, 0.5, 1.2), Swing(-0.004, 0.36, 6.0), Swing(-4.0, 0.33, 5.0), Outline());
+            [.. tow], Push(), new CoastResult(4.2, 0.16), Swing(20.0, 0.5, 1.2), Swing(-0.004, 0.36, 6.0), Swing(-4.0, 0.33, 5.0));
     }
 
     /// <summary>One that never turns, stands too steep to roll and is too stiff in the water to bob.</summary>
@@ -26,7 +26,7 @@ internal static class MadeUpPool
         double[] t = Times(1.0);
         return p with
         {
-            Push = p.Push with { TurnM = null, TurnedDeg = -6.0, OffsetM = 1e-4, HeadingDeg = [.. p.Push.HeadingDeg.Select(h => 0.05 * h)] },
+            Push = p.Push with { TurnM = null, TurnedDeg = -6.0, OffsetM = 1e-4, HeadingDeg = [.. p.Push.HeadingDeg.Select(h => 3.0 - (6.0 * (h - 3.0) / (57.3 * 1.2)))] },
             Coast = new CoastResult(null, null),
             Roll = new SwingResult(0.0, null, null, [], []),
             Heave = new SwingResult(-0.004, null, null, [.. t], [.. t.Select(s => -0.004 * Math.Exp(-8.0 * s))]),
@@ -47,11 +47,5 @@ internal static class MadeUpPool
         double[] t = Times(2.0), turn = [.. t.Select(s => 0.6 * s)];
         return new(
             0.24, 68.0, 0.19, [.. t], [.. turn.Select(a => 0.3 * Math.Sin(a))], [.. turn.Select(a => 0.3 * (1.0 - Math.Cos(a)))], [.. turn.Select(a => 3.0 + (57.3 * a))]);
-    }
-
-    private static OutlineShape Outline()
-    {
-        double[] along = [.. Enumerable.Range(0, 21).Select(i => Math.PI * i / 20)];
-        return new([.. along.Select(a => 0.003 - (0.055 * Math.Cos(a)))], [.. along.Select(a => 0.01 * Math.Sin(a))]);
     }
 }

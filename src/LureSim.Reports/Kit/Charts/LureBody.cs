@@ -2,7 +2,7 @@ using LureSim.Model.Lures;
 using LureSim.Numerics;
 using OxyPlot;
 
-namespace LureSim.Reports.Retrieve;
+namespace LureSim.Reports.Kit.Charts;
 
 /// <summary>The outside of a lure for pictures, seen square from the side, from above and along its axis from ahead, at any pitch and roll.</summary>
 internal sealed class LureBody
