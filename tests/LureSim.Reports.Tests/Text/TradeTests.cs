@@ -17,6 +17,14 @@ public sealed class TradeTests
     [InlineData(1234.5, "1234")]
     public void Digits_keeps_two_figures(double value, string text) => Assert.Equal(text, Trade.Digits(value));
 
+    [Theory]
+    [InlineData(-0.3, 0, "0")]
+    [InlineData(-0.04, 1, "0.0")]
+    [InlineData(-0.0, 2, "0.00")]
+    [InlineData(-0.6, 0, "-1")]
+    [InlineData(-10.0, 1, "-10.0")]
+    public void A_fixed_number_is_never_minus_zero(double value, int places, string expected) => Assert.Equal(expected, Trade.Fixed(value, places));
+
     [Fact]
     public void Units_follow_their_definitions()
     {
