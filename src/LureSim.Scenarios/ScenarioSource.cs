@@ -1,4 +1,6 @@
+using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Mapping;
+using LureSim.Scenarios.Quantities;
 using LureSim.Scenarios.Reading;
 
 namespace LureSim.Scenarios;
@@ -9,7 +11,7 @@ namespace LureSim.Scenarios;
 /// </summary>
 public sealed class ScenarioSource
 {
-    internal const int OverrideLayer = int.MaxValue;
+    internal const int OverrideLayer = int.MaxValue, MadeLayer = 0;
 
     // Overrides sort after every file.
     private const int OverrideOrder = 1_000_000;
@@ -74,6 +76,7 @@ public sealed class ScenarioSource
         };
         Overrides.Apply(overrides ?? [], layers, faults, OverrideLayer);
 
+        layers.Entries[TopKeys.Title.Index] ??= Called();
         DropUnasked(layers.Entries);
         var values = new ScenarioValues(layers.Entries);
         var places = new Places(Name, layers.Entries, layers.TablePlaces);
@@ -83,6 +86,13 @@ public sealed class ScenarioSource
         (FaultList errors, FaultList others) = faults.Split(Asked);
         notes.AddRange(others);
         return new(errors.Count == 0 ? scenario : null, values, ranges, errors.ToList(), notes.ToList()) { Units = Units };
+    }
+
+    // A file without a title is called by its own name.
+    private Entry Called()
+    {
+        string name = PlainText.Escape(Path.GetFileNameWithoutExtension(Name));
+        return new() { Key = TopKeys.Title, Text = name.Length > 0 ? name : "scenario", Place = new(new(Name, 0), 1, 1), Layer = MadeLayer };
     }
 
     private static ScenarioSource Make(string name, Activities asked, Action<LayerReader> read)

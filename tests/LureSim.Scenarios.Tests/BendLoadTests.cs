@@ -26,8 +26,8 @@ public sealed class BendLoadTests
     [InlineData("8", "\"8\"")]
     [InlineData("\"10-20 lb\"", "\"10-20 lb\"")]
     public void A_number_is_no_power(string typed, string shown) => Assert.Equal(
-        $"s.toml(3,9): rod.power: {shown} is a number; a word is due: ultralight, light, medium-light, medium, medium-heavy, heavy, extra-heavy; "
-            + "a weight that you measured at the tip is rod.bend_load; the line or lure weight printed on a rod says nothing here",
+        $"s.toml(3,9): rod.power: {shown} is a number; the class is due: ultralight, light, medium-light, medium, medium-heavy, heavy, extra-heavy; "
+            + "the line weight printed on a rod does not tell how it bends; a weight that you hung on the tip yourself goes into rod.bend_load",
         Assert.Single(Texts.Errors(Texts.With("\"medium-heavy\"", typed))));
 
     [Fact]

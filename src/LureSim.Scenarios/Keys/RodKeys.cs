@@ -55,7 +55,7 @@ public static class RodKeys
         Choices = PowerClasses(),
         Group = PowerGroup,
         Gives = BendLoad,
-        NoNumber = "a weight that you measured at the tip is rod.bend_load; the line or lure weight printed on a rod says nothing here",
+        NoNumber = "the line weight printed on a rod does not tell how it bends; a weight that you hung on the tip yourself goes into rod.bend_load",
     };
 
     /// <summary>Action.</summary>

@@ -28,19 +28,19 @@ public static class Quantity
     /// <returns>The value in SI, or the error.</returns>
     public static QuantityValue Read(string text, QuantityKind kind) => Read(text, kind, Units.Due(kind));
 
-    /// <summary>The same, with what is due in words of the caller.</summary>
+    /// <summary>The same, with what is due in words of the caller; empty where the caller says it.</summary>
     internal static QuantityValue Read(string text, QuantityKind kind, string due)
     {
         ArgumentNullException.ThrowIfNull(text);
-        string plain = QuoteMarks.Straighten(text.Trim());
+        string plain = QuoteMarks.Straighten(text);
         if (kind == QuantityKind.LineNumber)
         {
             return LineNumberReader.Read(text, plain, due);
         }
 
-        if (kind == QuantityKind.Length && FeetInches.TryRead(plain, out double metres, out string? feetError))
+        if (kind == QuantityKind.Length && FeetInches.TryRead(plain, out double metres, out string? feetError, out string? note))
         {
-            return feetError is null ? new(metres, null, null, kind) { Unit = "ft" } : Fail(text, feetError, kind, due);
+            return feetError is null ? new(metres, null, note, kind) { Unit = "ft" } : Fail(text, feetError, kind, due);
         }
 
         if (NumberReader.Take(plain, out double number, out int used) is string error)
@@ -94,7 +94,7 @@ public static class Quantity
     }
 
     internal static QuantityValue Fail(string text, string what, QuantityKind kind, string due) =>
-        new(double.NaN, $"\"{text}\": {what}; {due}", null, kind);
+        new(double.NaN, due.Length == 0 ? $"\"{text}\": {what}" : $"\"{text}\": {what}; {due}", null, kind);
 
     private static string UnknownUnit(string unit)
     {
@@ -103,8 +103,9 @@ public static class Quantity
             return "it is not a finite number";
         }
 
-        return char.IsAsciiDigit(unit[0])
-            ? "there are two numbers in a row (thousands marks are not allowed)"
-            : $"\"{unit}\" is not one of its units";
+        string rest = unit.StartsWith("to ", StringComparison.Ordinal) ? unit[3..] : unit.TrimStart('-', ' ');
+        return char.IsAsciiDigit(unit[0]) ? "there are two numbers in a row (thousands marks are not allowed)"
+            : rest.Length > 0 && char.IsAsciiDigit(rest[0]) ? "one value is due, not a range"
+            : $"\"{unit}\" does not fit here";
     }
 }

@@ -1,4 +1,5 @@
 using System.Text;
+using LureSim.Scenarios.Keys;
 
 namespace LureSim.Scenarios.Quantities;
 
@@ -87,6 +88,25 @@ internal static class UnitSpelling
 
         return known.GetValueOrDefault(unit) ?? known.GetValueOrDefault(Tidy(unit)) ?? unit;
     }
+
+    /// <summary>Whether the kind has such a unit.</summary>
+    /// <param name="kind">Kind of the quantity.</param>
+    /// <param name="unit">Unit as written.</param>
+    public static bool Knows(QuantityKind kind, string unit) => double.IsFinite(Units.ToSi(kind, Canonical(kind, unit), 1.0));
+
+    /// <summary>The unit of the kind whose spelling is nearest, or null.</summary>
+    /// <param name="kind">Kind of the quantity.</param>
+    /// <param name="unit">Unit as written.</param>
+    public static string? Near(QuantityKind kind, string unit)
+    {
+        string plain = Tidy(unit).ToLowerInvariant();
+        return Known.TryGetValue(kind, out Dictionary<string, string>? known)
+            && (Nearest.Of(plain, known.Keys.Select(k => k.ToLowerInvariant())) ?? FirstWord(plain, known)) is string near ? known.GetValueOrDefault(near) : null;
+    }
+
+    // "lb braid" begins with a unit.
+    private static string? FirstWord(string unit, Dictionary<string, string> known) => 
+        !unit.Any(char.IsAsciiDigit) && unit.Split(' ')[0] is { Length: > 0 } word && known.ContainsKey(word) ? word : null;
 
     // "-lb." is "lb", "cm^2" is "cm2", "N*m" is "N m", "in / turn" is "in/turn".
     private static string Tidy(string unit)
