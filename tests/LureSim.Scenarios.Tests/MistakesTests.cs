@@ -1,4 +1,6 @@
+using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 using LureSim.Scenarios.Reading;
 
 namespace LureSim.Scenarios.Tests;
@@ -39,11 +41,11 @@ public sealed class MistakesTests
     {
         string text = Typed(row), line = Assert.Single(Texts.Errors(text));
         string key = Of(row, "key");
-        Assert.Matches(key.Length == 0 ? @"^s\.toml\(\d+,\d+\): " : $@"^s\.toml\(\d+,\d+\): {System.Text.RegularExpressions.Regex.Escape(key)}: ", line);
+        Assert.Matches(key.Length == 0 ? @"^s\.toml\(\d+,\d+\): " : $@"^s\.toml\(\d+,\d+\): {Regex.Escape(key)}: ", line);
         Assert.Contains(Of(row, "says"), line, StringComparison.Ordinal);
         Assert.Contains(Of(row, "write"), line, StringComparison.Ordinal);
         Assert.InRange(line.Length, 20, LongestLine);
-        Assert.All(Jargon, word => Assert.DoesNotContain(word, line.Replace(Of(row, "typed"), "", StringComparison.Ordinal), StringComparison.Ordinal));
+        Assert.All(Jargon, word => Assert.DoesNotContain(word, Told(row, line), StringComparison.Ordinal));
     }
 
     [Theory]
@@ -56,10 +58,11 @@ public sealed class MistakesTests
         }
 
         string line = Assert.Single(Texts.Errors(Typed(row)));
-        int told = int.Parse(line[7..line.IndexOf(',', StringComparison.Ordinal)], System.Globalization.CultureInfo.InvariantCulture);
+        int told = int.Parse(line[7..line.IndexOf(',', StringComparison.Ordinal)], CultureInfo.InvariantCulture);
         int first = Good[..Good.IndexOf(Of(row, "from"), StringComparison.Ordinal)].Count(c => c == '\n') + 1;
+        // A list is one thing over several lines.
         int list = Of(row, "key") == "lure.hooks" ? 3 : 0;
-        Assert.InRange(told, first - list, first + Of(row, "typed").Count(c => c == '\n'));
+        Assert.InRange(told, first - list, first + (list / 3) + Of(row, "typed").Count(c => c == '\n'));
     }
 
     [Theory]
@@ -103,6 +106,9 @@ public sealed class MistakesTests
             Assert.Equal(lines.ToString(), page[from..to]);
         }
     }
+
+    // The line without what it repeats of the person's own words.
+    private static string Told(int row, string line) => Of(row, "typed") is { Length: > 0 } typed ? line.Replace(typed, "", StringComparison.Ordinal) : line;
 
     private static string Cell(string text) => text.Replace("\n", " / ", StringComparison.Ordinal).Replace("|", "\\|", StringComparison.Ordinal);
 

@@ -1,4 +1,5 @@
 using CsCheck;
+using LureSim.Scenarios.Keys;
 
 namespace LureSim.Scenarios.Tests;
 
@@ -6,6 +7,8 @@ namespace LureSim.Scenarios.Tests;
 public class MutationTests
 {
     private const string Letters = "\"'[]{}=,.#\n\\ 019-eE+_abmnoprx:/\u2019\u00B0";
+
+    private const string Garbage = "\"'[]{}=,.# \\ 0123456789-+/:%abcdefgiklmnoprstuxz\u00BD\u2019\u201D";
 
     private static readonly string Hollow = File.ReadAllText(Path.Combine(Folder.Shipped, "hollow-weedless.toml"));
 
@@ -51,6 +54,22 @@ public class MutationTests
 
             return RunOrFaults(string.Join('\n', lines));
         });
+
+    // Any text as the value of any key, quoted or bare: at most one line for it, and for what it makes impossible elsewhere, none of them twice.
+    [Fact]
+    public void Garbage_in_any_key() =>
+        Gen.Select(Gen.Int[0, ScenarioSchema.Keys.Count - 1], Gen.Char[Garbage].Array[0, 12], Gen.Bool).Sample((at, chars, quoted) =>
+        {
+            KeySpec key = ScenarioSchema.Keys[at];
+            string value = new(chars), typed = quoted ? $"\"{value.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"" : value;
+            string[] lines = key.Table.Length == 0 ? [$"{key.Path} = {typed}"] : [$"[{key.Table}]", $"{key.Name} = {typed}"];
+            string text = $"{(key.Table.Length == 0 ? lines[0] + "\n" : "")}base = \"x.toml\"\n{(key.Table.Length == 0 ? "" : string.Join('\n', lines) + "\n")}";
+            using var folder = new Folder();
+            folder.Write("x.toml", Hollow);
+            string[] told = [.. ScenarioSource.Read(folder.Write("s.toml", text)).Errors.Select(e => e.ToString())];
+            return told.All(t => !t.Contains('\n', StringComparison.Ordinal) && !t.Contains("xception", StringComparison.Ordinal))
+                && told.Count(t => t.Contains($": {key.Path}: ", StringComparison.Ordinal)) <= 1 && told.Distinct().Count() == told.Length;
+        }, iter: 1000, threads: 1);
 
     private static bool RunOrFaults(string text)
     {

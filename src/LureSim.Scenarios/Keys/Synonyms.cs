@@ -5,8 +5,8 @@ internal static class Synonyms
 {
     private const string Materials = "line.material|leader.material";
 
-    // Read: keys, word, how else people write it. Case, blanks, hyphens, points and # do not count (see Form).
-    private static readonly (string Keys, string Word, string Spellings)[] Read =
+    /// <summary>What is read: keys, word, how else people write it. Case, blanks, hyphens, points and # do not count (see <see cref="Form"/>).</summary>
+    internal static readonly (string Keys, string Word, string Spellings)[] Read =
     [
         (Materials, "nylon", "mono|monofilament|nylon mono|single strand nylon|mono nylon"),
         (Materials, "fluorocarbon", "fluoro|fc|fluor|100% fluorocarbon"),
@@ -53,8 +53,8 @@ internal static class Synonyms
         .. HookSizes(),
     ];
 
-    // A hint only: keys, word that is meant (empty: nothing here), what people write, and why where there is no word.
-    private static readonly (string Keys, string Word, string Written, string Why)[] Words =
+    /// <summary>What earns a hint only: keys, word that is meant (empty: nothing here), what people write, and why where there is no word.</summary>
+    internal static readonly (string Keys, string Word, string Written, string Why)[] Words =
     [
         ("lure.shape", "hollow", "frog|hollow frog|toad|weedless|hollow weedless|hollow body|soft frog", ""),
         ("lure.shape", "cigar", "walker|stickbait|stick bait|topwater|walking bait|round|torpedo", ""),
@@ -69,8 +69,8 @@ internal static class Synonyms
         ("leader.knot", "", "snap|swivel|clip|ring|split ring", "a snap or ring that lets the lure swing freely works as \"loop\"; add its weight to lure.mass"),
     ];
 
-    // Names of keys: where they were written (empty: anywhere), what people write, the key.
-    private static readonly (string Table, string Written, string Key)[] Keys =
+    /// <summary>Names of keys: where they were written (empty: at the top), what people write, the key or table.</summary>
+    internal static readonly (string Table, string Written, string Key)[] Keys =
     [
         ("lure", "weight|mass_g|wt|grams|oz|body_weight|bodyweight", "lure.mass"),
         ("lure", "total_weight|weight_with_hooks|total_mass", "lure.mass_with_hooks"),
@@ -117,7 +117,7 @@ internal static class Synonyms
         ("lure.hooks", "no|number", "size"),
         ("lure.hooks|lure.ballast", "weight|wt", "mass"),
         ("lure.hooks|lure.ballast", "position|place|pos", "x"),
-        ("lure.hooks|lure.ballast", "y|height", "z"),
+        ("lure.hooks|lure.ballast", "height", "z"),
         ("", "name|description", "title"),
         ("", "bait|plug", "lure"),
         ("", "pole", "rod"),

@@ -68,7 +68,7 @@ internal static class LureMapper
 
     private static LureBox? Box(MapContext c)
     {
-        if (c.Values.Has(LureKeys.Stations) && !double.IsNaN(c[LureKeys.Shape]))
+        if (c.Values.Given(LureKeys.Stations) is { Bad: false } && !double.IsNaN(c[LureKeys.Shape]))
         {
             c.Fault(LureKeys.Stations, $"lure.shape is \"{c.Values.Text(LureKeys.Shape)}\"; stations need shape = \"stations\"");
         }

@@ -22,7 +22,7 @@ internal static class StationMapper
         }
 
         RefuseOuterMeasures(c);
-        if (!stations.TrueForAll(s => !double.IsNaN(s.XM + s.HalfBreadthM + s.HalfHeightM + s.CentreZM)))
+        if (c.Values.Given(LureKeys.Stations) is { Bad: true } || !stations.TrueForAll(s => !double.IsNaN(s.XM + s.HalfBreadthM + s.HalfHeightM + s.CentreZM)))
         {
             return null;
         }

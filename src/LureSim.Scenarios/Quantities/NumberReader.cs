@@ -19,7 +19,7 @@ internal static class NumberReader
         int start = at;
         at = SkipDigits(text, at);
         int whole = at - start;
-        if (whole > 0 && at < text.Length && text[at] == '/')
+        if (whole > 0 && at < text.Length && text[at] == '/' && !PerUnit(text, at))
         {
             return TakeFraction(text, start, 0.0, negative, out value, out used);
         }
@@ -44,7 +44,7 @@ internal static class NumberReader
         }
 
         at = SkipExponent(text, at);
-        if (at < text.Length && text[at] is ',' or '/' or '.' or '_')
+        if (at < text.Length && text[at] is (',' or '/' or '.' or '_') && !PerUnit(text, at))
         {
             return Explain(text[at]);
         }
@@ -76,6 +76,9 @@ internal static class NumberReader
         used = end;
         return null;
     }
+
+    // "2/s" is no fraction.
+    private static bool PerUnit(ReadOnlySpan<char> text, int at) => text[at] == '/' && at + 1 < text.Length && char.IsAsciiLetter(text[at + 1]);
 
     // "1 3/8" and "1-3/8": the trade writes both.
     private static int? MixedStart(ReadOnlySpan<char> text, int at)

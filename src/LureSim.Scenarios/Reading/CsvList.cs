@@ -5,15 +5,15 @@ namespace LureSim.Scenarios.Reading;
 /// <summary>A list of tables from a small CSV file: the header names column and unit, for example <c>x_mm,breadth_mm,height_mm</c>.</summary>
 internal static class CsvList
 {
-    /// <summary>Reads the file into a list node, every cell as a text with its unit.</summary>
-    public static Node Read(KeySpec key, Node file, string directory, FaultList faults)
+    /// <summary>Reads the file into a list node, every cell as a text with its unit; null where it cannot be opened.</summary>
+    public static Node? Read(KeySpec key, Node file, string directory, FaultList faults)
     {
         var list = new Node(NodeKind.List, file.Place);
         string path = Path.Combine(directory, file.Text);
         if (FileText.TryRead(path, out string text) is string failure)
         {
             faults.Add(file.Place, key.Path, $"\"{file.Text}\": {failure}");
-            return list;
+            return null;
         }
 
         var source = new Source(file.Text, file.Place.Source.Order);

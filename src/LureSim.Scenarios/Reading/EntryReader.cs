@@ -101,14 +101,19 @@ internal sealed class EntryReader(FaultList faults, FaultList notes)
 
     private Entry ReadList(KeySpec key, Node node, int layer, string directory)
     {
-        Node list = node;
+        Node? list = node;
         if (node.Kind == NodeKind.Text && key.MayBeCsv)
         {
             list = CsvList.Read(key, node, directory, faults);
         }
         else if (node.Kind != NodeKind.List)
         {
+            list = null;
             faults.Add(node.Place, key.Path, $"{node.Words}; a list of tables is due{(key.MayBeCsv ? ", or the name of a CSV file" : "")}");
+        }
+
+        if (list is null)
+        {
             return new() { Key = key, Place = node.Place, Layer = layer, Bad = true };
         }
 

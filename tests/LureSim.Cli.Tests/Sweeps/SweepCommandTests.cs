@@ -163,7 +163,7 @@ public sealed class SweepCommandTests : IDisposable
 
     [Theory]
     [InlineData("nothing varies")]
-    [InlineData("unknown key; nearest known key: retrieve.cadence", "--vary", "retrieve.cadense=1 /s")]
+    [InlineData("unknown key; did you mean retrieve.cadence?", "--vary", "retrieve.cadense=1 /s")]
     [InlineData("a range needs a step or a count, or --sample", "--vary", "retrieve.cadence=1 /s:2 /s")]
     [InlineData("with --sample a range is from:to", "--vary", "retrieve.cadence=1 /s:2 /s:3", "--sample", "5")]
     [InlineData("varied twice", "--vary", "retrieve.cadence=1 /s,2 /s", "--vary", "retrieve.cadence=3 /s")]

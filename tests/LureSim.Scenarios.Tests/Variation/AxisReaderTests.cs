@@ -83,10 +83,10 @@ public class AxisReaderTests
     }
 
     [Theory]
-    [InlineData("retrieve.cadense=1 /s,2 /s", "unknown key; nearest known key: retrieve.cadence")]
+    [InlineData("retrieve.cadense=1 /s,2 /s", "unknown key; did you mean retrieve.cadence?")]
     [InlineData("retrieve.cadence", "KEY=a,b,c or KEY=from:to:step")]
     [InlineData("retrieve.cadence=", "KEY=a,b,c or KEY=from:to:step")]
-    [InlineData("retrieve.cadence=1 /s,2 m", "\"m\" is not one of its units")]
+    [InlineData("retrieve.cadence=1 /s,2 m", "\"m\" does not fit here")]
     [InlineData("retrieve.cadence=1 /s,,2 /s", "an item of the list is empty")]
     [InlineData("retrieve.cadence=1:2:3", "it has no unit")]
     [InlineData("retrieve.cadence=1 /s:9 /s:5", "out of range; allowed: 0.3 to 6 /s")]
@@ -94,7 +94,7 @@ public class AxisReaderTests
     [InlineData("retrieve.cadence=1 /s:2 /s:0 /s", "must be above zero")]
     [InlineData("retrieve.cadence=1 /s:2 /s:-1 /s", "must be above zero")]
     [InlineData("retrieve.cadence=1 /s:2 /s:3 /s", "is larger than the range")]
-    [InlineData("retrieve.cadence=1 /s:2 /s:1 m", "is not one of its units")]
+    [InlineData("retrieve.cadence=1 /s:2 /s:1 m", "\"m\" does not fit here")]
     [InlineData("retrieve.cadence=1 /s:2 /s:1e-9 /s", "makes more than 1000000 values")]
     [InlineData("retrieve.cadence=1 /s:1 /s:2", "both ends are the same")]
     [InlineData("lure.added_mass_factor=0.5:0.9:3", "larger than the range; a number of values is written n=5")]
