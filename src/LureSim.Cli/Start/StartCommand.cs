@@ -25,16 +25,16 @@ internal static class StartCommand
 
     private static int Run(StartOptions options, ParseResult parsed, Terminal terminal, CancellationToken stop)
     {
-        string? named = options.FileOf(parsed);
-        string folder = Folder(named ?? ".toml");
+        IReadOnlyList<string> named = options.Files(parsed);
+        string folder = named.Count == 0 ? "." : Folder(named);
         (StartPlan? plan, IReadOnlyList<ScenarioFault> faults) = StartReader.Read(options.Request(parsed, folder), folder);
-        string file = named ?? $"{plan?.Kind}.toml";
         if (plan is null)
         {
             return Refuse(terminal, faults);
         }
 
-        if (Path.Exists(file) && !options.MayReplace(parsed))
+        string file = named.Count == 0 ? plan.FileName : named[0];
+        if (File.Exists(file) && !options.MayReplace(parsed))
         {
             throw new OutputException($"'{file}' is there already: --force replaces it, --out NAME.toml writes another");
         }
@@ -50,7 +50,23 @@ internal static class StartCommand
         return ExitCode.Done;
     }
 
-    private static string Folder(string file) => Path.GetDirectoryName(Path.GetFullPath(file)) ?? ".";
+    // The folder of the one file that was named, found before anything is computed.
+    private static string Folder(IReadOnlyList<string> named)
+    {
+        string file = named[0];
+        if (named.Count > 1)
+        {
+            throw new OutputException($"two files are named, '{file}' and '{named[1]}'; one scenario goes into one file");
+        }
+
+        if (string.IsNullOrWhiteSpace(file) || file.Contains('\0', StringComparison.Ordinal) || Directory.Exists(file))
+        {
+            throw new OutputException($"'{file}' cannot be a file's name, or is a folder; a name is due, for example --out my-lure.toml");
+        }
+
+        string folder = Path.GetDirectoryName(Path.GetFullPath(file)) ?? ".";
+        return Directory.Exists(folder) ? folder : throw new OutputException($"'{file}': there is no folder '{folder}'; make it first, or choose another --out");
+    }
 
     private static int Refuse(Terminal terminal, IReadOnlyList<ScenarioFault> faults)
     {

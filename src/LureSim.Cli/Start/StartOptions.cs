@@ -44,8 +44,8 @@ internal sealed class StartOptions
 
     public bool IsQuiet(ParseResult parsed) => parsed.GetValue(_quiet);
 
-    /// <summary>The file that was named, or null.</summary>
-    public string? FileOf(ParseResult parsed) => parsed.GetValue(_out) ?? Words(parsed).LastOrDefault(IsFile);
+    /// <summary>The files that were named.</summary>
+    public IReadOnlyList<string> Files(ParseResult parsed) => [.. Words(parsed).Where(IsFile), .. parsed.GetValue(_out) is string file ? [file] : Array.Empty<string>()];
 
     /// <summary>What was typed; files of the person as the scenario's folder sees them.</summary>
     public StartRequest Request(ParseResult parsed, string folder) => new()

@@ -27,8 +27,9 @@ internal sealed record Phrase(IReadOnlyDictionary<KeySpec, string> Texts, Part? 
 /// fewest pieces. What a piece may be, the readers of the keys say.
 /// </summary>
 /// <param name="folder">Folder of parts that may be named, or null.</param>
+/// <param name="example">A phrase that it reads, for messages.</param>
 /// <param name="slots">Keys that may be given, each once; of two that fit, the first is taken.</param>
-internal sealed class PhraseReader(string? folder, params Slot[] slots)
+internal sealed class PhraseReader(string? folder, string example, params Slot[] slots)
 {
     private const int MostWords = 16, LongestPiece = 5;
     private const int OverCost = 1000, FillerCost = 2, PieceCost = 3, PartCost = 10;
@@ -167,22 +168,24 @@ internal sealed class PhraseReader(string? folder, params Slot[] slots)
     // The one reading that is nearest: a value out of its range says more than a list of words.
     private string Explain(string over)
     {
+        string say = $"say it like \"{example}\"{(folder is null ? "" : $"; luresim list {folder} shows the words")}";
         foreach (Slot slot in slots)
         {
-            QuantityValue value = ValueReader.ReadText(slot.Key, over);
-            bool read = double.IsFinite(value.Si) && (!slot.WordsOnly || value.Kind == QuantityKind.Choice);
-            if (read)
+            if (slot.WordsOnly && Quantity.Read(over, slot.Key.Kind).Error is null)
             {
-                return value.Error is null ? $"\"{over}\" is one {slot.Key.Words} too many" : $"{slot.Key.Words}: {value.Error}";
+                return $"\"{over}\" does not say what it is the weight of; the {slot.Key.Words} is a word here; {say}";
+            }
+
+            QuantityValue value = ValueReader.ReadText(slot.Key, over);
+            if (double.IsFinite(value.Si))
+            {
+                return value.Error is null ? $"\"{over}\" is one {slot.Key.Words} too many; {say}" : $"{slot.Key.Words}: {value.Error}";
             }
         }
 
         string[] known = [.. slots.SelectMany(s => s.Key.Choices).Select(c => c.Name), .. PartNames()];
-        string said = string.Join(", ", slots.Select(s => s.Key.Words));
-        string list = folder is null ? string.Join(", ", known) : $"luresim list {folder} shows the words";
-        return Nearest.Of(over.ToLowerInvariant(), known) is string near
-            ? $"\"{over}\" is not understood; nearest: {near}; what can be said: {said}"
-            : $"\"{over}\" is not understood; what can be said: {said}; {list}";
+        string near = Nearest.Of(over.ToLowerInvariant(), known) is string name ? $"nearest: {name}; " : "";
+        return $"\"{over}\" is not understood; {near}{say}";
     }
 
     private IEnumerable<string> PartNames() => folder is null ? [] : PartLibrary.In(folder).Select(p => p.Name);

@@ -90,7 +90,7 @@ internal sealed class ScenarioText(
         text.Append("\n[lure]\n");
         if (floats is not null)
         {
-            text.Append("# ").Append(floats).Append(" Places: x from the middle of the body toward the nose, z up from its axis.\n");
+            text.Append("# ").Append(floats).Append("\n# Places: x from the middle of the body toward the nose, z up from its axis.\n");
         }
 
         foreach (DraftValue value in LureLines())

@@ -10,8 +10,8 @@ namespace LureSim.Scenarios.Starting;
 /// <param name="Leader">Usual leader, a part.</param>
 /// <param name="DistanceM">Distance at which the retrieve starts, m.</param>
 /// <param name="CadencePerS">Twitches per second.</param>
-/// <param name="StrokeM">Tip travel of a twitch, m.</param>
-/// <param name="SlackM">Slack that is kept, m.</param>
+/// <param name="StrokeM">Tip travel of a twitch with the lure as its part is, m; it goes with the lure's length.</param>
+/// <param name="SlackM">Slack that is kept, m, likewise.</param>
 internal sealed record StartKind(
     string Name, string Lure, string Rod, string Line, string Leader, double DistanceM, double CadencePerS, double StrokeM, double SlackM)
 {
@@ -28,15 +28,15 @@ internal sealed record StartKind(
     // What such a lure has that no model here computes.
     private static readonly (string Typed, string Missing)[] OutOfScope =
     [
-        ("popper", "the cup that spits water"), ("chugger", "the cup that spits water"), ("prop", "the propellers"), ("prop-lure", "the propellers"),
-        ("propeller", "the propellers"), ("crawler", "the wings"), ("winged-crawler", "the wings"), ("wings", "the wings"), ("buzzbait", "the blade"),
+        ("popper", "its cup"), ("chugger", "its cup"), ("prop", "its propellers"), ("prop-lure", "its propellers"),
+        ("propeller", "its propellers"), ("crawler", "its wings"), ("winged-crawler", "its wings"), ("wings", "its wings"), ("buzzbait", "its blade"),
     ];
 
     /// <summary>All kinds, in the order of lists.</summary>
     public static IReadOnlyList<StartKind> All { get; } =
     [
-        new("small-walker", "small-walker", "medium-fast", "20-lb-braid", "15-in-20-lb-nylon", 15, 2, 0.15, 0.12),
-        new(Usual, "walker", "medium-heavy-fast", "30-lb-braid", "15-in-20-lb-nylon", 15, 2, 0.18, 0.12),
+        new("small-walker", "small-walker", "medium-fast", "20-lb-braid", "15-in-20-lb-nylon", 15, 2, 0.12, 0.09),
+        new(Usual, "walker", "medium-heavy-fast", "30-lb-braid", "15-in-20-lb-nylon", 15, 2, 0.17, 0.12),
         new("large-walker", "large-walker", "medium-heavy-fast", "50-lb-braid", "none", 15, 2, 0.20, 0.14),
         new("slanted", "slanted", "medium-heavy-fast", "50-lb-braid", "none", 15, 2, 0.20, 0.10),
         new("upright", "upright", "medium-heavy-fast", "50-lb-braid", "none", 15, 2, 0.20, 0.10),

@@ -13,10 +13,14 @@ public sealed class StartPlan
 {
     private readonly ScenarioText _text;
 
-    internal StartPlan(StartKind kind, ScenarioText text, IReadOnlyList<string> remarks) => (Kind, _text, Remarks) = (kind.Name, text, remarks);
+    internal StartPlan(StartKind kind, string fileName, ScenarioText text, IReadOnlyList<string> remarks) =>
+        (Kind, FileName, _text, Remarks) = (kind.Name, fileName, text, remarks);
 
     /// <summary>Kind of lure.</summary>
     public string Kind { get; }
+
+    /// <summary>Name of the file where none is given.</summary>
+    public string FileName { get; }
 
     /// <summary>The lure that it was scaled from.</summary>
     public Part LurePart => _text.Lure.Part;
@@ -29,6 +33,9 @@ public sealed class StartPlan
 
     /// <summary>Length that goes with the mass in bodies of these proportions, m.</summary>
     public double UsualLengthM => LureDraft.Of(LurePart).Sized(MassKg, null).LengthM;
+
+    /// <summary>Mass that goes with the length, kg.</summary>
+    public double UsualMassKg => LureDraft.Of(LurePart).Sized(null, LengthM).MassKg;
 
     /// <summary>Mass with hooks, kg.</summary>
     public double MassKg => _text.Lure.MassKg;

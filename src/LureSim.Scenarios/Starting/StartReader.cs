@@ -12,9 +12,7 @@ public static class StartReader
     private const double LeastTipHeightM = 0.15;
     private const double Degree = Math.PI / 180.0;
 
-    private static readonly Slot[] LureSlots = [new(LureKeys.MassWithHooks), new(LureKeys.Length)];
-
-    private static readonly Slot[] LineSlots = [.. SizeSlots(LineKeys.Set)];
+    private static PhraseReader LureReader => new(null, "walker 1/2 oz", new Slot(LureKeys.MassWithHooks), new Slot(LureKeys.Length));
 
     /// <summary>Reads a request.</summary>
     /// <param name="request">What was typed.</param>
@@ -25,30 +23,31 @@ public static class StartReader
         ArgumentNullException.ThrowIfNull(request);
         var faults = new List<ScenarioFault>();
         Phrase lure = ReadLure(request, faults, out StartKind? kind);
-        Phrase hooks = Said("--hooks", request.Hooks, new PhraseReader(null, new(LureItemKeys.HookSize), new(LureItemKeys.HookType)), faults);
+        Phrase hooks = Said("--hooks", request.Hooks, new PhraseReader(null, "treble no. 4", new(LureItemKeys.HookSize), new(LureItemKeys.HookType)), faults);
         var said = new (string Option, string Folder, string? Text, Phrase Phrase)[]
         {
-            Table("--rod", "rods", request.Rod, faults, new(RodKeys.Length), new(RodKeys.Power, WordsOnly: true), new(RodKeys.Action), new(RodKeys.Mass)),
-            Table("--reel", "reels", request.Reel, faults, new(ReelKeys.Kind), new(ReelKeys.Ratio), new(ReelKeys.TakeUp), new(ReelKeys.SpoolDiameter), new(ReelKeys.Drag)),
-            Table("--line", "lines", request.Line, faults, LineSlots),
-            Table("--leader", "leaders", request.Leader, faults, [new(LeaderKeys.Length), .. SizeSlots(LeaderKeys.Set), new(LeaderKeys.Knot)]),
-            Table("--height", "hands", request.Height, faults, new(AnglerKeys.HandHeight), new(AnglerKeys.RodElevation)),
+            Table("--rod", "rods", request.Rod, "7 ft medium-heavy fast", faults, new(RodKeys.Length), new(RodKeys.Power, WordsOnly: true), new(RodKeys.Action)),
+            Table("--reel", "reels", request.Reel, "7.1:1", faults, new(ReelKeys.Kind), new(ReelKeys.Ratio), new(ReelKeys.TakeUp), new(ReelKeys.SpoolDiameter), new(ReelKeys.Drag)),
+            Table("--line", "lines", request.Line, "30 lb braid", faults, SizeSlots(LineKeys.Set)),
+            Table("--leader", "leaders", request.Leader, "15 in of 20 lb nylon", faults, [new(LeaderKeys.Length), .. SizeSlots(LeaderKeys.Set), new(LeaderKeys.Knot)]),
+            Table("--height", "hands", request.Height, "boat deck", faults, new(AnglerKeys.HandHeight), new(AnglerKeys.RodElevation)),
         };
-        Phrase water = Said("--water", request.Water, new PhraseReader(null, new(WaterKeys.Temperature), new(WaterKeys.Salinity)), faults);
-        Phrase style = Said("--style", request.Style, new PhraseReader(null, new(CastKeys.Style), new(CastKeys.Effort), new(CastKeys.Skill)), faults);
+        Phrase water = Said("--water", request.Water, new PhraseReader(null, "sea 18 C", new(WaterKeys.Temperature), new(WaterKeys.Salinity)), faults);
+        Phrase style = Said("--style", request.Style, new PhraseReader(null, "one-handed beginner", new(CastKeys.Style), new(CastKeys.Effort), new(CastKeys.Skill)), faults);
         if (faults.Count > 0)
         {
             return (null, faults);
         }
 
         var units = FileUnits.Of(said.Select(s => s.Phrase).Append(lure).SelectMany(p => p.Texts).Select(t => (t.Key, t.Value)));
+        string name = kind!.Name;
         LureDraft draft = Draft(lure, hooks, ref kind);
         List<TableDraft> tables = [.. said.Select(s => Filled(s.Folder, s.Text, s.Phrase, kind!, units))];
         tables[^1] = WithTipOverWater(tables[^1], RodFreeLengthM(tables[0], folder), out string? remark);
         var text = new ScenarioText(
             Title(kind!, lure, tables), units, draft, lure.Texts.GetValueOrDefault(LureKeys.MassWithHooks), lure.Texts.GetValueOrDefault(LureKeys.Length),
-            hooks.Texts.Count > 0, [Only("water", water), tables[^1], .. tables[..^1], Only("cast", style), Retrieve(kind!, units)]);
-        return (new(kind!, text, remark is null ? [] : [remark]), []);
+            hooks.Texts.Count > 0, [Only("water", water), tables[^1], .. tables[..^1], Only("cast", style), Retrieve(kind!, draft.Scale, units)]);
+        return (new(kind!, $"{name}{PartLibrary.Ending}", text, remark is null ? [] : [remark]), []);
     }
 
     private static Phrase ReadLure(StartRequest request, List<ScenarioFault> faults, out StartKind? kind)
@@ -61,7 +60,7 @@ public static class StartReader
             string name = string.Join('-', words[..length]).ToLowerInvariant();
             if (StartKind.Missing(name) is string missing)
             {
-                faults.Add(new("start", "", $"a {string.Join(' ', words[..length])} is not computed yet: {missing} has no model here; start walker writes the plain body, which casts, floats and drags its line alike"));
+                faults.Add(new("start", "", $"a {string.Join(' ', words[..length])} cannot be computed yet, for {missing}; luresim start walker with its mass and length is right for how far it casts, not for how it works"));
                 return Phrase.Nothing;
             }
 
@@ -70,7 +69,7 @@ public static class StartReader
         }
 
         string rest = string.Join(' ', words[used..]);
-        if (kind is null && words.Length > 0 && new PhraseReader(null, LureSlots).Read(rest).Fault is not null)
+        if (kind is null && words.Length > 0 && LureReader.Read(rest).Fault is not null)
         {
             string near = Nearest.Of(words[0].ToLowerInvariant(), StartKind.Names) is string n ? $"; nearest: {n}" : "";
             faults.Add(new("start", "", $"\"{words[0]}\" is no kind of lure; known: {string.Join(", ", StartKind.All.Select(k => k.Name))}{near}"));
@@ -80,7 +79,7 @@ public static class StartReader
         string typed = string.Join(' ', new[] { faults.Count > 0 ? "" : rest, request.Mass, request.Length }.Where(t => !string.IsNullOrWhiteSpace(t)));
         CheckAlone("--mass", request.Mass, LureKeys.MassWithHooks, faults);
         CheckAlone("--length", request.Length, LureKeys.Length, faults);
-        return faults.Count > 0 ? Phrase.Nothing : Said("start", typed.Length > 0 ? typed : null, new PhraseReader(null, LureSlots), faults);
+        return faults.Count > 0 ? Phrase.Nothing : Said("start", typed.Length > 0 ? typed : null, LureReader, faults);
     }
 
     private static void CheckAlone(string option, string? text, KeySpec key, List<ScenarioFault> faults)
@@ -92,8 +91,8 @@ public static class StartReader
     }
 
     private static (string Option, string Folder, string? Text, Phrase Phrase) Table(
-        string option, string folder, string? text, List<ScenarioFault> faults, params Slot[] slots) =>
-        (option, folder, text, IsFile(folder, text) ? Phrase.Nothing : Said(option, text, new PhraseReader(folder, slots), faults));
+        string option, string folder, string? text, string example, List<ScenarioFault> faults, params Slot[] slots) =>
+        (option, folder, text, IsFile(folder, text) ? Phrase.Nothing : Said(option, text, new PhraseReader(folder, example, slots), faults));
 
     private static Phrase Said(string option, string? text, PhraseReader reader, List<ScenarioFault> faults)
     {
@@ -177,7 +176,7 @@ public static class StartReader
 
     private static TableDraft Only(string table, Phrase said) => new(table, [.. said.Texts.Select(t => new DraftValue(t.Key, t.Value, null))]);
 
-    private static TableDraft Retrieve(StartKind kind, FileUnits units)
+    private static TableDraft Retrieve(StartKind kind, double scale, FileUnits units)
     {
         const string usual = "usual for this kind of lure";
         return new(
@@ -185,8 +184,8 @@ public static class StartReader
             [
                 new(RetrieveKeys.Distance, units.Text(RetrieveKeys.Distance, kind.DistanceM), usual),
                 new(RetrieveKeys.Cadence, Quantity.Show(kind.CadencePerS, QuantityKind.Frequency, "/s"), usual),
-                new(RetrieveKeys.Stroke, units.Text(RetrieveKeys.Stroke, kind.StrokeM), usual),
-                new(RetrieveKeys.Slack, units.Text(RetrieveKeys.Slack, kind.SlackM), usual),
+                new(RetrieveKeys.Stroke, units.Text(RetrieveKeys.Stroke, scale * kind.StrokeM), usual),
+                new(RetrieveKeys.Slack, units.Text(RetrieveKeys.Slack, scale * kind.SlackM), usual),
             ]);
     }
 

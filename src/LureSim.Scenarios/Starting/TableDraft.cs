@@ -46,7 +46,7 @@ internal sealed record TableDraft(string Table, IReadOnlyList<DraftValue> Values
             }
             else if (known.Has(key) && !replaced)
             {
-                values.Add(new(key, units.Convert(key, known.Text(key)), said.Part is null ? why : null));
+                values.Add(new(key, units.Convert(key, known.Text(key)), why));
             }
         }
 

@@ -30,6 +30,9 @@ public static class StartStudy
     private const double LeastScale = 0.75, MostScale = 1.35;
     private const double DeepShare = 0.92, HighShare = 0.55;
 
+    // Beyond rounding, a lure that does not float is too heavy for its length; else its hooks outweigh it.
+    private const double HeavierThanUsual = 1.01;
+
     /// <summary>Makes the scenario.</summary>
     /// <param name="plan">Plan.</param>
     /// <param name="name">Name of the file.</param>
@@ -57,7 +60,8 @@ public static class StartStudy
             }
 
             string toml = plan.Toml(x, $"The lure should rest {Angle(trim.Rest.TrimRad)} in still water.");
-            return (new(plan, toml, Read(toml, name, folder), trim, promised, Remarks(plan, trim)), []);
+            ScenarioResult whole = Read(toml, name, folder);
+            return (new(plan, toml, whole, trim, promised, [.. whole.Notes.Select(n => n.Message), .. Remarks(plan, trim)]), []);
         }
         catch (ModelException e)
         {
@@ -95,12 +99,20 @@ public static class StartStudy
         return Trimming.Run(lure, water, stop).Rest.TrimRad;
     }
 
-    private static IReadOnlyList<ScenarioFault> Faults(StartPlan plan, ScenarioResult read)
-    {
-        string length = Quantity.Show(plan.UsualLengthM, QuantityKind.Length, "mm", 2), inches = Quantity.Show(plan.UsualLengthM, QuantityKind.Length, "in", 2);
-        bool heavy = read.Errors.Any(e => e.Key == LureKeys.MassWithHooks.Path);
-        return [.. read.Errors.Select(e => new ScenarioFault("start", e.Key, heavy && e.Key == LureKeys.MassWithHooks.Path ? $"{e.Message}; a lure of this kind and mass is about {length} ({inches}) long" : e.Message))];
-    }
+    private static IReadOnlyList<ScenarioFault> Faults(StartPlan plan, ScenarioResult read) => read.Errors.Any(e => e.Key == LureKeys.MassWithHooks.Path)
+        ? [new("start", "", plan.MassKg > HeavierThanUsual * plan.UsualMassKg ? Sinks(plan) : $"the hooks alone weigh as much as a lure of {Weight(plan.MassKg)}; smaller --hooks or a heavier lure is due")]
+        : [.. read.Errors.Select(e => new ScenarioFault("start", e.Key, e.Message))];
+
+    private static string Sinks(StartPlan plan) => string.Concat(
+        $"a lure of {Weight(plan.MassKg)} that is {Span(plan.LengthM)} long would sink; of this kind, that mass is about {Span(plan.UsualLengthM)} long, ",
+        $"and that length weighs about {Weight(plan.UsualMassKg)}");
+
+    private static string Weight(double kg) => Both(kg, QuantityKind.Mass, "oz", "g");
+
+    private static string Span(double m) => Both(m, QuantityKind.Length, "in", "cm");
+
+    private static string Both(double si, QuantityKind kind, string trade, string metric) =>
+        $"{Quantity.Show(si, kind, trade, 3)} ({Quantity.Show(si, kind, metric, 3)})";
 
     private static string Unreached(StartPlan plan, TrimResult trim, double promised) => trim.IsUpright
         ? $"a lure of the kind {plan.Kind} rests {Angle(promised)}, but with this mass, length and hooks the ballast brings it to {Angle(trim.Rest.TrimRad)} at most; lighter hooks or another length are due"
