@@ -1,4 +1,5 @@
 using LureSim.Model.Assembly;
+using LureSim.Model.Lures;
 using LureSim.Model.Media;
 using LureSim.Model.Trim;
 using LureSim.Reports.Kit.Text;
@@ -34,11 +35,11 @@ internal static class PartTables
     private static ListCell[] Lure(ScenarioResult read)
     {
         Setup setup = read.Setup!;
-        TrimResult trim = Trimming.Run(setup.Lure, WaterModel.Evaluate(setup.Water));
+        FloatReport rest = Trimming.Rest(setup.Lure, WaterModel.Evaluate(setup.Water));
         return
         [
-            new(Quantity.Show(setup.Lure.LengthM, QuantityKind.Length, "in", 2), setup.Lure.LengthM), new(read.Values.Text(LureKeys.MassWithHooks), trim.Rest.MassKg),
-            new(StartStudy.Angle(trim.Rest.TrimRad), trim.Rest.TrimRad * 180.0 / Math.PI),
+            new(Quantity.Show(setup.Lure.LengthM, QuantityKind.Length, "in", 2), setup.Lure.LengthM), new(read.Values.Text(LureKeys.MassWithHooks), rest.MassKg),
+            new(StartStudy.Angle(rest.TrimRad), rest.TrimRad * 180.0 / Math.PI),
         ];
     }
 

@@ -24,7 +24,10 @@ public static class StartStudy
 
     // Ends of the search in lengths of the body, and halvings of it: to some hundredths of a millimetre, finer than the file.
     private const double Aftmost = -0.44, Foremost = 0.30;
-    private const int Halvings = 13;
+    private const int Halvings = 16;
+
+    // Nobody sees a tenth of a degree.
+    private const double NearRad = 0.1 * Degree;
 
     // A body far from the size of its part is seldom of the same proportions; rounded, nobody has counted.
     private const double LeastScale = 0.75, MostScale = 1.35;
@@ -82,26 +85,32 @@ public static class StartStudy
     // Trim falls as the weight goes forward; the ends decide where the wanted one cannot be had.
     private static double BallastX(LureSpec lure, WaterState water, double wantedRad, CancellationToken stop)
     {
-        double aft = Aftmost * lure.LengthM, fore = Foremost * lure.LengthM;
+        double aft = Aftmost * lure.LengthM, fore = Foremost * lure.LengthM, x = lure.Ballast[0].XM;
         for (int i = 0; i < Halvings; i++)
         {
-            double middle = 0.5 * (aft + fore);
-            BallastSpec ballast = lure.Ballast[0] with { XM = middle };
-            (aft, fore) = TrimRad(lure with { Ballast = [ballast] }, water, stop) > wantedRad ? (middle, fore) : (aft, middle);
+            double trim = TrimRad(lure with { Ballast = [lure.Ballast[0] with { XM = x }] }, water, stop);
+            if (Math.Abs(trim - wantedRad) < NearRad)
+            {
+                return x;
+            }
+
+            (aft, fore) = trim > wantedRad ? (Math.Max(aft, x), fore) : (aft, Math.Min(fore, x));
+            x = 0.5 * (aft + fore);
         }
 
-        return 0.5 * (aft + fore);
+        return x;
     }
 
     private static double TrimRad(LureSpec lure, WaterState water, CancellationToken stop)
     {
         stop.ThrowIfCancellationRequested();
-        return Trimming.Run(lure, water, stop).Rest.TrimRad;
+        return Trimming.Rest(lure, water).TrimRad;
     }
 
-    private static IReadOnlyList<ScenarioFault> Faults(StartPlan plan, ScenarioResult read) => read.Errors.Any(e => e.Key == LureKeys.MassWithHooks.Path)
-        ? [new("start", "", plan.MassKg > HeavierThanUsual * plan.UsualMassKg ? Sinks(plan) : $"the hooks alone weigh as much as a lure of {Weight(plan.MassKg)}; smaller --hooks or a heavier lure is due")]
-        : [.. read.Errors.Select(e => new ScenarioFault("start", e.Key, e.Message))];
+    private static IReadOnlyList<ScenarioFault> Faults(StartPlan plan, ScenarioResult read) =>
+        !read.Errors.Any(e => e.Key == LureKeys.MassWithHooks.Path || e.Key == LureKeys.Ballast.Path) ? [.. read.Errors.Select(e => new ScenarioFault("start", e.Key, e.Message))]
+        : plan.MassKg > HeavierThanUsual * plan.UsualMassKg ? [new("start", "", Sinks(plan))]
+        : [new("start", "", $"hooks and ballast alone weigh as much as a lure of {Weight(plan.MassKg)}; smaller --hooks or a heavier lure is due")];
 
     private static string Sinks(StartPlan plan) => string.Concat(
         $"a lure of {Weight(plan.MassKg)} that is {Span(plan.LengthM)} long would sink; of this kind, that mass is about {Span(plan.UsualLengthM)} long, ",
