@@ -25,7 +25,9 @@ public static class ListText
         text.Append($"Typed as: {list.Typed}\n");
         if (PartLibrary.In(list.Name).FirstOrDefault() is Part part)
         {
-            text.Append($"A part's file: luresim list {part.Folder.Name}/{part.Name}; in a scenario: {part.Folder.Table} = \"{part.Name}\"; all lie in {PartLibrary.Place}/{part.Folder.Name}\n");
+            text.Append($"In a scenario: {part.Folder.Table} = \"{part.Name}\"\n");
+            text.Append($"The file of a part, to copy and change: luresim list {part.Folder.Name}/{part.Name} > my-{part.Folder.Table}.toml\n");
+            text.Append($"All lie in {PartLibrary.Place}/{part.Folder.Name}\n");
         }
 
         return text.ToString();
@@ -36,7 +38,7 @@ public static class ListText
     {
         var text = new StringBuilder("What can be named; luresim list NAME shows one:\n");
         text.Append(AlignedTable.Text(NameLists.All.Select(l => new TableRow(l.Name, l.Meaning, ""))));
-        text.Append($"Parts are plain text files in {PartLibrary.Place}: copy one, change it, and name your copy (luresim list rods/medium-heavy-fast > my-rod.toml).\n");
+        text.AppendWrapped($"Parts are plain text files in {PartLibrary.Place}: copy one, change it, and name your copy (luresim list rods/medium-heavy-fast > my-rod.toml).");
         return text.ToString();
     }
 

@@ -1,6 +1,8 @@
 using LureSim.Model.Assembly;
+using LureSim.Model.Lines;
 using LureSim.Model.Lures;
 using LureSim.Model.Media;
+using LureSim.Model.Reels;
 using LureSim.Model.Trim;
 using LureSim.Reports.Kit.Text;
 using LureSim.Scenarios;
@@ -16,14 +18,16 @@ internal static class PartTables
 {
     private static readonly ListColumn Name = new("name", "name"), Meaning = new("", "meaning");
 
+    private static readonly ListColumn[] SizeColumns = [new("label", "label_N"), new("material", "material"), new("diameter", "diameter_m")];
+
     /// <summary>The table of a folder.</summary>
     /// <param name="folder">Folder.</param>
     public static ListTable Of(PartFolder folder) => folder.Name switch
     {
-        "lures" => Table(folder, [new("length", "length_m"), new("mass, hooks on", "mass_with_hooks_kg"), new("rests", "trim_deg")], Lure),
+        "lures" => Table(folder, [new("length", "length_m"), new("with hooks", "mass_with_hooks_kg"), new("rests", "trim_deg")], Lure),
         "rods" => Table(folder, [new("length", "length_m"), new("power", "power"), new("action", "action")], Rod),
-        "lines" => Table(folder, LineColumns, r => Line(r, LineKeys.Set)),
-        "leaders" => Table(folder, [new("length", "length_m"), .. LineColumns], Leader),
+        "lines" => Table(folder, [.. SizeColumns, new("breaks wet at", "break_N"), new("skin", "film")], Line),
+        "leaders" => Table(folder, [new("length", "length_m"), .. SizeColumns], Leader),
         "reels" => Table(folder, [new("spool", "kind"), new("ratio", "ratio"), new("line per turn", "take_up_m"), new("drag", "drag_N")], Reel),
         _ => Table(folder, [new("hand", "hand_height_m"), new("rod", "rod_elevation_deg")], Hands),
     };
@@ -45,26 +49,22 @@ internal static class PartTables
 
     private static ListCell[] Rod(ScenarioResult read) => [Given(read, RodKeys.Length), Word(read, RodKeys.Power), Word(read, RodKeys.Action)];
 
-    private static ListColumn[] LineColumns =>
-        [new("label", "label_N"), new("material", "material"), new("diameter", "diameter_m"), new("breaks wet at", "break_N"), new("skin", "film")];
-
-    private static ListCell[] Line(ScenarioResult read, LineKeySet keys)
+    private static ListCell[] Line(ScenarioResult read)
     {
-        Model.Lines.LineSpec line = keys == LineKeys.Set ? read.Setup!.Line : read.Setup!.Leader!.Line;
-        return
-        [
-            Given(read, keys.Label), Word(read, keys.Material), new(Quantity.Show(line.DiameterM, QuantityKind.Length, "mm", 2), line.DiameterM),
-            new(Quantity.Show(line.BreakN, QuantityKind.Force, "lb", 2), line.BreakN), Word(read, keys.Film),
-        ];
+        LineSpec line = read.Setup!.Line;
+        return [.. Size(read, LineKeys.Set, line), new(Quantity.Show(line.BreakN, QuantityKind.Force, "lb", 2), line.BreakN), Word(read, LineKeys.Set.Film)];
     }
 
-    private static ListCell[] Leader(ScenarioResult read) => read.Setup!.Leader is null
-        ? [.. Enumerable.Repeat(new ListCell("-"), 6)]
-        : [Given(read, LeaderKeys.Length), .. Line(read, LeaderKeys.Set)];
+    private static ListCell[] Leader(ScenarioResult read) => read.Setup!.Leader is LeaderSpec leader
+        ? [Given(read, LeaderKeys.Length), .. Size(read, LeaderKeys.Set, leader.Line)]
+        : [.. Enumerable.Repeat(new ListCell("-"), 1 + SizeColumns.Length)];
+
+    private static ListCell[] Size(ScenarioResult read, LineKeySet keys, LineSpec line) =>
+        [Given(read, keys.Label), Word(read, keys.Material), new(Quantity.Show(line.DiameterM, QuantityKind.Length, "mm", 2), line.DiameterM)];
 
     private static ListCell[] Reel(ScenarioResult read)
     {
-        Model.Reels.ReelSpec reel = read.Setup!.Reel;
+        ReelSpec reel = read.Setup!.Reel;
         return
         [
             Word(read, ReelKeys.Kind), new(read.Values.Text(ReelKeys.Ratio), reel.Ratio),

@@ -85,7 +85,7 @@ public static class StartText
     }
 
     private static string? PowerRange(StartResult start) => start.Scenario.Effective().Guesses.FirstOrDefault(g => g.Key == RodKeys.Power) is GuessedKey power
-        ? $"\"{start.Scenario.Values.Text(RodKeys.Power)}\" is a class that no maker defines: here {Ounces(power.Low)} to {Ounces(power.High)} oz ({Grams(power.Low)} to {Grams(power.High)} g) hung at the tip "
+        ? $"\"{start.Scenario.Values.Text(RodKeys.Power)}\" means something else at every maker; here {Ounces(power.Low)} to {Ounces(power.High)} oz ({Grams(power.Low)} to {Grams(power.High)} g) hung at the tip "
             + "bends such a rod by a third of its length. A bend test of your rod (luresim bend) narrows that."
         : null;
 

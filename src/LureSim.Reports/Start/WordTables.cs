@@ -13,7 +13,7 @@ internal static class WordTables
 
     /// <summary>Power classes of rods.</summary>
     public static ListTable Powers() => new(
-        "powers", "Words for the power of a rod: the weight at its tip that bends it by a third of its length (a guess, no maker states it):",
+        "powers", "Words for the power of a rod: the weight at its tip that bends it by a third of its length (a guess; every maker means something else by them):",
         [Word, new("oz", "load_N"), new("between oz", "low_N"), new("and", "high_N"), new("g", "load_kg")],
         [.. Words(RodKeys.Power).Select(c => Row(c.Name, Ounces(c.Value), Ounces(c.Low), Ounces(c.High), Grams(c.Value)))]);
 

@@ -39,7 +39,7 @@ internal sealed class ScenarioText(
     public string Write(double ballastXM, string? floats)
     {
         var text = new StringBuilder();
-        text.Append("# Written by luresim start. What you did not say is marked as a guess: change what you know better.\n");
+        text.Append("# Written by luresim start. What was not said is marked as a guess: change what you know better.\n");
         text.Append("# Measure first: weigh the lure with its hooks, take its length and thickness, and lay it in a glass of water.\n");
         text.Append("title = ").Append(TomlText.Quote(Title)).Append('\n');
         foreach (TableDraft table in tables.Where(t => t.Table != RetrieveKeys.Distance.Table))
@@ -71,8 +71,14 @@ internal sealed class ScenarioText(
         }
     }
 
-    private static void Append(StringBuilder text, DraftValue value) =>
-        Append(text, $"{value.Key.Name} = {TomlText.Quote(value.Text)}", value.Why is null ? null : $"guess: {value.Why}");
+    private static void Append(StringBuilder text, DraftValue value) => Append(text, Line(value), (value.Why, value.Key == RodKeys.Power) switch
+    {
+        (null, true) => "a class, which is a guess: luresim list rods shows what it stands for",
+        (null, false) => null,
+        _ => $"guess; {Small(value.Key.Meaning.TrimEnd('.'))}",
+    });
+
+    private static string Line(DraftValue value) => $"{value.Key.Name} = {TomlText.Quote(value.Text)}";
 
     private static void Append(StringBuilder text, string line, string? comment)
     {
@@ -95,14 +101,14 @@ internal sealed class ScenarioText(
 
         foreach (DraftValue value in LureLines())
         {
-            Append(text, value);
+            Append(text, Line(value), value.Why is null ? null : $"guess; {value.Why}");
         }
 
         text.Append(CultureInfo.InvariantCulture, $"tie = {{ x = \"{Mm(Lure.TieXM)}\", z = \"{Mm(Lure.TieZM)}\" }}\n");
-        Append(text, "ballast = [", "guess: mass by scale; placed so that the lure rests as its kind does");
+        Append(text, "ballast = [", "guess; placed so that the lure rests as its kind does");
         string mass = Quantity.Show(Lure.Ballast.MassKg, QuantityKind.Mass, "g", 3);
         text.Append(CultureInfo.InvariantCulture, $"  {{ mass = \"{mass}\", x = \"{Mm(ballastXM)}\", z = \"{Mm(Lure.Ballast.ZM)}\" }},\n]\n");
-        Append(text, "hooks = [", areHooksSaid ? null : "guess: usual for this mass");
+        Append(text, "hooks = [", areHooksSaid ? null : "guess; usual for this mass");
         foreach (HookDraft hook in Lure.Hooks)
         {
             text.Append("  { ").Append(Hook(hook)).Append(" },\n");
@@ -141,6 +147,8 @@ internal sealed class ScenarioText(
         : string.Concat(
             $"mass = \"{Quantity.Show(h.MassKg, QuantityKind.Mass, "g", 3)}\", drag_area = \"{Quantity.Show(h.DragAreaM2, QuantityKind.Area, "cm2", 2)}\", ",
             $"density = \"{h.DensityText}\", x = \"{Mm(h.XM)}\", z = \"{Mm(h.ZM)}\"");
+
+    private static string Small(string sentence) => char.ToLowerInvariant(sentence[0]) + sentence[1..];
 
     // To a tenth of a millimetre; never "-0".
     private static string Mm(double m) => string.Create(CultureInfo.InvariantCulture, $"{Math.Round(1000.0 * m, 1) + 0.0:0.#} mm");

@@ -124,7 +124,7 @@ public static class StartStudy
         $"{Quantity.Show(si, kind, trade, 3)} ({Quantity.Show(si, kind, metric, 3)})";
 
     private static string Unreached(StartPlan plan, TrimResult trim, double promised) => trim.IsUpright
-        ? $"a lure of the kind {plan.Kind} rests {Angle(promised)}, but with this mass, length and hooks the ballast brings it to {Angle(trim.Rest.TrimRad)} at most; lighter hooks or another length are due"
+        ? $"a lure of the kind {plan.Kind} rests {Angle(promised)}, but with this mass, length and hooks its ballast brings it no nearer than {Angle(trim.Rest.TrimRad)}; other hooks or another length are due"
         : "this lure would lie over on its side; lighter hooks or another mass and length are due";
 
     private static IReadOnlyList<string> Remarks(StartPlan plan, TrimResult trim)

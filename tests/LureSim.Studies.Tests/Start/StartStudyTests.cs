@@ -73,9 +73,9 @@ public class StartStudyTests
     [Fact]
     public void Hooks_that_no_ballast_can_balance_are_refused()
     {
-        (StartResult? result, IReadOnlyList<ScenarioFault> faults) = Make(new() { Words = "walker", Mass = "14 g", Hooks = "3/0" });
+        (StartResult? result, IReadOnlyList<ScenarioFault> faults) = Make(new() { Words = "slanted", Mass = "14 g", Length = "135 mm", Hooks = "2/0" });
         Assert.Null(result);
-        Assert.Contains("rests 3 deg tail-down, but with this mass, length and hooks", Assert.Single(faults).Message, StringComparison.Ordinal);
+        Assert.Contains("rests 25 deg tail-down, but with this mass, length and hooks its ballast brings it no nearer than", Assert.Single(faults).Message, StringComparison.Ordinal);
     }
 
     [Fact]
