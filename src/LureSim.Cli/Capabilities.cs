@@ -28,6 +28,8 @@ internal static class Capabilities
     /// <summary>All, in the order of help.</summary>
     public static IReadOnlyList<Capability> All { get; } =
     [
+        Start.StartCommand.Capability,
+        List.ListCommand.Capability,
         new(RetrieveCommand.Create, Retrieve),
         new(CadenceCommand.Create, Cadence),
         new(CastCommand.Create, Cast),

@@ -1,4 +1,5 @@
 using LureSim.Scenarios.Keys;
+using LureSim.Scenarios.Parts;
 
 namespace LureSim.Scenarios.Reading;
 
@@ -61,7 +62,8 @@ internal sealed class LayerReader
             Broken = true;
             if (from is Place place)
             {
-                _faults.Add(place, fromKey, $"\"{shownName}\": {failure}{NearFile.Hint(path) ?? "; files are looked for beside the one that names them"}");
+                string hint = NearFile.Hint(path) ?? "; files are looked for beside the one that names them" + PartLibrary.Hint(prefix);
+                _faults.Add(place, fromKey, $"\"{shownName}\": {failure}{hint}");
             }
             else
             {
@@ -189,7 +191,15 @@ internal sealed class LayerReader
             return;
         }
 
-        ReadFile(Path.Combine(directory, name.Text), name.Text, prefix, name.Place, key);
+        string path = Path.Combine(directory, name.Text);
+        if (PartLibrary.Find(prefix, name.Text) is Part part && FileText.TryFind(path, out _) is not null)
+        {
+            // A file of that name goes before the part of that name that comes with the program.
+            ReadText(part.Text, part.Path, prefix, directory);
+            return;
+        }
+
+        ReadFile(path, name.Text, prefix, name.Place, key);
     }
 
     private void ApplyItem(KeySpec list, int number, string column, string path, Node value, int layer)
