@@ -97,7 +97,12 @@ public sealed record CommonValues(
     public Shown ShownFor(ScenarioResult scenario)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        return new(Units ?? UnitChoice.Both);
+        return new(Units ?? scenario.Units switch
+        {
+            UnitFamily.Trade => UnitChoice.Trade,
+            UnitFamily.Metric => UnitChoice.Metric,
+            _ => UnitChoice.Both,
+        });
     }
 
     /// <summary>Opens the output folder, before a run, so that one that cannot be written is found in time.</summary>
