@@ -44,7 +44,7 @@ public sealed class DoubtChartTests
     [Fact]
     public void The_text_says_headline_median_failures_hands_and_what_matters()
     {
-        string text = DoubtText.Build(MadeUpDoubt.Study());
+        string text = DoubtText.Build(MadeUpDoubt.Study(), Shown.Both);
         string flat = text.ReplaceLineEndings(" ");
         Assert.Contains("Glide per twitch: 2.1 cm as it stands; median of the draws 2.0 cm, 8 of 10 between 1.0 and 3.4 cm. ", flat, StringComparison.Ordinal);
         Assert.Contains("2 of 99 draws could not finish and the bands are of the others; most often: the lure sinks. ", flat, StringComparison.Ordinal);
@@ -60,12 +60,12 @@ public sealed class DoubtChartTests
     [Fact]
     public void A_headline_outside_its_own_band_is_said_in_words() => Assert.Contains(
         "3.5 cm as it stands; median of the draws 2.0 cm, 8 of 10 between 1.0 and 3.4 cm. As it stands it lies outside the band of its own draws",
-        DoubtText.Build(MadeUpDoubt.Study(given: 0.035)).ReplaceLineEndings(" "), StringComparison.Ordinal);
+        DoubtText.Build(MadeUpDoubt.Study(given: 0.035), Shown.Both).ReplaceLineEndings(" "), StringComparison.Ordinal);
 
     [Fact]
     public void Where_it_was_not_looked_for_the_text_says_so()
     {
-        string text = DoubtText.Build(MadeUpDoubt.Study() with { Screen = null, Hands = null }).ReplaceLineEndings(" ");
+        string text = DoubtText.Build(MadeUpDoubt.Study() with { Screen = null, Hands = null }, Shown.Both).ReplaceLineEndings(" ");
         Assert.Contains("Which guess matters was not looked for: it takes 120 more such searches, made from --doubt 100 on", text, StringComparison.Ordinal);
         Assert.DoesNotContain("hands", text, StringComparison.Ordinal);
     }

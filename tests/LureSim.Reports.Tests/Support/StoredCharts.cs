@@ -4,6 +4,7 @@ using LureSim.Reports.Cast;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Pool;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Sweep;
@@ -22,15 +23,21 @@ internal static class StoredCharts
     /// <summary>Name of the stored form, the class that builds the chart, and how.</summary>
     public static IReadOnlyList<(string Name, Type Builder, Func<Chart> Build)> All { get; } =
     [
-        ("path_top", typeof(TopView), () => TopView.Build(MadeUpRetrieve.Result())),
-        ("path_top_tow", typeof(TopView), () => TopView.Build(Tow())),
-        ("pull_slack_turn", typeof(PullSlackTurn), () => PullSlackTurn.Build(MadeUpRetrieve.Result())),
-        ("side_view", typeof(SideView), () => SideView.Build(MadeUpRetrieve.Result())),
-        ("attitude_side", typeof(AttitudeSide), () => AttitudeSide.Build(MadeUpRetrieve.Result())),
-        ("attitude_side_steep", typeof(AttitudeSide), () => AttitudeSide.Build(Steep())),
-        ("attitude_time", typeof(AttitudeTime), () => AttitudeTime.Build(MadeUpRetrieve.Result())),
-        ("attitude_time_planar", typeof(AttitudeTime), () => AttitudeTime.Build(MadeUpRetrieve.Planar())),
-        ("loads", typeof(Loads), () => Loads.Build(MadeUpRetrieve.Result())),
+        ("path_top", typeof(TopView), () => TopView.Build(MadeUpRetrieve.Result(), Shown.Both)),
+        ("path_top_trade", typeof(TopView), () => TopView.Build(MadeUpRetrieve.Result(), new(UnitChoice.Trade))),
+        ("path_top_tow", typeof(TopView), () => TopView.Build(Tow(), Shown.Both)),
+        ("pull_slack_turn", typeof(PullSlackTurn), () => PullSlackTurn.Build(MadeUpRetrieve.Result(), Shown.Both)),
+        ("pull_slack_turn_trade", typeof(PullSlackTurn), () => PullSlackTurn.Build(MadeUpRetrieve.Result(), new(UnitChoice.Trade))),
+        ("side_view_trade", typeof(SideView), () => SideView.Build(MadeUpRetrieve.Result(), new(UnitChoice.Trade))),
+        ("side_view", typeof(SideView), () => SideView.Build(MadeUpRetrieve.Result(), Shown.Both)),
+        ("attitude_side", typeof(AttitudeSide), () => AttitudeSide.Build(MadeUpRetrieve.Result(), Shown.Both)),
+        ("attitude_side_trade", typeof(AttitudeSide), () => AttitudeSide.Build(MadeUpRetrieve.Result(), new(UnitChoice.Trade))),
+        ("attitude_side_steep", typeof(AttitudeSide), () => AttitudeSide.Build(Steep(), Shown.Both)),
+        ("attitude_time", typeof(AttitudeTime), () => AttitudeTime.Build(MadeUpRetrieve.Result(), Shown.Both)),
+        ("attitude_time_trade", typeof(AttitudeTime), () => AttitudeTime.Build(MadeUpRetrieve.Result(), new(UnitChoice.Trade))),
+        ("attitude_time_planar", typeof(AttitudeTime), () => AttitudeTime.Build(MadeUpRetrieve.Planar(), Shown.Both)),
+        ("loads", typeof(Loads), () => Loads.Build(MadeUpRetrieve.Result(), Shown.Both)),
+        ("loads_trade", typeof(Loads), () => Loads.Build(MadeUpRetrieve.Result(), new(UnitChoice.Trade))),
         ("cast_swing", typeof(SwingStrobe), () => SwingStrobe.Build(MadeUpCast.Result(ReelKind.Revolving))),
         ("cast_path", typeof(FlightPath), () => FlightPath.Build(MadeUpCast.Result(ReelKind.Revolving))),
         ("cast_speeds", typeof(CastSpeeds), () => CastSpeeds.Build(MadeUpCast.Result(ReelKind.Revolving))),
@@ -42,14 +49,19 @@ internal static class StoredCharts
         ("cast_across", typeof(CastAcrossChart), () => CastAcrossChart.Build(MadeUpCast.Across())),
         ("cast_across_holes", typeof(CastAcrossChart), () => CastAcrossChart.Build(Holes())),
         ("cast_match", typeof(MatchChart), () => MatchChart.Build(Match())),
-        ("trim_side", typeof(TrimView), () => TrimView.Build("Made up", MadeUpTrim.Result())),
-        ("trim_righting", typeof(TrimRighting), () => TrimRighting.Build("Made up", MadeUpTrim.Result())),
-        ("pool_tow", typeof(PoolTowChart), () => PoolTowChart.Build("Made up", MadeUpPool.Result())),
-        ("pool_tow_dives", typeof(PoolTowChart), () => PoolTowChart.Build("Made up", MadeUpPool.Stiff())),
-        ("pool_push", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Result())),
-        ("pool_push_straight", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Stiff())),
-        ("pool_swings", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Result())),
-        ("pool_swings_stiff", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Stiff())),
+        ("trim_side", typeof(TrimView), () => TrimView.Build("Made up", MadeUpTrim.Result(), Shown.Both)),
+        ("trim_side_trade", typeof(TrimView), () => TrimView.Build("Made up", MadeUpTrim.Result(), new(UnitChoice.Trade))),
+        ("trim_righting_trade", typeof(TrimRighting), () => TrimRighting.Build("Made up", MadeUpTrim.Result(), new(UnitChoice.Trade))),
+        ("trim_righting", typeof(TrimRighting), () => TrimRighting.Build("Made up", MadeUpTrim.Result(), Shown.Both)),
+        ("pool_tow", typeof(PoolTowChart), () => PoolTowChart.Build("Made up", MadeUpPool.Result(), Shown.Both)),
+        ("pool_tow_trade", typeof(PoolTowChart), () => PoolTowChart.Build("Made up", MadeUpPool.Result(), new(UnitChoice.Trade))),
+        ("pool_tow_dives", typeof(PoolTowChart), () => PoolTowChart.Build("Made up", MadeUpPool.Stiff(), Shown.Both)),
+        ("pool_push", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Result(), Shown.Both)),
+        ("pool_push_trade", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Result(), new(UnitChoice.Trade))),
+        ("pool_push_straight", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Stiff(), Shown.Both)),
+        ("pool_swings", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Result(), Shown.Both)),
+        ("pool_swings_trade", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Result(), new(UnitChoice.Trade))),
+        ("pool_swings_stiff", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Stiff(), Shown.Both)),
         ("cadence", typeof(CadenceChart), () => CadenceChart.Build(MadeUpCadence.TwoWindows())),
         ("cadence_failed", typeof(CadenceChart), () => CadenceChart.Build(MadeUpCadence.HalfFailed())),
         ("across_windows", typeof(AcrossWindows), () => AcrossWindows.Build(MadeUpCadence.Across(numbers: true, twoKeys: false))),

@@ -19,7 +19,7 @@ public sealed record ShownUnit(string Name, double Si, int MostPlaces)
 
     /// <summary>The number with its unit.</summary>
     /// <param name="si">Value in SI, finite.</param>
-    public string Text(double si) => $"{Digits(si)} {Name}";
+    public string Text(double si) => Name.Length == 0 ? Digits(si) : $"{Digits(si)} {Name}";
 
     /// <summary>Decimals of a column of numbers: the largest gets three digits, the others as many decimals.</summary>
     /// <param name="largestSi">Largest size in the column, SI, finite.</param>
