@@ -16,13 +16,14 @@ public static class AcrossText
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(notes);
         var text = new StringBuilder();
-        text.Append(result.Title).Append("\nacross ").Append(string.Join(" and ", result.Keys.Select(k => k.Title))).Append("\n\n");
+        text.Append(result.Title).Append("\nacross ").Append(string.Join(" and ", result.Keys.Select(k => k.Title.Split(',')[0]))).Append("\n\n");
         foreach (string sentence in Sentences(result, notes.Shown))
         {
             text.AppendWrapped(sentence);
         }
 
         text.Append('\n').Append(Table(result, notes.Shown)).Append('\n');
+        text.AppendWrapped("Wrist: percent of what it is guessed to keep up. Nose: load down on it by line and leader.");
         string? failures = result.Cases.Select(Failure).FirstOrDefault(f => f is not null);
         text.AppendNotes(notes.After(failures));
         return text.ToString();
@@ -72,16 +73,17 @@ public static class AcrossText
         double widest = result.Cases.Select(c => c.Result?.Widest?.Median(o => o.GlideWidthM) ?? 0.0).Max();
         ShownUnit glide = shown.Unit(ShownQuantity.Size, widest), load = shown.Unit(ShownQuantity.Pull, Largest(o => o.NoseDownLoadN)), dip = shown.Unit(ShownQuantity.Size, Largest(o => o.NoseDipM));
         string Size(double m, ShownUnit unit, double largest) => Trade.Fixed(unit.Of(m), unit.Places(largest));
+        string Load(double n) => load.Digits(n) is "0" ? "none" : load.Digits(n);
         string[] Row(AcrossCase c) => c.Result is not CadenceResult r ? [c.Label, "failed"] : r.BestPoint is not RhythmPoint point ? [c.Label, "never"] :
         [
             c.Label, CadenceStory.Rate(point.PerS), Size(point.Median(o => o.GlideWidthM), glide, widest), Size(r.Widest!.Median(o => o.GlideWidthM), glide, widest),
-            Trade.Fixed(point.Median(o => o.HeadingSwingDeg), 0), CadenceStory.WristShare(r, point), Size(point.Median(o => o.NoseDownLoadN), load, Largest(o => o.NoseDownLoadN)),
+            Trade.Fixed(point.Median(o => o.HeadingSwingDeg), 0), CadenceStory.WristShare(r, point), Load(point.Median(o => o.NoseDownLoadN)),
             Size(point.Median(o => o.NoseDipM), dip, Largest(o => o.NoseDipM)), string.Join(", ", r.Windows.Select(Window)),
         ];
         return ColumnTable.Text(
-            ["", "best, /s", $"glide, {glide.Name}", $"widest, {glide.Name}", "swing, deg", "wrist", $"nose load, {load.Name}", $"dip, {dip.Name}", "walks, /s"], [.. result.Cases.Select(Row)]);
+            ["", "best, /s", $"glide, {glide.Name}", $"widest, {glide.Name}", "swing, deg", "wrist", $"nose, {load.Name}", $"dip, {dip.Name}", "walks, /s"], [.. result.Cases.Select(Row)]);
     }
 
     private static string Window(CadenceWindow w) =>
-        $"{(w.FromIsRangeEnd ? "<=" : "")}{CadenceStory.Rate(w.FromPerS)} to {(w.ToIsRangeEnd ? ">=" : "")}{CadenceStory.Rate(w.ToPerS)}";
+        $"{(w.FromIsRangeEnd ? "<=" : "")}{CadenceStory.Rate(w.FromPerS)}..{(w.ToIsRangeEnd ? ">=" : "")}{CadenceStory.Rate(w.ToPerS)}";
 }

@@ -32,7 +32,7 @@ public static class CadenceText
             text.AppendWrapped("* depends on how it starts: some starts alternate, others do not.");
         }
 
-        text.AppendWrapped("Wrist: what the rhythm asks of it, in percent of what it is guessed to keep up (angler.sustained_torque).");
+        text.AppendWrapped("Wrist: what the rhythm asks of it, as a share of what it is guessed to keep up (angler.sustained_torque).");
         text.AppendWrapped($"The free rod tip swings {Trade.Digits(result.TipFrequencyHz)} times a second, which helps some rhythms and fights others (docs/cadence.md).");
         text.Append(doubt is null ? "" : "\n" + DoubtText.Build(doubt, notes.Shown));
         text.AppendNotes(notes.After(result.Failures));

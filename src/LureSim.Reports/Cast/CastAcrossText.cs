@@ -21,7 +21,7 @@ public static class CastAcrossText
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(notes);
         var text = new StringBuilder();
-        text.Append(result.Title).Append("\ncast across ").Append(result.KeyTitle).Append("\n\n");
+        text.Append(result.Title).Append("\ncast across ").Append(result.KeyTitle.Split(',')[0]).Append("\n\n");
         Shown shown = notes.Shown;
         double farthest = result.Cases.Select((c, i) => c.Cast is null ? 0.0 : Math.Abs(result.MeanM(i))).Where(double.IsFinite).DefaultIfEmpty(0.0).Max();
         ShownUnit unit = shown.Unit(ShownQuantity.Distance, farthest);

@@ -24,7 +24,7 @@ internal static class CastTable
             shown.Row("launch speed", ShownQuantity.Speed, c.LaunchSpeedMS),
             new("launch angle", $"{Angle(c.LaunchAngleRad)} deg", "above the horizontal"),
             new("flight time", $"{Trade.Fixed(c.FlightTimeS, 1)} s", $"highest point {shown.Distance(c.ApexM)}"),
-            new("release", $"{Trade.Fixed(c.ReleaseTimeS, 2)} s", $"butt {Angle(c.ReleaseAngleRad)} deg from the vertical, turning at {CastStory.Turns(c.ReleaseTurnRadS)} turns/s"),
+            new("release", $"{Trade.Fixed(c.ReleaseTimeS, 2)} s", $"butt {Angle(c.ReleaseAngleRad)} deg from upright, turning at {CastStory.Turns(c.ReleaseTurnRadS)} turns/s"),
             Early(c, shown),
             new("rod bend, largest", $"{Trade.Fixed(100 * c.PeakBendShare, 0)} % of its length", $"stores {shown.Energy(c.PeakBendEnergyJ)}"),
             shown.Row("weight on the hands, peak", ShownQuantity.Torque, c.PeakHandTorqueNm),

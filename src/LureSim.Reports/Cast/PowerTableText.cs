@@ -19,7 +19,7 @@ public static class PowerTableText
         double farthest = table.Cells.SelectMany(row => row).Where(c => c.Failure is null).Select(c => Math.Abs(c.DistanceMeanM)).DefaultIfEmpty(0.0).Max();
         ShownUnit unit = notes.Shown.Unit(ShownQuantity.Distance, farthest);
         text.Append(table.Title).Append($"\nmean distance by rod power and mass of the lure with hooks, {unit.Name}\n\n");
-        text.Append(ColumnTable.Text(["lure", .. RodClass.All.Select(c => c.Name), "rated for it"], [.. table.LureKg.Select((kg, i) => Row(table, i, notes.Shown.Mass(kg), unit))])).Append('\n');
+        text.Append(ColumnTable.Text(["lure", .. RodClass.All.Select(c => c.Name), ""], [.. table.LureKg.Select((kg, i) => Row(table, i, notes.Shown.Mass(kg), unit))])).Append('\n');
         foreach (string sentence in Sentences(table, notes.Shown))
         {
             text.AppendWrapped(sentence);
@@ -37,7 +37,6 @@ public static class PowerTableText
         [
             lure,
             .. table.Cells[row].Select((c, i) => c.Failure is not null ? "none" : $"{Trade.Fixed(unit.Of(c.DistanceMeanM), 1)}{(c.BendsTooFar ? "!" : i == best ? "*" : " ")}"),
-            string.Join(", ", RodClass.All.Where(c => c.IsRatedFor(table.LureKg[row])).Select(c => c.Name)),
         ];
     }
 
@@ -56,8 +55,9 @@ public static class PowerTableText
     private static string Told(PowerTable table, int row, Shown shown)
     {
         string lure = shown.Mass(table.LureKg[row]);
-        return table.Best(row) is int best
+        string rated = string.Join(", ", RodClass.All.Where(c => c.IsRatedFor(table.LureKg[row])).Select(c => c.Name));
+        return (table.Best(row) is int best
             ? $"{lure}: {RodClass.All[best].Name} casts it farthest; within {Trade.Fixed(100.0 * PowerTable.AsGood, 0)} % {string.Join(", ", table.Good(row).Select(i => RodClass.All[i].Name))}."
-            : $"{lure}: no rod here casts it without bending too far.";
+            : $"{lure}: no rod here casts it without bending too far.") + (rated.Length > 0 ? $" Rated for it: {rated}." : " None is rated for it.");
     }
 }

@@ -116,10 +116,10 @@ public static class DoubtText
     private static string Ranked(DoubtStudy study, ScreenReport screen, FigureWords figure)
     {
         RankedGuess[] all = [.. screen.Ranking(figure.Key)], told = [.. all.Where(r => !r.IsNoise)];
-        string noise = $"no more than noise ({figure.Show(all[0].Noise)})";
+        string noise = $"no more than noise, {figure.Show(all[0].Noise)}";
         string[] named = [.. told.Take(Named).Select(r => $"{GuessWords.Of(study.Guesses[r.Index], figure.Shown)} {Shifts(r, figure)}")];
         return told.Length == 0
-            ? $"No guess does more to the {figure.Words} than noise ({figure.Show(all[0].Noise)})."
+            ? $"No guess does more to the {figure.Words} than noise, {figure.Show(all[0].Noise)}."
             : $"What moves the {figure.Words} most, each guess from as it stands to its 10 % and its 90 % end: {string.Join("; ", named)}. "
                 + (told.Length > named.Length
                     ? $"{told.Length - named.Length} more move it less, {all.Length - told.Length} {noise}."

@@ -40,7 +40,7 @@ public static class PoolText
         ShownUnit up = shown.Unit(ShownQuantity.Size, widest), pull = shown.Unit(ShownQuantity.Pull, rows.Max(t => t.PullN));
         string[] Cells(TowRow t) =>
         [
-            shown.Speed(t.SpeedMS), Trade.Fixed(t.SheerDeg, 1), Trade.Fixed(t.TrimDeg, 1), Trade.Fixed(t.RollDeg, 0), Trade.Fixed(up.Of(t.NoseHeightM), up.Places(widest)),
+            shown.OneFamily.Speed(t.SpeedMS), Trade.Fixed(t.SheerDeg, 1), Trade.Fixed(t.TrimDeg, 1), Trade.Fixed(t.RollDeg, 0), Trade.Fixed(up.Of(t.NoseHeightM), up.Places(widest)),
             pull.Digits(t.PullN), PoolFigures.Name(t.Course) + (t.IsSettled ? "" : ", not settled"),
         ];
         return ColumnTable.Text(["tow", "sheer, deg", "trim, deg", "roll, deg", $"nose up by, {up.Name}", $"pull, {pull.Name}", "it"], [.. rows.Select(Cells)]);

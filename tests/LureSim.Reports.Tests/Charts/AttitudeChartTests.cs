@@ -121,7 +121,7 @@ public sealed class AttitudeChartTests
         IReadOnlyList<Chart> charts = RetrieveCharts.All(MadeUpRetrieve.Planar(), Shown.Both);
         Assert.DoesNotContain("attitude_side", charts.Select(c => c.Name));
         PlotModel planar = charts.Single(c => c.Name == "attitude_time").Model;
-        Assert.Equal("Planar hull: it neither pitches nor rolls, the nose dips 0.07 in (1.8 mm)", planar.Title);
+        Assert.Equal("Planar hull: it neither pitches nor rolls, the nose dips 0.08 in (2.0 mm)", planar.Title);
         Assert.Equal(2, planar.Series.Count);
         Assert.Equal(4, AttitudeTime.Build(MadeUpRetrieve.Result(), Shown.Both).Model.Series.Count);
     }

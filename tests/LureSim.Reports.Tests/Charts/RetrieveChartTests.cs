@@ -46,7 +46,7 @@ public sealed class RetrieveChartTests
         Assert.Equal(chart.Model.Axes[0].Scale, -chart.Model.Axes[1].Scale, 6);
         PolygonAnnotation[] hulls = [.. chart.Model.Annotations.OfType<PolygonAnnotation>()];
         Assert.Equal(4, hulls.Length);
-        Assert.All(hulls, hull => Assert.Equal(result.Hull.LengthM * Math.Cos(40.0 * Math.PI / 180.0), Span(hull), 6));
+        Assert.All(hulls, hull => Assert.Equal(100.0 * result.Hull.LengthM * Math.Cos(40.0 * Math.PI / 180.0), Span(hull), 4));
 
         // Outline runs tail, left side, nose, then back: the nose sits in the middle of the list.
         static double Span(PolygonAnnotation hull)
