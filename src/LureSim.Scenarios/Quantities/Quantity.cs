@@ -11,6 +11,9 @@ public sealed record QuantityValue(double Si, string? Error, string? Note, Quant
 {
     /// <summary>Nothing was read.</summary>
     public static readonly QuantityValue None = new(double.NaN, null, null, QuantityKind.Text);
+
+    /// <summary>Unit it was written in, by the name of the documents (<c>ft</c> for feet and inches); empty for plain numbers and words.</summary>
+    public string Unit { get; init; } = "";
 }
 
 /// <summary>
@@ -34,7 +37,7 @@ public static class Quantity
 
         if (kind == QuantityKind.Length && FeetInches.TryRead(plain, out double metres, out string? feetError))
         {
-            return feetError is null ? new(metres, null, null, kind) : Fail(text, feetError, kind);
+            return feetError is null ? new(metres, null, null, kind) { Unit = "ft" } : Fail(text, feetError, kind);
         }
 
         if (NumberReader.Take(plain, out double number, out int used) is string error)
@@ -48,9 +51,10 @@ public static class Quantity
             return Fail(text, "it has no unit", kind);
         }
 
-        double si = Units.ToSi(kind, unit, number);
+        string known = UnitSpelling.Canonical(kind, unit);
+        double si = Units.ToSi(kind, known, number);
         return double.IsFinite(si)
-            ? new(si, null, FeetInches.DecimalFeetNote(text, number, unit, kind), kind)
+            ? new(si, null, FeetInches.DecimalFeetNote(text, number, known, kind), kind) { Unit = known }
             : Fail(text, UnknownUnit(unit), kind);
     }
 
