@@ -14,6 +14,8 @@ public static class AttitudeSide
     // Gap between the columns and rim of the board; title, header and padding around it, px.
     private const double Gutter = 36.0, Rim = 16.0, Wide = (Columns * AttitudeCell.Width) + Gutter + (2.0 * Rim), Around = 170.0;
 
+    private const string Header = "From its left side, and from ahead";
+
     /// <summary>Builds the picture.</summary>
     /// <param name="result">Retrieve with a hull that pitches or rolls.</param>
     public static Chart Build(RetrieveResult result)
@@ -29,7 +31,8 @@ public static class AttitudeSide
         int rows = (instants.Count + Columns - 1) / Columns;
         double height = (rows * frame.CellHeight) + AttitudeCell.ScaleRow;
         LinearAxis up = Hidden(AxisPosition.Left, 0.0, height + Rim), across = Hidden(AxisPosition.Bottom, 0.0, Wide);
-        int picture = (int)Math.Ceiling(height + Rim + Around);
+        HeaderEntry[] legend = Legend(instants);
+        int picture = (int)Math.Ceiling(height + Rim + Around + Panels.MoreThanOneLine(model, Header, legend));
         var panels = new Panels(model, picture, [up]);
         model.Axes.Add(across);
         for (int i = 0; i < instants.Count; i++)
@@ -38,7 +41,7 @@ public static class AttitudeSide
         }
 
         new AttitudeCell(model, frame, Left(0), AttitudeCell.ScaleRow).DrawScales(Left(1));
-        panels.Header(0, "From its left side, and from ahead", Legend(instants));
+        panels.Header(0, Header, legend);
         return new Chart("attitude_side", model, Height: picture);
     }
 

@@ -149,12 +149,12 @@ public static class ChartStyle
         return OxyColor.FromRgb(Mix(color.R), Mix(color.G), Mix(color.B));
     }
 
-    /// <summary>Black or white, whichever reads better on a ground: the larger contrast of WCAG 2.2 (W3C 2023).</summary>
+    /// <summary>Black or white, whichever reads better on a ground: the larger contrast of WCAG 2.2 (W3C 2023), never under 4.58.</summary>
     /// <param name="ground">Opaque colour behind the words.</param>
-    public static OxyColor TextOn(OxyColor ground) => Luminance(ground) > LightGround ? Ink : OxyColors.White;
+    public static OxyColor TextOn(OxyColor ground) => Luminance(ground) > LightGround ? OxyColors.Black : OxyColors.White;
 
-    // At this luminance ink and white have the same contrast: (L + 0.05)^2 = 1.05 (L_ink + 0.05).
-    private static readonly double LightGround = Math.Sqrt(1.05 * (Luminance(Ink) + 0.05)) - 0.05;
+    // At this luminance black and white have the same contrast: (L + 0.05)^2 = 1.05 * 0.05.
+    private static readonly double LightGround = Math.Sqrt(1.05 * 0.05) - 0.05;
 
     /// <summary>Relative luminance, 0 black to 1 white (WCAG 2.2, from IEC 61966-2-1).</summary>
     /// <param name="color">Opaque colour.</param>

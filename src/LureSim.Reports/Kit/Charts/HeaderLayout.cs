@@ -12,13 +12,25 @@ internal static class HeaderLayout
     /// <summary>Gap between swatch and label, px; between entries it is three times as wide.</summary>
     public const double Gap = 12;
 
+    // A name longer than this is cut, px.
+    private const double LongestLabel = 640;
+
+    /// <summary>A label as drawn.</summary>
+    /// <param name="label">Label.</param>
+    public static string Fit(string label) => TextFit.Wrap(label, ChartStyle.TextSize, FontWeights.Normal, LongestLabel, 1);
+
+    /// <summary>Words as drawn.</summary>
+    /// <param name="words">Words.</param>
+    /// <param name="room">Width that there is, px.</param>
+    public static string Fit(string words, double room) => TextFit.Wrap(words, ChartStyle.HeaderSize, FontWeights.Bold, room, 1);
+
     /// <summary>Width of the words, px.</summary>
     /// <param name="words">Words.</param>
     public static double Width(string words) => TextLayout.Measure(words, ChartStyle.HeaderSize, FontWeights.Bold).Width;
 
     /// <summary>Width of an entry with its gap, px.</summary>
     /// <param name="entry">Entry.</param>
-    public static double Width(HeaderEntry entry) => SwatchWidth + TextLayout.Measure(entry.Label, ChartStyle.TextSize, FontWeights.Normal).Width + (3 * Gap);
+    public static double Width(HeaderEntry entry) => SwatchWidth + TextLayout.Measure(Fit(entry.Label), ChartStyle.TextSize, FontWeights.Normal).Width + (3 * Gap);
 
     /// <summary>Rows of the legend; the first stands beside the words where <see cref="IsBeside"/>.</summary>
     /// <param name="words">Words.</param>

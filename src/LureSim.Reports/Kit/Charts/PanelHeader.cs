@@ -47,7 +47,10 @@ public class PanelHeader : Annotation
     public double Room { get; init; } = ChartStyle.Width;
 
     /// <summary>Number of lines.</summary>
-    public int Lines => HeaderLayout.Lines(_words, Entries, Room);
+    public int Lines => HeaderLayout.Lines(HeaderLayout.Fit(_words, Room), Entries, Room);
+
+    /// <inheritdoc/>
+    public override OxyRect GetClippingRect() => OxyRect.Everything;
 
     /// <inheritdoc/>
     public override void Render(IRenderContext rc)
@@ -58,14 +61,13 @@ public class PanelHeader : Annotation
             return;
         }
 
-        string text = Words(xAxis, yAxis);
+        string text = HeaderLayout.Fit(Words(xAxis, yAxis), Room);
         double left = Math.Min(xAxis.ScreenMin.X, xAxis.ScreenMax.X);
         double right = Math.Max(xAxis.ScreenMin.X, xAxis.ScreenMax.X);
         double panelTop = yAxis.Transform(yAxis.ActualMaximum);
         DrawFrame(rc, yAxis, left, right, panelTop);
-        double room = Room;
-        IReadOnlyList<IReadOnlyList<HeaderEntry>> rows = HeaderLayout.Rows(text, Entries, room);
-        bool beside = HeaderLayout.IsBeside(text, Entries, room);
+        IReadOnlyList<IReadOnlyList<HeaderEntry>> rows = HeaderLayout.Rows(text, Entries, Room);
+        bool beside = HeaderLayout.IsBeside(text, Entries, Room);
         int lines = Math.Max(1, rows.Count + (text.Length > 0 && rows.Count > 0 && !beside ? 1 : 0));
         // What is wider than the panel begins at the edge of the picture.
         double widest = Math.Max(
@@ -140,7 +142,7 @@ public class PanelHeader : Annotation
         }
 
         rc.DrawText(
-            new ScreenPoint(x + wide + HeaderLayout.Gap, y), entry.Label, ChartStyle.Ink, ActualFont, ChartStyle.TextSize,
+            new ScreenPoint(x + wide + HeaderLayout.Gap, y), HeaderLayout.Fit(entry.Label), ChartStyle.Ink, ActualFont, ChartStyle.TextSize,
             FontWeights.Normal, 0, HorizontalAlignment.Left, VerticalAlignment.Middle);
     }
 

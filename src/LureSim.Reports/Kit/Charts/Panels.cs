@@ -14,7 +14,7 @@ public sealed class Panels
     private const double Outside = 220;
 
     // Room of a header: over one panel the whole picture, over several what the names of their axes leave.
-    private const double Margins = 60, Names = 100;
+    private const double Margins = 60, Names = 100, LineHeight = 1.17;
     private readonly LinearAxis[] _axes;
     private readonly double[] _weights;
     private readonly int[] _lines;
@@ -31,7 +31,7 @@ public sealed class Panels
         _axes = axes;
         _weights = weights ?? [.. axes.Select(_ => 1.0)];
         _lines = [.. axes.Select(_ => 1)];
-        _inside = height - Outside - (ExtraLines(model.Title) * ChartStyle.TitleSize * 1.17) - (ExtraLines(model.Subtitle) * ChartStyle.TextSize * 1.17);
+        _inside = height - Outside - TitleHeight(model);
         for (int i = 0; i < axes.Length; i++)
         {
             axes[i].Key = Key(i);
@@ -60,13 +60,23 @@ public sealed class Panels
     public void Header(int panel, string words, params IReadOnlyList<HeaderEntry> entries) =>
         Header(panel, room => new PanelHeader(Key(panel), words, entries) { Room = room });
 
+    /// <summary>Height that title, subtitle and the header of a single panel take beyond one line each, px: for a picture whose scale must stay.</summary>
+    /// <param name="model">Model with its title.</param>
+    /// <param name="words">Plain words.</param>
+    /// <param name="entries">Legend.</param>
+    public static double MoreThanOneLine(PlotModel model, string words, params IReadOnlyList<HeaderEntry> entries)
+    {
+        ArgumentNullException.ThrowIfNull(model);
+        return TitleHeight(model) + ((HeaderLayout.Lines(words, entries, HeaderRoom(1)) - 1) * PanelHeader.LineHeight);
+    }
+
     /// <summary>Adds a strip of its own kind over a panel.</summary>
     /// <param name="panel">Panel from the top.</param>
     /// <param name="make">Makes it for a width, px.</param>
     public void Header(int panel, Func<double, PanelHeader> make)
     {
         ArgumentNullException.ThrowIfNull(make);
-        PanelHeader header = make(ChartStyle.Width - Margins - (_axes.Length > 1 ? Names : 0));
+        PanelHeader header = make(HeaderRoom(_axes.Length));
         _lines[panel] = header.Lines;
         Arrange();
         Model.Annotations.Add(header);
@@ -85,6 +95,11 @@ public sealed class Panels
             _axes[i].StartPosition = Math.Max(0, top);
         }
     }
+
+    private static double HeaderRoom(int panels) => ChartStyle.Width - Margins - (panels > 1 ? Names : 0);
+
+    // Of lines beyond the first.
+    private static double TitleHeight(PlotModel model) => (ExtraLines(model.Title) * ChartStyle.TitleSize * LineHeight) + (ExtraLines(model.Subtitle) * ChartStyle.TextSize * LineHeight);
 
     private static int ExtraLines(string? text) => text?.Count(c => c == '\n') ?? 0;
 

@@ -7,8 +7,9 @@ namespace LureSim.Reports.Kit.Drawing;
 internal static class TextFit
 {
     private const string Ellipsis = "…";
+    private const int LongestUnit = 5;
 
-    /// <summary>Breaks a text into lines.</summary>
+    /// <summary>Breaks a text into lines of about one length, a number kept with its unit and brackets kept whole.</summary>
     /// <param name="text">Any text; line breaks count as blanks.</param>
     /// <param name="size">Font size, px.</param>
     /// <param name="weight">Font weight.</param>
@@ -18,22 +19,63 @@ internal static class TextFit
     public static string Wrap(string? text, double size, double weight, double width, int lines)
     {
         var font = FontMetrics.For(weight);
+        string plain = PlainText.Escape((text ?? string.Empty).ReplaceLineEndings(" "));
         double room = width / size;
+        List<string> best = Break(Glued(plain, room, font), font, room, lines);
+        // As narrow as the same number of lines allows: no last line of one word.
+        for (double narrow = 0.95 * room; best.Count > 1 && narrow > 0.5 * room; narrow *= 0.95)
+        {
+            List<string> closer = Break(Glued(plain, room, font), font, narrow, lines);
+            if (closer.Count > best.Count || closer.Any(l => font.Width(l) > narrow))
+            {
+                break;
+            }
+
+            best = closer;
+        }
+
+        return string.Join('\n', best.Select(l => Cut(l, font, room)));
+    }
+
+    private static List<string> Break(IReadOnlyList<string> words, FontMetrics font, double room, int lines)
+    {
         var done = new List<string>();
         var line = new StringBuilder();
-        foreach (string word in PlainText.Escape((text ?? string.Empty).ReplaceLineEndings(" ")).Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (string word in words)
         {
             if (line.Length > 0 && font.Width($"{line} {word}") > room && done.Count < lines - 1)
             {
-                done.Add(Cut(line.ToString(), font, room));
+                done.Add(line.ToString());
                 line.Clear();
             }
 
             line.Append(line.Length > 0 ? " " : string.Empty).Append(word);
         }
 
-        done.Add(Cut(line.ToString(), font, room));
-        return string.Join('\n', done);
+        done.Add(line.ToString());
+        return done;
+    }
+
+    // Words that stay on one line, unless they would fill half of it.
+    private static List<string> Glued(string text, double room, FontMetrics font)
+    {
+        var glued = new List<string>();
+        foreach (string word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            string together = glued.Count > 0 ? $"{glued[^1]} {word}" : word;
+            bool open = glued.Count > 0 && glued[^1].LastIndexOf('(') > glued[^1].LastIndexOf(')');
+            bool unit = glued.Count > 0 && char.IsAsciiDigit(glued[^1][^1]) && word.Length <= LongestUnit && !char.IsAsciiDigit(word[0]);
+            if ((open || unit) && font.Width(together) <= 0.6 * room)
+            {
+                glued[^1] = together;
+            }
+            else
+            {
+                glued.Add(word);
+            }
+        }
+
+        return glued;
     }
 
     private static string Cut(string line, FontMetrics font, double room)
