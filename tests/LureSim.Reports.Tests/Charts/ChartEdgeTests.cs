@@ -20,6 +20,7 @@ public sealed class ChartEdgeTests
     public void No_word_is_cut_off_or_covered(string name)
     {
         Chart chart = Build(name);
+        Pictures.Keep(chart with { Name = name });
         (IReadOnlyList<PlacedText> texts, IReadOnlyList<string> cutOff) = SvgTexts.Read(ChartRenderer.Svg(chart));
         Assert.True(texts.Count > 3, "no words found");
         Assert.True(cutOff.Count == 0, "cut off: " + string.Join("; ", cutOff));
