@@ -4,30 +4,56 @@ using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Text;
+using LureSim.Reports.Sweep;
 using LureSim.Reports.Tests.Support;
 using LureSim.Studies.Doubt;
-using OxyPlot.Series;
+using OxyPlot.Annotations;
+using OxyPlot.Axes;
 
 namespace LureSim.Reports.Tests.Charts;
 
 public sealed class DoubtChartTests
 {
     [Fact]
-    public void A_chart_ranks_by_size_greys_noise_and_leaves_out_what_does_not_enter()
+    public void A_chart_ranks_what_is_told_from_chance_and_gives_the_rest_one_row_without_order()
     {
         Chart chart = MadeUpDoubt.Chart();
         Pictures.Render(chart);
         Assert.Equal("doubt_glide_width", chart.Name);
-        RectangleBarSeries[] bars = [.. chart.Model.Series.OfType<RectangleBarSeries>()];
+        RectangleAnnotation[] bars = [.. chart.Model.Annotations.OfType<RectangleAnnotation>()];
 
-        // Two bars and a line for each guess that tells, two bars for noise, nothing for what does nothing.
-        Assert.Equal(3 + 3 + 2, bars.Length);
+        // Two bars for each of the two guesses that tell, one grey one for chance, nothing for what does nothing.
+        Assert.Equal(2 + 2 + 1, bars.Length);
+        Assert.Equal([Looks.LowEnd, Looks.HighEnd, Looks.LowEnd, Looks.HighEnd, Looks.Chance], bars.Select(b => b.Fill));
 
-        // Top row: damping; its high end lowers the glide by 2 cm; beside others the whole move is 4.5 cm.
-        Assert.Equal((-2.0, 2.0), (bars[1].Items[0].X0, bars[0].Items[0].Y0));
-        Assert.Equal(4.5, bars[2].Items[0].X1 - bars[2].Items[0].X0, 1e-12);
-        Assert.Equal(ChartStyle.Blue, bars[0].FillColor);
-        Assert.Equal((ChartStyle.Grid, ChartStyle.Grid), (bars[6].FillColor, bars[7].FillColor));
+        // Top row: damping; its low end raises the glide by 3 cm, its high end lowers it by 2 cm.
+        Assert.Equal((3.0, -2.0), (bars[0].MaximumX, bars[1].MinimumX));
+        Assert.Equal("Damping of the rod matters most: -2.0 to +3.0 cm", chart.Model.Title);
+
+        // The third does less than noise: it is counted, not named.
+        Assert.Equal(
+            ["the rest", "drag of the blunt tail (0.1 to 0.35)", "damping of the rod (0.05 to 0.2)"],
+            chart.Model.Axes.OfType<CategoryAxis>().Single().Labels.Select(l => l.Replace('\n', ' ')));
+        Assert.Contains("1 not told apart from chance (under 0.40 cm)", chart.Model.Annotations.OfType<TextAnnotation>().Select(t => t.Text));
+    }
+
+    [Fact]
+    public void Where_nothing_is_told_from_chance_no_guess_is_named()
+    {
+        DoubtStudy study = MadeUpDoubt.Study();
+        Chart chart = DoubtChart.Build(study.Report, study.Screen! with { Noise = [1.0] }, MadeUpDoubt.Glide, study.Guesses)!;
+        Assert.Equal("No guess moves the glide per twitch by more than chance does", chart.Model.Title);
+        Assert.Equal(["the rest"], chart.Model.Axes.OfType<CategoryAxis>().Single().Labels);
+    }
+
+    [Fact]
+    public void A_ranking_of_a_sweep_names_no_guess_within_chance()
+    {
+        (string Label, GuessRank Rank)[] guesses = [("one", new(0.5, 0.5, -0.01, 0.01)), ("two", new(0.19, 0.19, -0.05, 0.05)), .. Enumerable.Range(0, 38).Select(i => ($"g{i}", new GuessRank(0, 0.1, 0, 0)))];
+        Chart chart = RankChart.Build(MadeUpDoubt.Glide, "Mean over 3 points", guesses, 0.2);
+        Assert.Equal(["the rest", "one"], chart.Model.Axes.OfType<CategoryAxis>().Single().Labels);
+        Assert.EndsWith("; of 40 guesses about 2 would be told by luck", chart.Model.Subtitle, StringComparison.Ordinal);
+        Assert.Contains("39 not told apart from chance (rank correlation under 0.20)", chart.Model.Annotations.OfType<TextAnnotation>().Select(t => t.Text));
     }
 
     [Fact]

@@ -76,7 +76,7 @@ internal static class StoredCharts
         ("study_bars", typeof(StudyLines), Bars),
         ("study_map", typeof(StudyMap), () => StudyMap.Classes(
             "study_map", "Rhythm and stroke", "Alternating below the edge", "Rhythm, twitches per second", "Stroke, cm",
-            Grid((x, y) => x * y < 12 ? -1 : x * y > 40 ? 1 : 0), Classes, Grid((x, y) => x + y), [10, 15], "glide, cm")),
+            Grid((x, y) => x * y < 12 ? -1 : x * y > 40 ? 1 : 0), Classes)),
         ("study_shade", typeof(StudyMap), () => StudyMap.Shade(
             "study_shade", "Ballast and rhythm", "Darker is wider", "Rhythm, twitches per second", "Ballast from the middle, mm",
             Grid((x, y) => x < 0.9 && y > 20 ? double.NaN : x + y), "Glide per twitch, cm")),
@@ -99,7 +99,7 @@ internal static class StoredCharts
         return whole with { Cases = [whole.Cases[0], whole.Cases[1] with { Draws = MadeUpCast.Draws(27.0, double.NaN, 41.0) }, .. whole.Cases.Skip(2)], ReferenceIndex = 3 };
     }
 
-    private static MatchReport Match() => new(
+    internal static MatchReport Match() => new(
         "Made up", new(0.8, 0.1, 0.04, [new("a", 30.0, 0.78, 31.0), new("b", 34.0, 0.82, 33.0)]), 0.7, [new("lure.tumbling (0.2 to 1)", 0.6, double.NaN)]);
 
     private static Chart Rank() => RankChart.Build(

@@ -5,9 +5,6 @@ namespace LureSim.Reports.Kit.Text;
 /// <summary>Numbers as people write them.</summary>
 public static class Trade
 {
-    /// <summary>m to feet.</summary>
-    public static double Feet(double m) => m / UnitTable.FootM;
-
     /// <summary>Turning speed to the hundred, with its unit: 17138 reads 17100 rpm.</summary>
     /// <param name="rpm">Speed, rev/min.</param>
     public static string Rpm(double rpm) => Fixed(100.0 * Math.Round(rpm / 100.0), 0) + " rpm";
