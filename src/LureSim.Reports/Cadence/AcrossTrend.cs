@@ -1,6 +1,7 @@
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Text;
 using LureSim.Studies.Cadence;
 
 namespace LureSim.Reports.Cadence;
@@ -10,15 +11,19 @@ public static class AcrossTrend
 {
     /// <summary>Builds the chart; null when the first key has no numbers.</summary>
     /// <param name="result">Rhythms of many set-ups.</param>
-    public static Chart? Build(AcrossResult result)
+    /// <param name="shown">Units; none = either family.</param>
+    public static Chart? Build(AcrossResult result, Shown? shown = null)
     {
         ArgumentNullException.ThrowIfNull(result);
-        double[] own = [.. result.Cases.Select(c => c.Result).OfType<CadenceResult>().Select(r => r.Own?.PerS ?? double.NaN).Distinct()];
+        shown ??= Shown.Both;
+        CadenceResult[] known = [.. result.Cases.Select(c => c.Result).OfType<CadenceResult>()];
+        double[] own = [.. known.Select(r => r.Own?.PerS ?? double.NaN).Distinct()];
         if (!result.Keys[0].IsNumeric)
         {
             return null;
         }
 
+        ShownUnit unit = CadenceChart.GlideUnit(known.Select(r => r.BestPoint).OfType<RhythmPoint>(), shown);
         var panels = new List<StudyPanel>(result.Keys.Count == 1
             ? [new("Rhythms that walk: widest window (band) and best (line)", "twitches/s", Lines(result, r => r.Best?.PerS, Window))]
             : [
@@ -26,7 +31,7 @@ public static class AcrossTrend
                 new("Best rhythm", "twitches/s", Lines(result, r => r.Best?.PerS)),
             ])
         {
-            new("Glide across at the best rhythm", "cm per twitch", Lines(result, r => 100.0 * r.BestPoint?.Median(Glide), r => Spread(r.BestPoint, Glide, 100.0))),
+            new("Glide across at the best rhythm", $"{unit.Name} a twitch", Lines(result, r => r.BestPoint?.Median(Glide) / unit.Si, r => Spread(r.BestPoint, Glide, 1.0 / unit.Si))),
         };
         if (own is [double rhythm] && double.IsFinite(rhythm))
         {
@@ -35,7 +40,7 @@ public static class AcrossTrend
             panels.Add(new($"Nose travel over tip stroke {at}", "pull reach", Lines(result, r => r.Own?.Median(o => o.PullReach), r => Spread(r.Own, o => o.PullReach, 1.0))));
         }
 
-        return StudyLines.Build("across_trend", result.Title, "Bands around lines: spread over the starts", result.Keys[0].Title, panels);
+        return StudyLines.Build("across_trend", AcrossWords.Trend(result, shown), $"{result.Title}; bands around lines: spread over the starts", Trade.Capital(result.Keys[0].Title), panels);
     }
 
     private static double Glide(RetrieveSummary summary) => summary.GlideWidthM;

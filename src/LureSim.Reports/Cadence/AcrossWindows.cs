@@ -10,28 +10,33 @@ namespace LureSim.Reports.Cadence;
 /// <summary>One row per set-up: which rhythm gives which pattern, and where the best lies.</summary>
 public static class AcrossWindows
 {
-    private const double RowHeight = 78, Rest = 300, HalfRow = 0.38;
+    private const double HalfRow = 0.4, WordsWidth = 300;
 
     /// <summary>Builds the chart.</summary>
     /// <param name="result">Rhythms of many set-ups.</param>
-    public static Chart Build(AcrossResult result)
+    /// <param name="shown">Units; none = either family.</param>
+    public static Chart Build(AcrossResult result, Shown? shown = null)
     {
         ArgumentNullException.ThrowIfNull(result);
+        shown ??= Shown.Both;
         CadenceResult[] known = [.. result.Cases.Select(c => c.Result).OfType<CadenceResult>()];
-        int rows = result.Cases.Count, height = (int)(Rest + (RowHeight * rows));
-        PlotModel model = ChartStyle.NewModel(result.Title, "Rhythms that walk, by " + string.Join(" and ", result.Keys.Select(k => k.Title)));
-        var panels = new Panels(model, height, [SetUpRows.Axis([.. result.Cases.Select(c => c.Label)])]);
-        model.Axes.Add(Rhythms(known));
+        int rows = result.Cases.Count, height = SetUpRows.Height(rows);
+        PlotModel model = ChartStyle.NewModel(AcrossWords.Windows(result), $"{result.Title}, by {AcrossWords.Keys(result)}");
+        CategoryAxis names = SetUpRows.Axis([.. result.Cases.Select(c => c.Label)]);
+        var panels = new Panels(model, height, [names]);
+        LinearAxis rhythms = Rhythms(known);
+        rhythms.EndPosition = SetUpRows.PlotShare(names, WordsWidth);
+        model.Axes.Add(rhythms);
         for (int i = 0; i < rows; i++)
         {
             // The first set-up stands on top.
-            AddRow(panels, rows - 1 - i, result.Cases[i], known[0].Points[0].PerS);
+            AddRow(panels, rows - 1 - i, result.Cases[i], rhythms, shown);
         }
 
         panels.Header(0, string.Empty,
         [
             .. PatternClasses.Of(known.SelectMany(r => r.Points).Select(p => p.Pattern)).Select(c => new HeaderEntry(c.Label, c.Color, Swatch.Box)),
-            new HeaderEntry("best, with its glide", ChartStyle.Ink, Swatch.Dot),
+            new HeaderEntry("best rhythm", ChartStyle.Ink, Swatch.Dot),
         ]);
         return new Chart("across_windows", model, Height: height);
     }
@@ -42,23 +47,29 @@ public static class AcrossWindows
         return ChartStyle.NewAxis(AxisPosition.Bottom, CadenceChart.RhythmTitle, from - margin, to + margin);
     }
 
-    private static void AddRow(Panels panels, int row, AcrossCase setUp, double left)
+    private static void AddRow(Panels panels, int row, AcrossCase setUp, LinearAxis rhythms, Shown shown)
     {
         if (setUp.Result is not CadenceResult result)
         {
-            SetUpRows.Write(panels, left, row, "no run finished", OxyColors.Undefined);
+            SetUpRows.Beside(panels, rhythms.Maximum, row, "no run finished");
             return;
         }
 
+        double best = result.BestPoint?.PerS ?? double.NaN;
         foreach ((Model.Retrieve.WalkPattern? pattern, double from, double to) in result.Bands())
         {
-            SetUpRows.Box(panels, from, to, row, HalfRow, PatternClasses.Of([pattern])[0].Color);
+            SetUpRows.Box(panels, from, to, row, HalfRow, PatternClasses.Color(pattern), PatternClasses.Name(pattern), best);
         }
 
-        if (result.BestPoint is RhythmPoint best)
+        if (result.BestPoint is RhythmPoint point)
         {
-            SetUpRows.Dot(panels, best.PerS, row, ChartStyle.Ink);
-            SetUpRows.Write(panels, best.PerS, row, $"  {Trade.Digits(100.0 * best.Median(o => o.GlideWidthM))} cm", OxyColors.Undefined);
+            SetUpRows.Dot(panels, point.PerS, row, ChartStyle.Ink);
+            SetUpRows.Beside(panels, rhythms.Maximum, row, $"best {CadenceStory.Rate(point.PerS)} a second,", -1);
+            SetUpRows.Beside(panels, rhythms.Maximum, row, $"glides {shown.Size(point.Median(o => o.GlideWidthM))}", 1);
+        }
+        else
+        {
+            SetUpRows.Beside(panels, rhythms.Maximum, row, "walks at no rhythm");
         }
     }
 }

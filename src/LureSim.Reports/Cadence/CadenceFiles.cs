@@ -23,17 +23,18 @@ public static class CadenceFiles
     public static void Write(OutputFolder folder, CadenceResult result, string effectiveToml, RunNotes notes, PlotFormat plots, DoubtStudy? doubt = null)
     {
         ArgumentNullException.ThrowIfNull(folder);
+        ArgumentNullException.ThrowIfNull(notes);
         folder.Add("summary.json", stream => CadenceJson.Write(stream, result, notes, doubt));
         folder.Add("cadence.csv", stream => CadenceCsv.Write(stream, [], [([], result)]));
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
         if (plots != PlotFormat.None)
         {
-            ChartFiles.Add(folder, [CadenceChart.Build(result)], plots);
+            ChartFiles.Add(folder, [CadenceChart.Build(result, notes.Shown)], plots);
         }
 
         if (doubt is not null)
         {
-            DoubtFiles.Add(folder, doubt, plots);
+            DoubtFiles.Add(folder, doubt, plots, notes.Shown);
         }
 
         folder.Commit();
@@ -51,12 +52,13 @@ public static class CadenceFiles
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(folder);
+        ArgumentNullException.ThrowIfNull(notes);
         folder.Add("summary.json", stream => AcrossJson.Write(stream, result, notes));
         folder.Add("cadence.csv", stream => CadenceCsv.Write(stream, [.. result.Keys.Select(k => k.Name)], Rows(result)));
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
         if (plots != PlotFormat.None && result.Cases.Any(c => c.Result is not null))
         {
-            Chart?[] charts = [AcrossWindows.Build(result), AcrossGlide.Build(result), AcrossTrend.Build(result)];
+            Chart?[] charts = [AcrossWindows.Build(result, notes.Shown), AcrossGlide.Build(result, notes.Shown), AcrossTrend.Build(result, notes.Shown)];
             ChartFiles.Add(folder, [.. charts.OfType<Chart>()], plots);
         }
 

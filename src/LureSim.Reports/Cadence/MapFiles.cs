@@ -24,12 +24,13 @@ public static class MapFiles
     public static void Write(OutputFolder folder, MapResult result, string effectiveToml, RunNotes notes, PlotFormat plots)
     {
         ArgumentNullException.ThrowIfNull(folder);
+        ArgumentNullException.ThrowIfNull(notes);
         folder.Add("summary.json", stream => WriteJson(stream, result, notes));
         folder.Add("map.csv", stream => WriteCsv(stream, result));
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
         if (plots != PlotFormat.None && result.Grid.IsWhole)
         {
-            ChartFiles.Add(folder, [CadenceMap.Build(result, MapText.Headline(result))], plots);
+            ChartFiles.Add(folder, [CadenceMap.Build(result, MapText.Headline(result, notes.Shown), notes.Shown)], plots);
         }
 
         folder.Commit();

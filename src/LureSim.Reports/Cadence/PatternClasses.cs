@@ -41,20 +41,22 @@ public static class PatternClasses
         ];
     }
 
-    private static OxyColor Color(WalkPattern? pattern) => pattern switch
+    /// <summary>The colour of a pattern; a test computes how far apart they are, also as colour-blind readers see them.</summary>
+    /// <param name="pattern">Pattern; null = every run failed.</param>
+    public static OxyColor Color(WalkPattern? pattern) => pattern switch
     {
         WalkPattern.Alternating => ChartStyle.Green,
-        WalkPattern.Turning => ChartStyle.Faint(ChartStyle.Green, 0.45),
+        WalkPattern.Turning => ChartStyle.Sand,
         WalkPattern.Skipping => ChartStyle.Yellow,
         WalkPattern.Irregular => ChartStyle.Vermilion,
         WalkPattern.OneSided => ChartStyle.Orange,
         WalkPattern.Tracking => ChartStyle.Sky,
         WalkPattern.Spinning => ChartStyle.Purple,
-        WalkPattern.Still => ChartStyle.Grid,
+        WalkPattern.Still => ChartStyle.Light,
         WalkPattern.Diving => ChartStyle.Blue,
         WalkPattern.RolledOver => ChartStyle.Ink,
-        WalkPattern.Standing => ChartStyle.Faint(ChartStyle.Blue, 0.45),
-        WalkPattern.Fouling => ChartStyle.Faint(ChartStyle.Purple, 0.45),
-        _ => ChartStyle.Grey,
+        WalkPattern.Standing => ChartStyle.Cyan,
+        WalkPattern.Fouling => ChartStyle.Indigo,
+        _ => ChartStyle.Dark,
     };
 }

@@ -21,6 +21,7 @@ public static class CastAcrossFiles
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(folder);
+        ArgumentNullException.ThrowIfNull(notes);
         folder.Add("cast_across.json", stream => CastAcrossJson.Write(stream, result, notes));
         folder.Add("cast_across.csv", Encoding.UTF8.GetBytes(CastAcrossCsv.Cases(result)));
         folder.Add("cast_across_pairs.csv", Encoding.UTF8.GetBytes(CastAcrossCsv.Pairs(result)));
@@ -32,7 +33,7 @@ public static class CastAcrossFiles
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
         if (plots != PlotFormat.None && result.Cases.Any(c => c.Cast is not null))
         {
-            ChartFiles.Add(folder, [CastAcrossChart.Build(result)], plots);
+            ChartFiles.Add(folder, [CastAcrossChart.Build(result, notes.Shown)], plots);
         }
 
         folder.Commit();

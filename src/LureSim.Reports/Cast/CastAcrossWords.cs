@@ -28,12 +28,34 @@ public static class CastAcrossWords
         return result.ReferenceIsOwn ? "the scenario's own" : "as asked for";
     }
 
-    /// <summary>A gain with its sign, one decimal; no sign where it rounds to nothing.</summary>
-    /// <param name="gainM">Gain, m.</param>
-    public static string Gain(double gainM)
+    /// <summary>What the comparison says, with its number: the set-up that differs most from the reference.</summary>
+    /// <param name="result">Casts of several set-ups.</param>
+    /// <param name="shown">Units.</param>
+    public static string Headline(CastAcross result, Shown shown)
     {
-        string text = Trade.Fixed(gainM, 1);
-        return text == "-0.0" ? "0.0" : gainM > 0.0 && text != "0.0" ? "+" + text : text;
+        ArgumentNullException.ThrowIfNull(result);
+        CastPair? most = Enumerable.Range(0, result.Cases.Count).Select(result.Against).OfType<CastPair>().MaxBy(p => Math.Abs(p.GainM));
+        string key = result.KeyTitle.Split(',')[0];
+        return most is null ? $"Distance by {key}: nothing to compare with"
+            : most.Verdict == NoticeVerdict.WillNot ? $"{Trade.Capital(key)} changes the distance by no more than you will notice: {Change(most.GainM, shown)} at most"
+            : $"{most.To} casts {Change(most.GainM, shown)} than {most.From}: {Verdict(most.Verdict)}";
+    }
+
+    /// <summary>A change of distance: "+3.3 m" as "3.3 m farther".</summary>
+    /// <param name="gainM">Gain, m.</param>
+    /// <param name="shown">Units.</param>
+    public static string Change(double gainM, Shown shown)
+    {
+        ArgumentNullException.ThrowIfNull(shown);
+        return shown.Distance(Math.Abs(gainM)) + (gainM < 0.0 ? " shorter" : " farther");
+    }
+
+    /// <summary>A gain with its sign, one decimal; no sign where it rounds to nothing.</summary>
+    /// <param name="gain">Gain, in the unit of its column.</param>
+    public static string Gain(double gain)
+    {
+        string text = Trade.Fixed(gain, 1);
+        return gain > 0.0 && text != "0.0" ? "+" + text : text;
     }
 
     /// <summary>A chance in per cent.</summary>

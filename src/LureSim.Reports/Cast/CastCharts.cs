@@ -1,5 +1,6 @@
 using LureSim.Model.Cast;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Text;
 using LureSim.Studies.Cast;
 
 namespace LureSim.Reports.Cast;
@@ -9,14 +10,15 @@ public static class CastCharts
 {
     /// <summary>All pictures in the order in which they are shown.</summary>
     /// <param name="report">Cast.</param>
-    public static IReadOnlyList<Chart> All(CastReport report)
+    /// <param name="shown">Units; none = either family.</param>
+    public static IReadOnlyList<Chart> All(CastReport report, Shown? shown = null)
     {
         ArgumentNullException.ThrowIfNull(report);
         CastResult result = report.Cast;
         return
         [
-            SwingStrobe.Build(result), FlightPath.Build(result), CastSpeeds.Build(result), ReleaseChart.Build(result), EnergyBars.Build(result),
-            .. report.Brakes.Count > 1 ? [BrakeChart.Build(report)] : (IEnumerable<Chart>)[],
+            SwingStrobe.Build(result, shown), FlightPath.Build(result, shown), CastSpeeds.Build(result, shown), ReleaseChart.Build(result, shown), EnergyBars.Build(result, shown),
+            .. report.Brakes.Count > 1 ? [BrakeChart.Build(report, shown)] : (IEnumerable<Chart>)[],
         ];
     }
 }

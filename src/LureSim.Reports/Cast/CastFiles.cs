@@ -25,18 +25,19 @@ public static class CastFiles
     {
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(folder);
+        ArgumentNullException.ThrowIfNull(notes);
         folder.Add("cast.json", stream => CastJson.Write(stream, report, notes, doubt));
         folder.Add("cast.csv", stream => SeriesCsv.Write(stream, CastChannels.OverTime(report.Cast)));
         folder.Add("cast_release.csv", stream => SeriesCsv.Write(stream, CastChannels.OverRelease(report.Cast)));
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
         if (plots != PlotFormat.None)
         {
-            ChartFiles.Add(folder, CastCharts.All(report), plots);
+            ChartFiles.Add(folder, CastCharts.All(report, notes.Shown), plots);
         }
 
         if (doubt is not null)
         {
-            DoubtFiles.Add(folder, doubt, plots);
+            DoubtFiles.Add(folder, doubt, plots, notes.Shown);
         }
 
         folder.Commit();

@@ -3,74 +3,68 @@ using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Text;
 using OxyPlot;
-using OxyPlot.Annotations;
 using OxyPlot.Axes;
-using OxyPlot.Series;
 
 namespace LureSim.Reports.Cast;
 
 /// <summary>Where the work of the hands went.</summary>
 public static class EnergyBars
 {
-    private const int Height = 900;
+    private const double Half = 0.36;
 
     /// <summary>Builds the picture.</summary>
     /// <param name="result">Cast.</param>
-    public static Chart Build(CastResult result)
+    /// <param name="shown">Units; none = either family.</param>
+    public static Chart Build(CastResult result, Shown? shown = null)
     {
         ArgumentNullException.ThrowIfNull(result);
+        shown ??= Shown.Both;
         CastEnergy e = result.Energy;
-        (string Label, double J, OxyColor Color)[] rows =
-        [
-            ("lure: air takes", e.LureAirJ, ChartStyle.Blue),
-            ("lure: left at the splash", e.LureJ, ChartStyle.Blue),
-            ("line: air takes", e.LineAirJ, ChartStyle.Green),
-            ("line: moved and stretched", e.LineJ, ChartStyle.Green),
-            ("reel: brakes, friction, pick-up", e.BrakesJ + e.PickUpJ, ChartStyle.Orange),
-            ("reel: spool still turning", e.SpoolJ, ChartStyle.Orange),
-            ("rod and hands: left in motion", e.RodJ, ChartStyle.Vermilion),
-            ("rod: air takes", e.RodAirJ, ChartStyle.Vermilion),
-            ("rod: own damping", e.RodLossJ, ChartStyle.Vermilion),
-        ];
-        double most = rows.Max(r => r.J), least = Math.Min(0.0, rows.Min(r => r.J));
-        PlotModel model = ChartStyle.NewModel("Where the work of the hands goes",
-            $"{Trade.Fixed(e.HandsJ, 0)} J from the hands, braking taken off; {Trade.Fixed(100.0 * (e.LureJ + e.LureAirJ) / e.HandsJ, 0)} % of it flies with the lure");
-        model.TitleHorizontalAlignment = TitleHorizontalAlignment.CenteredWithinView;
-        var panels = new Panels(model, Height, [RowAxis([.. rows.Select(r => r.Label)])]);
-        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Energy, J", 1.1 * least, 1.28 * most));
-        for (int i = 0; i < rows.Length; i++)
+        Part[] parts = [.. Parts(e)];
+        PlotModel model = ChartStyle.NewModel(
+            Title(parts, e.HandsJ), $"The hands put {shown.Energy(e.HandsJ)} into this cast, what they took back in braking taken off");
+        int height = SetUpRows.Height(parts.Length);
+        var panels = new Panels(model, height, [SetUpRows.Axis([.. parts.Select(p => p.Label)])]);
+        double most = parts.Max(p => Share(p, e)), least = Math.Min(0.0, parts.Min(p => Share(p, e)));
+        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Share of the work of the hands, %", 1.1 * least, 1.3 * most));
+        for (int i = 0; i < parts.Length; i++)
         {
-            int row = rows.Length - 1 - i;
-            var bar = new RectangleBarSeries { YAxisKey = Panels.Key(0), FillColor = rows[i].Color, StrokeThickness = 0 };
-            bar.Items.Add(new RectangleBarItem(Math.Min(0.0, rows[i].J), row - 0.35, Math.Max(0.0, rows[i].J), row + 0.35));
-            model.Series.Add(bar);
-            Amount(model, row, rows[i].J, e.HandsJ, most);
+            int row = parts.Length - 1 - i;
+            double share = Share(parts[i], e);
+            SetUpRows.Box(panels, 0.0, share, row, Half, parts[i].Of.Look.Color);
+            SetUpRows.Write(panels, Math.Max(0.0, share) + (0.012 * most), row, $"{Trade.Fixed(share, 0)} %, {shown.OneFamily.Energy(parts[i].J)}");
         }
 
-        panels.Header(0, $"{Trade.Fixed(1e6 * Math.Abs(e.Residual), 0)} millionths open",
-            new("lure", ChartStyle.Blue, Swatch.Box), new("line", ChartStyle.Green, Swatch.Box), new("reel", ChartStyle.Orange, Swatch.Box),
-            new("rod and hands", ChartStyle.Vermilion, Swatch.Box));
-        return new Chart("cast_energy", model, Height: Height);
+        panels.Header(0, string.Empty, [.. parts.Select(p => p.Of).Distinct().Select(t => new HeaderEntry(t.Name, t.Look.Color, Swatch.Box))]);
+        return new Chart("cast_energy", model, Height: height);
     }
 
-    private static void Amount(PlotModel model, int row, double joule, double hands, double most) => model.Annotations.Add(new TextAnnotation
+    private static IEnumerable<Part> Parts(CastEnergy e)
     {
-        YAxisKey = Panels.Key(0),
-        Text = $"{Trade.Fixed(joule, 1)} J, {Trade.Fixed(100.0 * joule / hands, 0)} %",
-        TextPosition = new DataPoint(Math.Max(0.0, joule) + (0.01 * most), row),
-        Stroke = OxyColors.Undefined,
-        FontSize = ChartStyle.TextSize,
-        TextHorizontalAlignment = HorizontalAlignment.Left,
-        TextVerticalAlignment = VerticalAlignment.Middle,
-    });
-
-    // The first row stands on top, where the axis ends.
-    private static LinearAxis RowAxis(string[] labels)
-    {
-        LinearAxis axis = ChartStyle.NewAxis(AxisPosition.Left, "", -0.6, labels.Length - 0.4);
-        axis.MajorStep = 1;
-        axis.LabelFormatter = v => v >= 0 && v < labels.Length ? labels[labels.Length - 1 - (int)Math.Round(v)] : "";
-        axis.MajorGridlineStyle = LineStyle.None;
-        return axis;
+        Thing lure = new("lure", Looks.Lure), line = new("line", Looks.Line), reel = new("reel", Looks.Spool), rod = new("rod and hands", Looks.Rod);
+        return
+        [
+            new(lure, "air that the lure parts", e.LureAirJ), new(lure, "lure, still left at the splash", e.LureJ),
+            new(line, "air that the line parts", e.LineAirJ), new(line, "line, moved and stretched", e.LineJ),
+            new(reel, "brakes, friction, starting the line", e.BrakesJ + e.PickUpJ), new(reel, "spool, still turning", e.SpoolJ),
+            new(rod, "rod and hands, left in motion", e.RodJ), new(rod, "air that the rod parts", e.RodAirJ), new(rod, "rod, lost in bending", e.RodLossJ),
+        ];
     }
+
+    private static double Share(Part part, CastEnergy e) => 100.0 * part.J / e.HandsJ;
+
+    // The lure, then what takes most of the rest.
+    private static string Title(Part[] parts, double handsJ)
+    {
+        (Thing Of, double J)[] sums = [.. parts.GroupBy(p => p.Of).Select(g => (g.Key, g.Sum(p => p.J)))];
+        (Thing other, double taken) = sums.Skip(1).MaxBy(s => s.J);
+        string verb = other.Look == Looks.Rod ? "keep" : "takes";
+        return $"{Percent(sums[0].J / handsJ)} of the work of the hands flies with the lure; the {other.Name} {verb} {Percent(taken / handsJ)}";
+    }
+
+    private static string Percent(double share) => Trade.Fixed(100.0 * share, 0) + " %";
+
+    private sealed record Thing(string Name, Look Look);
+
+    private sealed record Part(Thing Of, string Label, double J);
 }

@@ -27,13 +27,14 @@ public static class MatchFiles
     {
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(folder);
+        ArgumentNullException.ThrowIfNull(notes);
         folder.Add("match.json", stream => WriteJson(stream, report, notes));
         folder.Add("match.csv", Encoding.UTF8.GetBytes(Csv(report.Fit)));
         folder.Add(PartName, Encoding.UTF8.GetBytes(Part(report)));
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
         if (plots != PlotFormat.None && report.Fit.Rows.Count > 1)
         {
-            ChartFiles.Add(folder, [MatchChart.Build(report)], plots);
+            ChartFiles.Add(folder, [MatchChart.Build(report, notes.Shown)], plots);
         }
 
         folder.Commit();

@@ -22,13 +22,14 @@ public static class PowerTableFiles
     public static void Write(OutputFolder folder, PowerTable table, string effectiveToml, RunNotes notes, PlotFormat plots)
     {
         ArgumentNullException.ThrowIfNull(folder);
+        ArgumentNullException.ThrowIfNull(notes);
         ArgumentNullException.ThrowIfNull(table);
         folder.Add("cast_power.json", stream => WriteJson(stream, table, notes));
         folder.Add("cast_power.csv", Encoding.UTF8.GetBytes(Csv(table)));
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
         if (plots != PlotFormat.None)
         {
-            ChartFiles.Add(folder, [PowerTableChart.Build(table)], plots);
+            ChartFiles.Add(folder, [PowerTableChart.Build(table, notes.Shown)], plots);
         }
 
         folder.Commit();

@@ -6,7 +6,7 @@ using OxyPlot;
 
 namespace LureSim.Reports.Doubt;
 
-/// <summary>Which guess moves a figure most: for each, how far the figure moves with the guess at either end, alone and beside the others.</summary>
+/// <summary>Which guess moves a figure most: for each that is told from chance, how far the figure moves with the guess at either end.</summary>
 public static class DoubtChart
 {
     /// <summary>Builds the chart of one set-up; null where no guess moves the figure at all.</summary>
@@ -14,41 +14,37 @@ public static class DoubtChart
     /// <param name="screen">Which guess matters.</param>
     /// <param name="figure">Figure to show.</param>
     /// <param name="guesses">The guesses, in the screen's order.</param>
-    public static Chart? Build(DoubtReport report, ScreenReport screen, HeadlineFigure figure, IReadOnlyList<GuessName> guesses)
+    /// <param name="shown">Units; none = either family.</param>
+    public static Chart? Build(DoubtReport report, ScreenReport screen, HeadlineFigure figure, IReadOnlyList<GuessName> guesses, Shown? shown = null)
     {
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(screen);
         ArgumentNullException.ThrowIfNull(figure);
         ArgumentNullException.ThrowIfNull(guesses);
-        RankedGuess[] ranked = [.. screen.Ranking(figure.Key).Where(r => r.Effect.Size > 0.0).Take(GuessBars.MostRows)];
-        if (ranked.Length == 0)
+        HeadlineFigure told = GuessBars.In(figure, shown ?? Shown.Both);
+        RankedGuess[] moving = [.. screen.Ranking(figure.Key).Where(r => r.Effect.Size > 0.0)];
+        if (moving.Length == 0)
         {
             return null;
         }
 
-        PlotModel model = GuessBars.Build(
-            figure,
-            $"Which guess moves the {figure.Words} most",
-            Subtitle(report, figure),
-            $"Shift of the {figure.Words}, all else as it stands",
-            [.. ranked.Select(r => Row(r, guesses[r.Index].Label))],
-            $"Grey: noise ({Trade.Digits(figure.Scale * ranked[0].Noise)} {figure.Unit})",
-            new HeaderEntry("at its 10 % end", ChartStyle.Blue, Swatch.Box),
-            new HeaderEntry("at its 90 % end", ChartStyle.Orange, Swatch.Box),
-            new HeaderEntry("others drawn too", ChartStyle.Ink, Swatch.Line));
-        return new(GuessBars.Name(figure), model, Height: GuessBars.Height(ranked.Length));
+        GuessBar[] bars = [.. moving.Where(r => !r.IsNoise).Select(r => Row(r, guesses[r.Index].Label))];
+        (PlotModel model, int height) = GuessBars.Build(
+            told, Subtitle(report, told), $"Shift of the {told.Words}, all else as it stands", bars, moving.Length - bars.Length,
+            $"under {Trade.Digits(told.Scale * moving[0].Noise)} {told.Unit}",
+            new HeaderEntry("guess at its low end", Looks.LowEnd, Swatch.Box), new HeaderEntry("at its high end", Looks.HighEnd, Swatch.Box));
+        return new(GuessBars.Name(figure), model, Height: height);
     }
 
-    private static GuessBar Row(RankedGuess r, string label) => new(
-        label, r.Effect.LowShift, r.Effect.HighShift, r.IsNoise ? double.NaN : r.Effect.MeanEffect,
-        r.IsNoise ? ChartStyle.Grid : ChartStyle.Blue, r.IsNoise ? ChartStyle.Grid : ChartStyle.Orange);
+    private static GuessBar Row(RankedGuess r, string label) =>
+        new(label, r.Effect.LowShift, r.Effect.HighShift, r.OnlyTogether ? r.Effect.MeanEffect : double.NaN);
 
     private static string Subtitle(DoubtReport report, HeadlineFigure figure)
     {
         Band band = report[figure.Key];
         string Show(double value) => Trade.Digits(figure.Scale * value);
-        string stands = double.IsNaN(band.Given) ? "" : $"{Show(band.Given)} {figure.Unit} as it stands; ";
+        string stands = double.IsNaN(band.Given) ? "" : $"{Show(band.Given)} {figure.Unit} as it stands, ";
         string failed = report.Failed == 0 ? "" : $"; {report.Failed} of {report.Runs} draws failed";
-        return $"{stands}{band.Count} draws of the guesses: median {Show(band.P50)} {figure.Unit}, 8 of 10 between {Show(band.P10)} and {Show(band.P90)} {figure.Unit}{failed}";
+        return $"{Trade.Capital(figure.Words)}: {stands}8 of 10 draws of the guesses between {Show(band.P10)} and {Show(band.P90)} {figure.Unit}{failed}";
     }
 }

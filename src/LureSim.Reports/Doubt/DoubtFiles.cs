@@ -1,5 +1,6 @@
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Files;
+using LureSim.Reports.Kit.Text;
 using LureSim.Studies.Doubt;
 using LureSim.Studies.Sweep;
 
@@ -13,7 +14,8 @@ public static class DoubtFiles
     /// <param name="folder">Receives the files.</param>
     /// <param name="study">Study.</param>
     /// <param name="plots">Which pictures.</param>
-    public static void Add(OutputFolder folder, DoubtStudy study, PlotFormat plots)
+    /// <param name="shown">Units of the pictures; none = either family.</param>
+    public static void Add(OutputFolder folder, DoubtStudy study, PlotFormat plots, Shown? shown = null)
     {
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(study);
@@ -28,7 +30,7 @@ public static class DoubtFiles
             folder.Add("doubt_guesses.csv", stream => Lines(stream, GuessLines(study.Guesses, screen)));
             Chart?[] charts = study.Report.Bands.Count == 0
                 ? []
-                : [.. study.Headlines.Where(h => study.Report[h.Key].Count > 0).Select(h => DoubtChart.Build(study.Report, screen, h, study.Guesses))];
+                : [.. study.Headlines.Where(h => study.Report[h.Key].Count > 0).Select(h => DoubtChart.Build(study.Report, screen, h, study.Guesses, shown))];
             ChartFiles.Add(folder, [.. charts.OfType<Chart>()], plots);
         }
     }

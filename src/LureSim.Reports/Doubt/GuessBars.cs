@@ -1,92 +1,140 @@
 using LureSim.Reports.Kit.Charts;
+using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Text;
 using LureSim.Studies.Doubt;
 using OxyPlot;
+using OxyPlot.Annotations;
 using OxyPlot.Axes;
-using OxyPlot.Series;
 
 namespace LureSim.Reports.Doubt;
 
-/// <summary>A row of a chart of guesses.</summary>
+/// <summary>A row of a chart of guesses that are told from chance.</summary>
 /// <param name="Label">What the guess is, with its range.</param>
-/// <param name="Low">Shift of the figure at the low end, in the figure's own unit; NaN for none.</param>
+/// <param name="Low">Shift of the figure at the low end, SI; NaN for none.</param>
 /// <param name="High">The same at the high end.</param>
-/// <param name="Together">Length of the line for the guess beside the others, NaN for none.</param>
-/// <param name="LowColor">Colour of the bar of the low end.</param>
-/// <param name="HighColor">Colour of the bar of the high end.</param>
-internal sealed record GuessBar(string Label, double Low, double High, double Together, OxyColor LowColor, OxyColor HighColor);
+/// <param name="Together">How far the figure moves with the guess beside others, where it does nothing alone, SI; else NaN.</param>
+internal sealed record GuessBar(string Label, double Low, double High, double Together = double.NaN)
+{
+    /// <summary>The guess without its range: what a title calls it.</summary>
+    public string Name => Label.LastIndexOf(" (", StringComparison.Ordinal) is > 0 and int at ? Label[..at] : Label;
+}
 
-/// <summary>Bars of what guesses do to a figure, the first row on top.</summary>
+/// <summary>Bars of what guesses do to a figure, the largest on top, and one grey row for all that is not told from chance: those have no order.</summary>
 internal static class GuessBars
 {
-    /// <summary>Most rows of a chart.</summary>
-    public const int MostRows = 12;
+    /// <summary>Most rows of guesses.</summary>
+    public const int MostRows = 9;
 
-    private const double RowHeight = 62, Rest = 300;
-
-    /// <summary>Height of the picture, px.</summary>
-    /// <param name="rows">Number of rows.</param>
-    public static int Height(int rows) => (int)(Rest + (RowHeight * rows));
+    private const double Thick = 0.4, Reach = 1.15;
 
     /// <summary>Name of the picture of a figure.</summary>
     /// <param name="figure">Figure that is moved.</param>
     public static string Name(HeadlineFigure figure) => "doubt_" + Stem(figure.Key);
 
-    /// <summary>Draws them.</summary>
-    /// <param name="figure">Figure that is moved.</param>
-    /// <param name="title">What is shown.</param>
-    /// <param name="subtitle">The sentence to take home.</param>
-    /// <param name="axis">What the axis counts, without unit.</param>
-    /// <param name="rows">Rows, at most <see cref="MostRows"/>.</param>
-    /// <param name="header">What the picture's header says.</param>
-    /// <param name="entries">Legend.</param>
-    public static PlotModel Build(
-        HeadlineFigure figure, string title, string subtitle, string axis, IReadOnlyList<GuessBar> rows, string header, params HeaderEntry[] entries)
+    /// <summary>The figure in the unit of a picture.</summary>
+    /// <param name="figure">Figure.</param>
+    /// <param name="shown">Units.</param>
+    public static HeadlineFigure In(HeadlineFigure figure, Shown shown)
     {
-        PlotModel model = ChartStyle.NewModel(title, subtitle);
-        // Long labels push the plot to the right; the title keeps to the middle of the picture.
-        model.TitleHorizontalAlignment = TitleHorizontalAlignment.CenteredWithinView;
-        double reach = 1.08 * figure.Scale * rows
-            .SelectMany(r => new[] { Math.Abs(r.Low), Math.Abs(r.High), 0.5 * r.Together }).Where(double.IsFinite).DefaultIfEmpty(0.0).Max();
-        reach = reach > 0.0 ? reach : 1.0;
-        var panels = new Panels(model, Height(rows.Count), [RowAxis([.. rows.Select(r => r.Label)])]);
-        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, $"{axis}, {figure.Unit}", -reach, reach));
-        for (int i = 0; i < rows.Count; i++)
+        ShownQuantity? quantity = figure.Unit switch
         {
-            GuessBar bar = rows[i];
-            int row = rows.Count - 1 - i;
-            Box(model, row, row + 0.38, 0.0, figure.Scale * bar.Low, bar.LowColor);
-            Box(model, row - 0.38, row, 0.0, figure.Scale * bar.High, bar.HighColor);
-            Box(model, row - 0.035, row + 0.035, -0.5 * figure.Scale * bar.Together, 0.5 * figure.Scale * bar.Together, ChartStyle.Ink);
+            "cm" => ShownQuantity.Size,
+            "m" => ShownQuantity.Distance,
+            "m/s" => ShownQuantity.Speed,
+            _ => null,
+        };
+        return shown.Choice == UnitChoice.Trade && quantity is ShownQuantity q && shown.Unit(q, 1.0) is ShownUnit unit
+            ? figure with { Unit = unit.Name, Scale = 1.0 / unit.Si }
+            : figure;
+    }
+
+    /// <summary>The title: the guess that matters most, and how far it moves the figure.</summary>
+    /// <param name="figure">Figure in the unit of the picture.</param>
+    /// <param name="told">Guesses told from chance, the largest first.</param>
+    public static string Title(HeadlineFigure figure, IReadOnlyList<GuessBar> told)
+    {
+        if (told.Count == 0)
+        {
+            return $"No guess moves the {figure.Words} by more than chance does";
         }
 
-        panels.Header(0, header, entries);
-        return model;
+        GuessBar first = told[0];
+        string Show(double value) => Trade.Digits(figure.Scale * value);
+        return double.IsFinite(first.Together)
+            ? $"{Trade.Capital(first.Name)} matters most, but only beside others: {Show(first.Together)} {figure.Unit}"
+            : $"{Trade.Capital(first.Name)} matters most: {Show(Math.Min(0.0, Math.Min(first.Low, first.High)))} to +{Show(Math.Max(0.0, Math.Max(first.Low, first.High)))} {figure.Unit}";
+    }
+
+    /// <summary>Draws them: the picture and its height, px.</summary>
+    /// <param name="figure">Figure in the unit of the picture.</param>
+    /// <param name="subtitle">What the picture is about.</param>
+    /// <param name="axis">What the axis counts, without unit.</param>
+    /// <param name="told">Guesses told from chance, the largest first.</param>
+    /// <param name="rest">Number of guesses that are not.</param>
+    /// <param name="criterion">How chance is told, for people.</param>
+    /// <param name="entries">Legend.</param>
+    public static (PlotModel Model, int Height) Build(
+        HeadlineFigure figure, string subtitle, string axis, IReadOnlyList<GuessBar> told, int rest, string criterion, params HeaderEntry[] entries)
+    {
+        PlotModel model = ChartStyle.NewModel(Title(figure, told), subtitle);
+        GuessBar[] rows = [.. told.Take(MostRows)];
+        string[] labels = [.. rows.Select(r => r.Label), .. rest > 0 || told.Count > rows.Length ? new[] { "the rest" } : []];
+        double reach = Reach * figure.Scale * rows.SelectMany(r => new[] { Math.Abs(r.Low), Math.Abs(r.High), 0.5 * r.Together })
+            .Where(double.IsFinite).DefaultIfEmpty(0.0).Max();
+        reach = reach > 0.0 ? reach : 1.0;
+        int height = SetUpRows.Height(labels.Length);
+        var panels = new Panels(model, height, [SetUpRows.Axis(labels)]);
+        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, $"{axis}, {figure.Unit}", -reach, reach));
+        for (int i = 0; i < rows.Length; i++)
+        {
+            AddRow(panels, labels.Length - 1 - i, rows[i], figure.Scale);
+        }
+
+        if (labels.Length > rows.Length)
+        {
+            AddRest(panels, told.Count - rows.Length, rest, criterion, reach);
+        }
+
+        panels.Header(0, string.Empty, [.. entries, .. rows.Any(r => double.IsFinite(r.Together)) ? new[] { new HeaderEntry("only beside others", ChartStyle.Ink) } : []]);
+        return (model, height);
+    }
+
+    private static void AddRow(Panels panels, int row, GuessBar bar, double scale)
+    {
+        SetUpRows.Box(panels, 0.0, scale * bar.Low, row + (0.5 * Thick), 0.5 * Thick, Looks.LowEnd);
+        SetUpRows.Box(panels, 0.0, scale * bar.High, row - (0.5 * Thick), 0.5 * Thick, Looks.HighEnd);
+        if (double.IsFinite(bar.Together))
+        {
+            double half = 0.5 * scale * bar.Together;
+            panels.Line(0, [-half, half], [row, row], ChartStyle.Ink, 5);
+        }
+    }
+
+    // One row, one colour, no order.
+    private static void AddRest(Panels panels, int smaller, int chance, string criterion, double reach)
+    {
+        SetUpRows.Box(panels, -reach, reach, 0, Thick, Looks.Chance);
+        string[] words =
+        [
+            .. smaller > 0 ? [$"{smaller} more move it less"] : Array.Empty<string>(),
+            .. chance > 0 ? new[] { $"{chance} not told apart from chance ({criterion})" } : [],
+        ];
+        panels.Model.Annotations.Add(new TextAnnotation
+        {
+            YAxisKey = Panels.Key(0),
+            Text = string.Join("; ", words),
+            TextPosition = new DataPoint(0.0, 0.0),
+            Stroke = OxyColors.Undefined,
+            FontSize = ChartStyle.TextSize,
+            TextColor = ChartStyle.Ink,
+            TextHorizontalAlignment = HorizontalAlignment.Center,
+            TextVerticalAlignment = VerticalAlignment.Middle,
+        });
     }
 
     private static string Stem(string key)
     {
         string? rate = Array.Find(["_per_s", "_m_s"], unit => key.EndsWith(unit, StringComparison.Ordinal));
         return rate is null ? key[..key.LastIndexOf('_')] : key[..^rate.Length];
-    }
-
-    private static LinearAxis RowAxis(string[] labels)
-    {
-        LinearAxis axis = ChartStyle.NewAxis(AxisPosition.Left, "", -0.6, labels.Length - 0.4);
-        axis.MajorStep = 1;
-        axis.LabelFormatter = v => v >= 0 && v < labels.Length ? labels[labels.Length - 1 - (int)Math.Round(v)] : "";
-        axis.MajorGridlineStyle = LineStyle.None;
-        return axis;
-    }
-
-    private static void Box(PlotModel model, double from, double to, double left, double right, OxyColor color)
-    {
-        if (!double.IsFinite(left + right))
-        {
-            return;
-        }
-
-        var bar = new RectangleBarSeries { YAxisKey = Panels.Key(0), FillColor = color, StrokeThickness = 0 };
-        bar.Items.Add(new RectangleBarItem(Math.Min(left, right), from, Math.Max(left, right), to));
-        model.Series.Add(bar);
     }
 }

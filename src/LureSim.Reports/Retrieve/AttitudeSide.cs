@@ -1,6 +1,7 @@
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Text;
 using OxyPlot;
 using OxyPlot.Axes;
 
@@ -14,39 +15,44 @@ public static class AttitudeSide
     // Gap between the columns and rim of the board; title, header and padding around it, px.
     private const double Gutter = 36.0, Rim = 16.0, Wide = (Columns * AttitudeCell.Width) + Gutter + (2.0 * Rim), Around = 170.0;
 
+    private const string Header = "From its left side, and from ahead";
+
     /// <summary>Builds the picture.</summary>
     /// <param name="result">Retrieve with a hull that pitches or rolls.</param>
-    public static Chart Build(RetrieveResult result)
+    /// <param name="shown">Units.</param>
+    public static Chart Build(RetrieveResult result, Shown shown)
     {
         ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(shown);
         TwitchWindow window = TwitchWindow.ChooseOrWhole(result, 1);
         IReadOnlyList<LureInstant> instants = LureInstant.Choose(result);
         var words = AttitudeWords.Of(result, window.From, window.To);
-        PlotModel model = ChartStyle.NewModel(words.Title, Subtitle(result, window, words));
+        PlotModel model = ChartStyle.NewModel(words.Title(shown), Subtitle(result, window, words));
         // One scale on both axes: a pitch of 20 degrees must look like one.
         model.PlotType = PlotType.Cartesian;
         var frame = AttitudeFrame.Around(LureBody.Of(result.Setup.Lure), instants);
         int rows = (instants.Count + Columns - 1) / Columns;
         double height = (rows * frame.CellHeight) + AttitudeCell.ScaleRow;
         LinearAxis up = Hidden(AxisPosition.Left, 0.0, height + Rim), across = Hidden(AxisPosition.Bottom, 0.0, Wide);
-        int picture = (int)Math.Ceiling(height + Rim + Around);
+        HeaderEntry[] legend = Legend(instants);
+        int picture = (int)Math.Ceiling(height + Rim + Around + Panels.MoreThanOneLine(model, Header, legend));
         var panels = new Panels(model, picture, [up]);
         model.Axes.Add(across);
         for (int i = 0; i < instants.Count; i++)
         {
-            new AttitudeCell(model, frame, Left(i % Columns), height - (i / Columns * frame.CellHeight)).Draw(instants[i]);
+            new AttitudeCell(model, frame, Left(i % Columns), height - (i / Columns * frame.CellHeight)).Draw(instants[i], shown.OneFamily);
         }
 
-        new AttitudeCell(model, frame, Left(0), AttitudeCell.ScaleRow).DrawScales(Left(1));
-        panels.Header(0, "From its left side, and from ahead", Legend(instants));
+        new AttitudeCell(model, frame, Left(0), AttitudeCell.ScaleRow).DrawScales(Left(1), shown.Choice == UnitChoice.Trade);
+        panels.Header(0, Header, legend);
         return new Chart("attitude_side", model, Height: picture);
     }
 
     private static HeaderEntry[] Legend(IReadOnlyList<LureInstant> instants) =>
     [
         new("line tie", ChartStyle.Ink, Swatch.Dot), new("centre of gravity", ChartStyle.Vermilion, Swatch.Dot),
-        .. instants.Any(i => i.Line is not null) ? new HeaderEntry[] { new("line", ChartStyle.Blue) } : [],
-        new("nose to water", ChartStyle.Green), new("back", AttitudeCell.Back, Swatch.Box),
+        .. instants.Any(i => i.Line is not null) ? new HeaderEntry[] { new("line", Looks.Line.Color) } : [],
+        new("nose to water", Looks.Lure.Color), new("back", AttitudeCell.Back, Swatch.Box),
     ];
 
     private static double Left(int column) => Rim + (column * (AttitudeCell.Width + Gutter));

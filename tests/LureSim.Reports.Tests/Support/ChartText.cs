@@ -22,7 +22,7 @@ internal static class ChartText
         PlotModel model = chart.Model;
         string[] lines =
         [
-            $"{chart.Name}, {chart.Width} x {chart.Height}", $"title: {model.Title}", $"subtitle: {model.Subtitle}",
+            $"{chart.Name}, {chart.Width} x {chart.Height}", $"title: {OneLine(model.Title)}", $"subtitle: {OneLine(model.Subtitle)}",
             .. model.Axes.Select(Axis), .. model.Series.Select(Series), .. Annotations(model), .. model.Legends.Select(l => $"legend: {l.LegendTitle}"),
         ];
         return string.Join('\n', lines.Select(l => l.TrimEnd())) + "\n";
@@ -48,7 +48,7 @@ internal static class ChartText
     {
         string labels = axis switch
         {
-            CategoryAxis c => string.Join(" | ", c.Labels),
+            CategoryAxis c => string.Join(" | ", c.Labels.Select(OneLine)),
 
             // Names of rows: what the formatter gives at whole numbers.
             LinearAxis { LabelFormatter: { } format } => string.Join(
@@ -62,7 +62,7 @@ internal static class ChartText
     {
         AreaSeries s => Named(s, $"area {s.ActualFill}", s.Points) + "; to " + Points(s.Points2),
         LineSeries s => Named(s, $"line {s.Color} {s.LineStyle}", s.Points),
-        ScatterSeries s => Named(s, $"dots {s.MarkerFill}", s.Points.Select(p => new DataPoint(p.X, p.Y))),
+        ScatterSeries s => Named(s, $"dots {s.MarkerType} {s.MarkerFill}", s.Points.Select(p => new DataPoint(p.X, p.Y))),
         RectangleBarSeries s => Named(s, $"bars {s.FillColor}", s.Items.SelectMany(b => new DataPoint[] { new(b.X0, b.Y0), new(b.X1, b.Y1) })),
         HeatMapSeries s => Named(s, $"shade, x {Ends(s.X0, s.X1)}, y {Ends(s.Y0, s.Y1)}", Grid(s.Data)),
         ContourSeries s => Named(
@@ -146,13 +146,15 @@ internal static class ChartText
 
     private static string Words(Annotation annotation) => annotation switch
     {
-        PanelHeader a => $"{a.YAxisKey} header: \"{a.Shown}\" {string.Join(", ", a.Entries.Select(e => $"{e.Kind} {e.Color} \"{e.Label}\""))}",
+        PanelHeader a => $"{a.YAxisKey} header: \"{a.Shown}\" {string.Join(", ", a.Entries.Select(e => $"{e.Kind}{Dashes(e.Style)} {e.Color} \"{e.Label}\""))}",
         TextAnnotation a => $"{a.YAxisKey} words at ({Place(a.TextPosition)}): {OneLine(a.Text)}",
         ArrowAnnotation a => $"{a.YAxisKey} arrow ({Place(a.StartPoint)}) to ({Place(a.EndPoint)}): {OneLine(a.Text)}",
         LineAnnotation { Type: LineAnnotationType.Horizontal } a => $"{a.YAxisKey} level {a.Color}: {Number(a.Y)} {OneLine(a.Text)}",
         LineAnnotation { Type: LineAnnotationType.Vertical } a => $"{a.YAxisKey} plumb line {a.Color}: {Number(a.X)} {OneLine(a.Text)}",
         _ => throw new NotSupportedException($"a {annotation.GetType().Name} has no stored form yet"),
     };
+
+    private static string Dashes(LineStyle style) => style == LineStyle.Solid ? "" : " " + style;
 
     // A box without an end reaches the edge of the picture; a huge number keeps it among the corners.
     private static double Kept(double end) => Math.Clamp(end, -Edge, Edge);

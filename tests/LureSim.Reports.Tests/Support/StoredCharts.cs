@@ -4,6 +4,7 @@ using LureSim.Reports.Cast;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Pool;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Sweep;
@@ -22,15 +23,21 @@ internal static class StoredCharts
     /// <summary>Name of the stored form, the class that builds the chart, and how.</summary>
     public static IReadOnlyList<(string Name, Type Builder, Func<Chart> Build)> All { get; } =
     [
-        ("path_top", typeof(TopView), () => TopView.Build(MadeUpRetrieve.Result())),
-        ("path_top_tow", typeof(TopView), () => TopView.Build(Tow())),
-        ("pull_slack_turn", typeof(PullSlackTurn), () => PullSlackTurn.Build(MadeUpRetrieve.Result())),
-        ("side_view", typeof(SideView), () => SideView.Build(MadeUpRetrieve.Result())),
-        ("attitude_side", typeof(AttitudeSide), () => AttitudeSide.Build(MadeUpRetrieve.Result())),
-        ("attitude_side_steep", typeof(AttitudeSide), () => AttitudeSide.Build(Steep())),
-        ("attitude_time", typeof(AttitudeTime), () => AttitudeTime.Build(MadeUpRetrieve.Result())),
-        ("attitude_time_planar", typeof(AttitudeTime), () => AttitudeTime.Build(MadeUpRetrieve.Planar())),
-        ("loads", typeof(Loads), () => Loads.Build(MadeUpRetrieve.Result())),
+        ("path_top", typeof(TopView), () => TopView.Build(MadeUpRetrieve.Result(), Shown.Both)),
+        ("path_top_trade", typeof(TopView), () => TopView.Build(MadeUpRetrieve.Result(), new(UnitChoice.Trade))),
+        ("path_top_tow", typeof(TopView), () => TopView.Build(Tow(), Shown.Both)),
+        ("pull_slack_turn", typeof(PullSlackTurn), () => PullSlackTurn.Build(MadeUpRetrieve.Result(), Shown.Both)),
+        ("pull_slack_turn_trade", typeof(PullSlackTurn), () => PullSlackTurn.Build(MadeUpRetrieve.Result(), new(UnitChoice.Trade))),
+        ("side_view_trade", typeof(SideView), () => SideView.Build(MadeUpRetrieve.Result(), new(UnitChoice.Trade))),
+        ("side_view", typeof(SideView), () => SideView.Build(MadeUpRetrieve.Result(), Shown.Both)),
+        ("attitude_side", typeof(AttitudeSide), () => AttitudeSide.Build(MadeUpRetrieve.Result(), Shown.Both)),
+        ("attitude_side_trade", typeof(AttitudeSide), () => AttitudeSide.Build(MadeUpRetrieve.Result(), new(UnitChoice.Trade))),
+        ("attitude_side_steep", typeof(AttitudeSide), () => AttitudeSide.Build(Steep(), Shown.Both)),
+        ("attitude_time", typeof(AttitudeTime), () => AttitudeTime.Build(MadeUpRetrieve.Result(), Shown.Both)),
+        ("attitude_time_trade", typeof(AttitudeTime), () => AttitudeTime.Build(MadeUpRetrieve.Result(), new(UnitChoice.Trade))),
+        ("attitude_time_planar", typeof(AttitudeTime), () => AttitudeTime.Build(MadeUpRetrieve.Planar(), Shown.Both)),
+        ("loads", typeof(Loads), () => Loads.Build(MadeUpRetrieve.Result(), Shown.Both)),
+        ("loads_trade", typeof(Loads), () => Loads.Build(MadeUpRetrieve.Result(), new(UnitChoice.Trade))),
         ("cast_swing", typeof(SwingStrobe), () => SwingStrobe.Build(MadeUpCast.Result(ReelKind.Revolving))),
         ("cast_path", typeof(FlightPath), () => FlightPath.Build(MadeUpCast.Result(ReelKind.Revolving))),
         ("cast_speeds", typeof(CastSpeeds), () => CastSpeeds.Build(MadeUpCast.Result(ReelKind.Revolving))),
@@ -42,14 +49,19 @@ internal static class StoredCharts
         ("cast_across", typeof(CastAcrossChart), () => CastAcrossChart.Build(MadeUpCast.Across())),
         ("cast_across_holes", typeof(CastAcrossChart), () => CastAcrossChart.Build(Holes())),
         ("cast_match", typeof(MatchChart), () => MatchChart.Build(Match())),
-        ("trim_side", typeof(TrimView), () => TrimView.Build("Made up", MadeUpTrim.Result())),
-        ("trim_righting", typeof(TrimRighting), () => TrimRighting.Build("Made up", MadeUpTrim.Result())),
-        ("pool_tow", typeof(PoolTowChart), () => PoolTowChart.Build("Made up", MadeUpPool.Result())),
-        ("pool_tow_dives", typeof(PoolTowChart), () => PoolTowChart.Build("Made up", MadeUpPool.Stiff())),
-        ("pool_push", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Result())),
-        ("pool_push_straight", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Stiff())),
-        ("pool_swings", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Result())),
-        ("pool_swings_stiff", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Stiff())),
+        ("trim_side", typeof(TrimView), () => TrimView.Build("Made up", MadeUpTrim.Result(), Shown.Both)),
+        ("trim_side_trade", typeof(TrimView), () => TrimView.Build("Made up", MadeUpTrim.Result(), new(UnitChoice.Trade))),
+        ("trim_righting_trade", typeof(TrimRighting), () => TrimRighting.Build("Made up", MadeUpTrim.Result(), new(UnitChoice.Trade))),
+        ("trim_righting", typeof(TrimRighting), () => TrimRighting.Build("Made up", MadeUpTrim.Result(), Shown.Both)),
+        ("pool_tow", typeof(PoolTowChart), () => PoolTowChart.Build("Made up", MadeUpPool.Result(), Shown.Both)),
+        ("pool_tow_trade", typeof(PoolTowChart), () => PoolTowChart.Build("Made up", MadeUpPool.Result(), new(UnitChoice.Trade))),
+        ("pool_tow_dives", typeof(PoolTowChart), () => PoolTowChart.Build("Made up", MadeUpPool.Stiff(), Shown.Both)),
+        ("pool_push", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Result(), Shown.Both)),
+        ("pool_push_trade", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Result(), new(UnitChoice.Trade))),
+        ("pool_push_straight", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Stiff(), Shown.Both)),
+        ("pool_swings", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Result(), Shown.Both)),
+        ("pool_swings_trade", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Result(), new(UnitChoice.Trade))),
+        ("pool_swings_stiff", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Stiff(), Shown.Both)),
         ("cadence", typeof(CadenceChart), () => CadenceChart.Build(MadeUpCadence.TwoWindows())),
         ("cadence_failed", typeof(CadenceChart), () => CadenceChart.Build(MadeUpCadence.HalfFailed())),
         ("across_windows", typeof(AcrossWindows), () => AcrossWindows.Build(MadeUpCadence.Across(numbers: true, twoKeys: false))),
@@ -64,7 +76,7 @@ internal static class StoredCharts
         ("study_bars", typeof(StudyLines), Bars),
         ("study_map", typeof(StudyMap), () => StudyMap.Classes(
             "study_map", "Rhythm and stroke", "Alternating below the edge", "Rhythm, twitches per second", "Stroke, cm",
-            Grid((x, y) => x * y < 12 ? -1 : x * y > 40 ? 1 : 0), Classes, Grid((x, y) => x + y), [10, 15], "glide, cm")),
+            Grid((x, y) => x * y < 12 ? -1 : x * y > 40 ? 1 : 0), Classes)),
         ("study_shade", typeof(StudyMap), () => StudyMap.Shade(
             "study_shade", "Ballast and rhythm", "Darker is wider", "Rhythm, twitches per second", "Ballast from the middle, mm",
             Grid((x, y) => x < 0.9 && y > 20 ? double.NaN : x + y), "Glide per twitch, cm")),
@@ -87,7 +99,7 @@ internal static class StoredCharts
         return whole with { Cases = [whole.Cases[0], whole.Cases[1] with { Draws = MadeUpCast.Draws(27.0, double.NaN, 41.0) }, .. whole.Cases.Skip(2)], ReferenceIndex = 3 };
     }
 
-    private static MatchReport Match() => new(
+    internal static MatchReport Match() => new(
         "Made up", new(0.8, 0.1, 0.04, [new("a", 30.0, 0.78, 31.0), new("b", 34.0, 0.82, 33.0)]), 0.7, [new("lure.tumbling (0.2 to 1)", 0.6, double.NaN)]);
 
     private static Chart Rank() => RankChart.Build(

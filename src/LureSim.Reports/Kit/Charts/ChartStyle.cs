@@ -35,6 +35,24 @@ public static class ChartStyle
     /// <summary>Seventh colour, for areas only: too light for a line.</summary>
     public static readonly OxyColor Yellow = OxyColor.FromRgb(240, 228, 66);
 
+    /// <summary>Dark red of Tol's scheme "muted": further from the others than the purple of Okabe and Ito, and dark enough for a line.</summary>
+    public static readonly OxyColor Wine = OxyColor.FromRgb(136, 34, 85);
+
+    /// <summary>Dark blue of Tol's scheme "muted", for areas.</summary>
+    public static readonly OxyColor Indigo = OxyColor.FromRgb(51, 34, 136);
+
+    /// <summary>Sand of Tol's scheme "muted", for areas.</summary>
+    public static readonly OxyColor Sand = OxyColor.FromRgb(221, 204, 119);
+
+    /// <summary>Light cyan of Tol's scheme "light", for areas.</summary>
+    public static readonly OxyColor Cyan = OxyColor.FromRgb(153, 221, 255);
+
+    /// <summary>Light grey of Tol's scheme "light", for areas.</summary>
+    public static readonly OxyColor Light = OxyColor.FromRgb(221, 221, 221);
+
+    /// <summary>Dark grey, for areas.</summary>
+    public static readonly OxyColor Dark = OxyColor.FromRgb(80, 80, 80);
+
     /// <summary>Text and frames.</summary>
     public static readonly OxyColor Ink = OxyColor.FromRgb(30, 30, 30);
 
@@ -43,6 +61,14 @@ public static class ChartStyle
 
     /// <summary>Grid lines.</summary>
     public static readonly OxyColor Grid = OxyColor.FromRgb(222, 222, 222);
+
+    /// <summary>Width of a picture, px.</summary>
+    public const int Width = 1600;
+
+    /// <summary>Height of a picture, px: 16 to 10.</summary>
+    public const int Height = 1000;
+
+    private const int TitleMargin = 80, TitleLines = 2;
 
     /// <summary>Size of the title, px.</summary>
     public const double TitleSize = 38;
@@ -56,16 +82,16 @@ public static class ChartStyle
     /// <summary>Thickness of a data line, px.</summary>
     public const double LineWidth = 4;
 
-    /// <summary>Colours of lines in the order of use.</summary>
-    public static IReadOnlyList<OxyColor> Lines { get; } = [Blue, Vermilion, Green, Purple, Ink, Orange];
-
     /// <summary>An empty picture with title and subtitle.</summary>
-    /// <param name="title">What is shown.</param>
-    /// <param name="subtitle">The one sentence to take home.</param>
-    public static PlotModel NewModel(string title, string subtitle) => new()
+    /// <param name="title">What the picture says of this run, with its number.</param>
+    /// <param name="subtitle">What it is about.</param>
+    /// <param name="width">Width of the picture, px.</param>
+    public static PlotModel NewModel(string title, string subtitle, int width = Width) => new()
     {
-        Title = title,
-        Subtitle = subtitle,
+        Title = TextFit.Wrap(title, TitleSize, FontWeights.Bold, width - TitleMargin, TitleLines),
+        Subtitle = TextFit.Wrap(subtitle, TextSize, FontWeights.Normal, width - TitleMargin, TitleLines),
+        // Over the whole picture: long names of rows push the plot aside.
+        TitleHorizontalAlignment = TitleHorizontalAlignment.CenteredWithinView,
         Culture = CultureInfo.InvariantCulture,
         Background = OxyColors.White,
         TextColor = Ink,
@@ -113,4 +139,33 @@ public static class ChartStyle
     /// <param name="share">0 clear to 1 solid.</param>
     public static OxyColor Faint(OxyColor color, double share) =>
         OxyColor.FromAColor((byte)Math.Round(255 * share), color);
+
+    /// <summary>The same colour mixed with white, nothing shining through.</summary>
+    /// <param name="color">Colour.</param>
+    /// <param name="share">Share of the colour, 0 white to 1.</param>
+    public static OxyColor Pale(OxyColor color, double share)
+    {
+        byte Mix(byte part) => (byte)Math.Round((255 * (1 - share)) + (part * share));
+        return OxyColor.FromRgb(Mix(color.R), Mix(color.G), Mix(color.B));
+    }
+
+    /// <summary>Black or white, whichever reads better on a ground: the larger contrast of WCAG 2.2 (W3C 2023), never under 4.58.</summary>
+    /// <param name="ground">Opaque colour behind the words.</param>
+    public static OxyColor TextOn(OxyColor ground) => Luminance(ground) > LightGround ? OxyColors.Black : OxyColors.White;
+
+    // At this luminance black and white have the same contrast: (L + 0.05)^2 = 1.05 * 0.05.
+    private static readonly double LightGround = Math.Sqrt(1.05 * 0.05) - 0.05;
+
+    /// <summary>Relative luminance, 0 black to 1 white (WCAG 2.2, from IEC 61966-2-1).</summary>
+    /// <param name="color">Opaque colour.</param>
+    public static double Luminance(OxyColor color)
+    {
+        static double Linear(byte part)
+        {
+            double c = part / 255.0;
+            return c <= 0.04045 ? c / 12.92 : Math.Pow((c + 0.055) / 1.055, 2.4);
+        }
+
+        return (0.2126 * Linear(color.R)) + (0.7152 * Linear(color.G)) + (0.0722 * Linear(color.B));
+    }
 }

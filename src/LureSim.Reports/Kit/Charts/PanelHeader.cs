@@ -4,39 +4,14 @@ using OxyPlot.Axes;
 
 namespace LureSim.Reports.Kit.Charts;
 
-/// <summary>How a legend entry looks.</summary>
-public enum Swatch
-{
-    /// <summary>A solid line.</summary>
-    Line,
-
-    /// <summary>A dashed line.</summary>
-    Dash,
-
-    /// <summary>A filled box: a shaded span.</summary>
-    Box,
-
-    /// <summary>A dot.</summary>
-    Dot,
-
-    /// <summary>A dot with a white heart.</summary>
-    Ring,
-}
-
-/// <summary>One legend entry.</summary>
-/// <param name="Label">Text.</param>
-/// <param name="Color">Colour.</param>
-/// <param name="Kind">Look.</param>
-public sealed record HeaderEntry(string Label, OxyColor Color, Swatch Kind = Swatch.Line);
-
 /// <summary>
 /// The strip over a panel: what the panel shows, in plain words, and its legend. It stands in the gap above the y axis it
 /// belongs to, so it can never lie on the data.
 /// </summary>
 public class PanelHeader : Annotation
 {
-    private const double SwatchWidth = 44;
-    private const double Gap = 12;
+    private const EdgeRenderingMode Mode = EdgeRenderingMode.PreferGeometricAccuracy;
+    private const double Marker = 9;
     private readonly string _words;
 
     /// <summary>Creates a header over the panel of a y axis.</summary>
@@ -53,14 +28,29 @@ public class PanelHeader : Annotation
         ClipByYAxis = false;
     }
 
-    /// <summary>Legend, right of the words; both shrink together when they would not fit side by side.</summary>
+    /// <summary>Legend, right of the words or below them.</summary>
     public IReadOnlyList<HeaderEntry> Entries { get; }
 
     /// <summary>The words as drawn; before the first drawing as given.</summary>
     public string Shown => XAxis is { } xAxis && YAxis is { } yAxis ? Words(xAxis, yAxis) : _words;
 
-    /// <summary>Height of the strip, px.</summary>
-    public static double Height => 14 + (ChartStyle.HeaderSize * 1.4);
+    /// <summary>Height of a strip of one line, px.</summary>
+    public static double Height => Margin + LineHeight;
+
+    /// <summary>Height of a line, px.</summary>
+    public static double LineHeight => ChartStyle.HeaderSize * 1.4;
+
+    /// <summary>Free height above a strip, px.</summary>
+    public static double Margin => 14;
+
+    /// <summary>Width that a header counts on when its lines are laid out, px.</summary>
+    public double Room { get; init; } = ChartStyle.Width;
+
+    /// <summary>Number of lines.</summary>
+    public int Lines => HeaderLayout.Lines(HeaderLayout.Fit(_words, Room), Entries, Room);
+
+    /// <inheritdoc/>
+    public override OxyRect GetClippingRect() => OxyRect.Everything;
 
     /// <inheritdoc/>
     public override void Render(IRenderContext rc)
@@ -71,31 +61,33 @@ public class PanelHeader : Annotation
             return;
         }
 
-        string text = Words(xAxis, yAxis);
+        string text = HeaderLayout.Fit(Words(xAxis, yAxis), Room);
         double left = Math.Min(xAxis.ScreenMin.X, xAxis.ScreenMax.X);
         double right = Math.Max(xAxis.ScreenMin.X, xAxis.ScreenMax.X);
         double panelTop = yAxis.Transform(yAxis.ActualMaximum);
-        double words = rc.MeasureText(text, ActualFont, ChartStyle.HeaderSize, FontWeights.Bold).Width;
-        double legend = Entries.Sum(e => EntryWidth(rc, e));
-        double scale = Math.Min(1, (right - left) / (words + legend));
-        double gapTop = GapTop(panelTop);
-        rc.DrawRectangle(
-            new OxyRect(left - 2, gapTop, right - left + 4, panelTop - gapTop),
-            OxyColors.White, OxyColors.Undefined, 0, EdgeRenderingMode.PreferGeometricAccuracy);
-        double panelBottom = yAxis.Transform(yAxis.ActualMinimum);
-        rc.DrawRectangle(
-            new OxyRect(left, panelTop, right - left, panelBottom - panelTop),
-            OxyColors.Undefined, ChartStyle.Grey, 1.5, EdgeRenderingMode.PreferGeometricAccuracy);
-
-        double y = panelTop - 8 - (ChartStyle.HeaderSize * 0.7);
+        DrawFrame(rc, yAxis, left, right, panelTop);
+        IReadOnlyList<IReadOnlyList<HeaderEntry>> rows = HeaderLayout.Rows(text, Entries, Room);
+        bool beside = HeaderLayout.IsBeside(text, Entries, Room);
+        int lines = Math.Max(1, rows.Count + (text.Length > 0 && rows.Count > 0 && !beside ? 1 : 0));
+        // What is wider than the panel begins at the edge of the picture.
+        double widest = Math.Max(
+            (beside ? HeaderLayout.Width(text) + (2 * HeaderLayout.Gap) : 0) + rows.Select(r => r.Sum(HeaderLayout.Width)).DefaultIfEmpty(0).Max(), HeaderLayout.Width(text));
+        double end = Math.Max(right, left + widest) > PlotModel.Width - Margin ? PlotModel.Width - Margin : Math.Max(right, left + widest);
+        double start = Math.Max(Margin, Math.Min(left, end - widest));
+        double y = panelTop - 8 - (ChartStyle.HeaderSize * 0.7) - ((lines - 1) * LineHeight);
         rc.DrawText(
-            new ScreenPoint(left, y), text, ChartStyle.Ink, ActualFont, ChartStyle.HeaderSize * scale,
-            FontWeights.Bold, 0, HorizontalAlignment.Left, VerticalAlignment.Middle);
-        double x = right - (legend * scale);
-        foreach (HeaderEntry entry in Entries)
+            new ScreenPoint(start, y), text, ChartStyle.Ink, ActualFont, ChartStyle.HeaderSize, FontWeights.Bold, 0, HorizontalAlignment.Left, VerticalAlignment.Middle);
+        y += text.Length > 0 && !beside ? LineHeight : 0;
+        foreach (IReadOnlyList<HeaderEntry> row in rows)
         {
-            DrawEntry(rc, entry, x, y, scale);
-            x += EntryWidth(rc, entry) * scale;
+            double x = beside ? end - row.Sum(HeaderLayout.Width) + (2 * HeaderLayout.Gap) : start;
+            foreach (HeaderEntry entry in row)
+            {
+                DrawEntry(rc, entry, x, y);
+                x += HeaderLayout.Width(entry);
+            }
+
+            y += LineHeight;
         }
     }
 
@@ -103,6 +95,13 @@ public class PanelHeader : Annotation
     /// <param name="xAxis">Axis of the picture.</param>
     /// <param name="yAxis">Axis of the panel.</param>
     protected virtual string Words(Axis xAxis, Axis yAxis) => _words;
+
+    private void DrawFrame(IRenderContext rc, Axis yAxis, double left, double right, double panelTop)
+    {
+        double gapTop = GapTop(panelTop), panelBottom = yAxis.Transform(yAxis.ActualMinimum);
+        rc.DrawRectangle(new OxyRect(left - 2, gapTop, right - left + 4, panelTop - gapTop), OxyColors.White, OxyColors.Undefined, 0, Mode);
+        rc.DrawRectangle(new OxyRect(left, panelTop, right - left, panelBottom - panelTop), OxyColors.Undefined, ChartStyle.Grey, 1.5, Mode);
+    }
 
     // The grid of the shared x axis runs through the gaps too; the strip covers it up to the panel above.
     private double GapTop(double panelTop)
@@ -117,33 +116,33 @@ public class PanelHeader : Annotation
         return top;
     }
 
-    private double EntryWidth(IRenderContext rc, HeaderEntry entry) =>
-        SwatchWidth + rc.MeasureText(entry.Label, ActualFont, ChartStyle.TextSize, FontWeights.Normal).Width + (3 * Gap);
-
-    private void DrawEntry(IRenderContext rc, HeaderEntry entry, double x, double y, double scale)
+    private void DrawEntry(IRenderContext rc, HeaderEntry entry, double x, double y)
     {
-        const EdgeRenderingMode mode = EdgeRenderingMode.PreferGeometricAccuracy;
-        double wide = SwatchWidth * scale;
+        const double wide = HeaderLayout.SwatchWidth;
+        ScreenPoint middle = new(x + (wide / 2), y);
         switch (entry.Kind)
         {
             case Swatch.Box:
-                rc.DrawRectangle(new OxyRect(x, y - 12, wide, 24), entry.Color, ChartStyle.Grey, 1, mode);
+                rc.DrawRectangle(new OxyRect(x, y - 12, wide, 24), entry.Color, ChartStyle.Grey, 1, Mode);
                 break;
             case Swatch.Dot:
-                rc.DrawEllipse(new OxyRect(x + (wide / 2) - 8, y - 8, 16, 16), entry.Color, entry.Color, 1, mode);
+                rc.DrawEllipse(new OxyRect(middle.X - 8, y - 8, 16, 16), entry.Color, entry.Color, 1, Mode);
                 break;
             case Swatch.Ring:
-                rc.DrawEllipse(new OxyRect(x + (wide / 2) - 8, y - 8, 16, 16), OxyColors.White, entry.Color, 3, mode);
+                rc.DrawEllipse(new OxyRect(middle.X - 8, y - 8, 16, 16), OxyColors.White, entry.Color, 3, Mode);
                 break;
             default:
-                double[]? dash = entry.Kind == Swatch.Dash ? [10, 7] : null;
-                ScreenPoint[] line = [new(x, y), new(x + wide, y)];
-                rc.DrawLine(line, entry.Color, ChartStyle.LineWidth, mode, dash, LineJoin.Miter);
+                rc.DrawLine([new(x, y), new(x + wide, y)], entry.Color, ChartStyle.LineWidth, Mode, Look.Of(entry.Style), LineJoin.Miter);
                 break;
         }
 
+        if (entry.Kind == Swatch.Marked)
+        {
+            rc.DrawMarker(middle, entry.Marker, null!, Marker, entry.Color, entry.Color, ChartStyle.LineWidth, Mode);
+        }
+
         rc.DrawText(
-            new ScreenPoint(x + wide + Gap, y), entry.Label, ChartStyle.Ink, ActualFont, ChartStyle.TextSize * scale,
+            new ScreenPoint(x + wide + HeaderLayout.Gap, y), HeaderLayout.Fit(entry.Label), ChartStyle.Ink, ActualFont, ChartStyle.TextSize,
             FontWeights.Normal, 0, HorizontalAlignment.Left, VerticalAlignment.Middle);
     }
 

@@ -10,9 +10,15 @@ namespace LureSim.Reports.Kit.Charts;
 /// </summary>
 public sealed class Panels
 {
-    // Title, subtitle, x labels and x title take about this much of the picture's height, px.
+    // One line of title and of subtitle, x labels and x title take about this much of the picture's height, px.
     private const double Outside = 220;
+
+    // Room of a header: over one panel the whole picture, over several what the names of their axes leave.
+    private const double Margins = 60, Names = 100, LineHeight = 1.17;
     private readonly LinearAxis[] _axes;
+    private readonly double[] _weights;
+    private readonly int[] _lines;
+    private readonly double _inside;
 
     /// <summary>Puts the y axes of a model one below the other.</summary>
     /// <param name="model">Receives the axes.</param>
@@ -23,21 +29,17 @@ public sealed class Panels
     {
         Model = model;
         _axes = axes;
-        double gap = PanelHeader.Height / (height - Outside);
-        double free = 1 - (axes.Length * gap);
-        double sum = weights?.Sum() ?? axes.Length;
-        double top = 1;
+        _weights = weights ?? [.. axes.Select(_ => 1.0)];
+        _lines = [.. axes.Select(_ => 1)];
+        _inside = height - Outside - TitleHeight(model);
         for (int i = 0; i < axes.Length; i++)
         {
-            double share = free * (weights?[i] ?? 1) / sum;
-            top -= gap;
             axes[i].Key = Key(i);
             axes[i].IntervalLength = axes.Length == 1 ? 80 : 45;
-            axes[i].EndPosition = top;
-            axes[i].StartPosition = Math.Max(0, top - share);
-            top -= share;
             model.Axes.Add(axes[i]);
         }
+
+        Arrange();
     }
 
     /// <summary>The model.</summary>
@@ -56,7 +58,85 @@ public sealed class Panels
     /// <param name="words">Plain words.</param>
     /// <param name="entries">Legend.</param>
     public void Header(int panel, string words, params IReadOnlyList<HeaderEntry> entries) =>
-        Model.Annotations.Add(new PanelHeader(Key(panel), words, entries));
+        Header(panel, room => new PanelHeader(Key(panel), words, entries) { Room = room });
+
+    /// <summary>Height that title, subtitle and the header of a single panel take beyond one line each, px: for a picture whose scale must stay.</summary>
+    /// <param name="model">Model with its title.</param>
+    /// <param name="words">Plain words.</param>
+    /// <param name="entries">Legend.</param>
+    public static double MoreThanOneLine(PlotModel model, string words, params IReadOnlyList<HeaderEntry> entries)
+    {
+        ArgumentNullException.ThrowIfNull(model);
+        return TitleHeight(model) + ((HeaderLayout.Lines(words, entries, HeaderRoom(1)) - 1) * PanelHeader.LineHeight);
+    }
+
+    /// <summary>Adds a strip of its own kind over a panel.</summary>
+    /// <param name="panel">Panel from the top.</param>
+    /// <param name="make">Makes it for a width, px.</param>
+    public void Header(int panel, Func<double, PanelHeader> make)
+    {
+        ArgumentNullException.ThrowIfNull(make);
+        PanelHeader header = make(HeaderRoom(_axes.Length));
+        _lines[panel] = header.Lines;
+        Arrange();
+        Model.Annotations.Add(header);
+    }
+
+    // Panels share what their headers leave.
+    private void Arrange()
+    {
+        double[] gaps = [.. _lines.Select(n => (PanelHeader.Margin + (n * PanelHeader.LineHeight)) / _inside)];
+        double free = 1 - gaps.Sum(), sum = _weights.Sum(), top = 1;
+        for (int i = 0; i < _axes.Length; i++)
+        {
+            top -= gaps[i];
+            _axes[i].EndPosition = top;
+            top -= free * _weights[i] / sum;
+            _axes[i].StartPosition = Math.Max(0, top);
+        }
+    }
+
+    private static double HeaderRoom(int panels) => ChartStyle.Width - Margins - (panels > 1 ? Names : 0);
+
+    // Of lines beyond the first.
+    private static double TitleHeight(PlotModel model) => (ExtraLines(model.Title) * ChartStyle.TitleSize * LineHeight) + (ExtraLines(model.Subtitle) * ChartStyle.TextSize * LineHeight);
+
+    private static int ExtraLines(string? text) => text?.Count(c => c == '\n') ?? 0;
+
+    /// <summary>Adds a line of a quantity.</summary>
+    /// <param name="panel">Panel from the top.</param>
+    /// <param name="x">Abscissae.</param>
+    /// <param name="y">Ordinates.</param>
+    /// <param name="look">Look of the quantity.</param>
+    /// <param name="width">Thickness, px.</param>
+    public void Line(int panel, ReadOnlySpan<double> x, ReadOnlySpan<double> y, Look look, double width = ChartStyle.LineWidth)
+    {
+        ArgumentNullException.ThrowIfNull(look);
+        Line(panel, x, y, look.Color, width, look.Style);
+    }
+
+    /// <summary>Adds the markers of a quantity.</summary>
+    /// <param name="panel">Panel from the top.</param>
+    /// <param name="x">Abscissae.</param>
+    /// <param name="y">Ordinates; NaN leaves one out.</param>
+    /// <param name="look">Look of the quantity.</param>
+    /// <param name="size">Half of a marker's width, px.</param>
+    public void Dots(int panel, IEnumerable<double> x, IEnumerable<double> y, Look look, double size = 7)
+    {
+        ArgumentNullException.ThrowIfNull(look);
+        bool open = look.Marker is MarkerType.Plus or MarkerType.Cross or MarkerType.Star;
+        var dots = new ScatterSeries
+        {
+            YAxisKey = Key(panel),
+            MarkerType = look.Marker,
+            MarkerSize = size,
+            MarkerFill = look.Color,
+            MarkerStroke = open ? look.Color : OxyColors.Automatic,
+            MarkerStrokeThickness = open ? 3 : 1,
+        };
+        dots.Points.AddRange(x.Zip(y, (a, b) => new ScatterPoint(a, b)));
+        Model.Series.Add(dots);
+    }
 
     /// <summary>Adds a line.</summary>
     /// <param name="panel">Panel from the top.</param>
@@ -75,6 +155,7 @@ public sealed class Panels
             Color = color,
             StrokeThickness = width,
             LineStyle = style,
+            Dashes = Look.Of(style),
             LineJoin = LineJoin.Round,
         };
         for (int i = 0; i < x.Length; i++)

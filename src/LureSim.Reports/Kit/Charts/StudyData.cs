@@ -8,7 +8,8 @@ namespace LureSim.Reports.Kit.Charts;
 /// <param name="Y">Ordinates; NaN leaves a gap.</param>
 /// <param name="Low">Lower edge of the band or error bar; none = no band.</param>
 /// <param name="High">Upper edge.</param>
-public sealed record StudyLine(string Label, double[] X, double[] Y, double[]? Low = null, double[]? High = null);
+/// <param name="Look">Look of the quantity; none = that of the next set-up.</param>
+public sealed record StudyLine(string Label, double[] X, double[] Y, double[]? Low = null, double[]? High = null, Look? Look = null);
 
 /// <summary>How the doubt of a <see cref="StudyLine"/> is drawn.</summary>
 public enum DoubtStyle
@@ -44,4 +45,5 @@ public sealed record StudyGrid(double[] X, double[] Y, double[,] Values);
 /// <summary>One class of a map.</summary>
 /// <param name="Label">Legend.</param>
 /// <param name="Color">Fill.</param>
-public sealed record StudyClass(string Label, OxyColor Color);
+/// <param name="Region">Name written into its region of a map; classes of one name share a region; none = the label.</param>
+public sealed record StudyClass(string Label, OxyColor Color, string? Region = null);

@@ -8,17 +8,18 @@ namespace LureSim.Reports.Kit.Charts;
 /// <summary>Lines over one quantity in one or more panels, with bands or error bars and coloured classes behind.</summary>
 public static class StudyLines
 {
-    private const double PanelHeight = 300;
-    private const double Rest = 260;
+    // Up to four panels keep the picture at 16 to 10; more make it taller.
+    private const double PanelHeight = 185, Rest = 260;
 
     /// <summary>Builds the chart.</summary>
     /// <param name="name">File stem.</param>
-    /// <param name="title">What is shown.</param>
-    /// <param name="subtitle">The sentence to take home.</param>
+    /// <param name="title">What the picture says, with its number.</param>
+    /// <param name="subtitle">What it is about.</param>
     /// <param name="xTitle">Abscissa and unit.</param>
     /// <param name="panels">Top to bottom.</param>
     /// <param name="spans">Classes along the abscissa; a strip on top of every panel and a faint ground.</param>
     /// <param name="colors">Colour of every class named in <paramref name="spans"/>.</param>
+    /// <param name="weights">Relative heights of the panels; none = equal.</param>
     public static Chart Build(
         string name,
         string title,
@@ -26,12 +27,13 @@ public static class StudyLines
         string xTitle,
         IReadOnlyList<StudyPanel> panels,
         IReadOnlyList<StudySpan>? spans = null,
-        IReadOnlyList<StudyClass>? colors = null)
+        IReadOnlyList<StudyClass>? colors = null,
+        double[]? weights = null)
     {
-        int height = (int)Math.Max(900, Rest + (PanelHeight * panels.Count));
+        int height = (int)Math.Max(ChartStyle.Height, Rest + (PanelHeight * panels.Count));
         PlotModel model = ChartStyle.NewModel(title, subtitle);
         LinearAxis[] axes = [.. panels.Select(YAxis)];
-        var layout = new Panels(model, height, axes);
+        var layout = new Panels(model, height, axes, weights);
         (double left, double right) = XRange(panels, spans ?? []);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, xTitle, left, right));
         for (int i = 0; i < panels.Count; i++)
@@ -46,33 +48,28 @@ public static class StudyLines
 
     private static HeaderEntry[] Legend(StudyPanel panel, IReadOnlyList<StudyClass> classes) =>
     [
-        .. panel.Lines.Count > 1 ? panel.Lines.Select((l, i) => new HeaderEntry(l.Label, Color(i))) : [],
+        .. panel.Lines.Count > 1 ? panel.Lines.Select((l, i) => new HeaderEntry(l.Label, LookOf(l, i), marked: l.Look is null)) : [],
         .. classes.Select(c => new HeaderEntry(c.Label, c.Color, Swatch.Box)),
     ];
 
-    private static OxyColor Color(int line) => ChartStyle.Lines[line % ChartStyle.Lines.Count];
+    private static Look LookOf(StudyLine line, int index) => line.Look ?? Looks.Series(index);
 
     private static void Add(Panels layout, int panel, StudyPanel data)
     {
         for (int i = 0; i < data.Lines.Count; i++)
         {
             StudyLine line = data.Lines[i];
-            bool bars = data.Doubt == DoubtStyle.Bars;
+            Look look = LookOf(line, i);
             if (line is { Low: not null, High: not null })
             {
-                layout.Model.Series.Add(bars ? Bars(panel, line, Color(i)) : Band(panel, line, Color(i)));
+                layout.Model.Series.Add(data.Doubt == DoubtStyle.Bars ? Bars(panel, line, look.Color) : Band(panel, line, look.Color));
             }
 
-            layout.Line(panel, line.X, line.Y, Color(i));
-            var dots = new ScatterSeries
+            layout.Line(panel, line.X, line.Y, look);
+            if (look.Marker != MarkerType.None)
             {
-                YAxisKey = Panels.Key(panel),
-                MarkerType = MarkerType.Circle,
-                MarkerSize = 6,
-                MarkerFill = Color(i),
-            };
-            dots.Points.AddRange(line.X.Zip(line.Y, (x, y) => new ScatterPoint(x, y)));
-            layout.Model.Series.Add(dots);
+                layout.Dots(panel, line.X, line.Y, look, 6);
+            }
         }
     }
 

@@ -10,30 +10,19 @@ namespace LureSim.Reports.Kit.Charts;
 /// <summary>Maps over two quantities: classes as coloured cells, a number as contours or as shade.</summary>
 public static class StudyMap
 {
-    private static readonly double[] RoundSteps = [1, 2, 5, 10];
+    private const int MostLevels = 7;
+    private static readonly double[] RoundSteps = [1, 2, 5, 10, 20];
 
-    /// <summary>Classes as colours with the contours of a number on top.</summary>
+    /// <summary>Classes as coloured cells, their names written into their regions.</summary>
     /// <param name="name">File stem.</param>
-    /// <param name="title">What is shown.</param>
-    /// <param name="subtitle">The sentence to take home.</param>
+    /// <param name="title">What the picture says, with its number.</param>
+    /// <param name="subtitle">What it is about.</param>
     /// <param name="xTitle">Abscissa and unit.</param>
     /// <param name="yTitle">Ordinate and unit.</param>
     /// <param name="cells">Index into <paramref name="classes"/> per cell; negative or NaN = empty.</param>
     /// <param name="classes">Classes in the order of their index.</param>
-    /// <param name="contours">Number whose contours are drawn; none = no contours.</param>
-    /// <param name="levels">Contour levels, in the number's unit.</param>
-    /// <param name="contourWords">What the contours are, with unit.</param>
     public static Chart Classes(
-        string name,
-        string title,
-        string subtitle,
-        string xTitle,
-        string yTitle,
-        StudyGrid cells,
-        IReadOnlyList<StudyClass> classes,
-        StudyGrid? contours = null,
-        double[]? levels = null,
-        string contourWords = "")
+        string name, string title, string subtitle, string xTitle, string yTitle, StudyGrid cells, IReadOnlyList<StudyClass> classes)
     {
         PlotModel model = ChartStyle.NewModel(title, subtitle);
         Panels panels = Frame(model, cells, xTitle, yTitle);
@@ -49,18 +38,22 @@ public static class StudyMap
             }
         }
 
-        if (contours is not null)
+        foreach (IGrouping<string, StudyClass> region in classes.GroupBy(c => c.Region ?? c.Label))
         {
-            AddContours(panels, contours, levels ?? Levels(contours.Values));
+            AddName(panels, cells, classes, region.Key);
         }
 
-        HeaderEntry[] legend =
-        [
-            .. classes.Select(c => new HeaderEntry(c.Label, c.Color, Swatch.Box)),
-            .. contours is null ? [] : new[] { new HeaderEntry(contourWords, ChartStyle.Ink) },
-        ];
-        panels.Header(0, string.Empty, legend);
+        panels.Header(0, string.Empty, [.. classes.Select(c => new HeaderEntry(c.Label, c.Color, Swatch.Box))]);
         return new Chart(name, model);
+    }
+
+    private static void AddName(Panels panels, StudyGrid cells, IReadOnlyList<StudyClass> classes, string region)
+    {
+        bool Inside(int i, int j) => cells.Values[i, j] >= 0 && (classes[(int)cells.Values[i, j]].Region ?? classes[(int)cells.Values[i, j]].Label) == region;
+        if (RegionNames.Place(cells, Inside, region) is { } at)
+        {
+            panels.Words(0, at.X, at.Y, region, ChartStyle.Faint(OxyColors.White, 0.8));
+        }
     }
 
     /// <summary>A number as shade, light to dark, with contours.</summary>
@@ -84,6 +77,7 @@ public static class StudyMap
     {
         PlotModel model = ChartStyle.NewModel(title, subtitle);
         Panels panels = Frame(model, grid, xTitle, yTitle);
+        panels.Header(0, string.Empty);
         LinearColorAxis scale = ColorScale(valueTitle);
         scale.EndPosition = panels.Top(0);
         model.Axes.Add(scale);
@@ -100,8 +94,7 @@ public static class StudyMap
             ColorAxisKey = scale.Key,
             EdgeRenderingMode = EdgeRenderingMode.PreferSharpness,
         });
-        AddContours(panels, grid, levels ?? Levels(grid.Values));
-        panels.Header(0, string.Empty);
+        AddContours(panels, grid, levels ?? Levels(grid.Values, MostLevels));
         return new Chart(name, model);
     }
 
@@ -171,15 +164,17 @@ public static class StudyMap
         MinorTickSize = 0,
     };
 
-    // Round steps, about six of them.
-    private static double[] Levels(double[,] values)
+    /// <summary>Round levels inside the range of some values.</summary>
+    /// <param name="values">Values; NaN and infinite ones do not count.</param>
+    /// <param name="most">Most levels, at least 2.</param>
+    internal static double[] Levels(double[,] values, int most)
     {
         double[] finite = [.. values.Cast<double>().Where(double.IsFinite).DefaultIfEmpty(0)];
         double low = finite.Min(), range = Math.Max(finite.Max() - low, 1e-9);
-        double unit = Math.Pow(10, Math.Floor(Math.Log10(range / 6)));
-        double step = RoundSteps.Select(k => k * unit).First(s => range / s <= 7);
+        double unit = Math.Pow(10, Math.Floor(Math.Log10(range / most)));
+        double step = RoundSteps.Select(k => k * unit).First(s => range / s <= most);
         int first = (int)Math.Ceiling(low / step);
-        return [.. Enumerable.Range(first, 8).Select(k => k * step).Where(v => v <= low + range)];
+        return [.. Enumerable.Range(first, most + 1).Select(k => k * step).Where(v => v > low && v < low + range)];
     }
 
     private static double Spacing(double[] values) =>

@@ -13,6 +13,11 @@ internal sealed class SvgCanvas(Stream stream, double width, double height, OxyC
     public override OxySize MeasureText(string text, string fontFamily, double fontSize, double fontWeight) =>
         TextLayout.Measure(text, fontSize, fontWeight);
 
+    // Dashes count in thicknesses of the line, as in pixel pictures; the base class takes them for pixels.
+    public override void DrawLine(
+        IList<ScreenPoint> points, OxyColor stroke, double thickness, EdgeRenderingMode edgeRenderingMode, double[] dashArray, LineJoin lineJoin) =>
+        base.DrawLine(points, stroke, thickness, edgeRenderingMode, dashArray is null ? null : Array.ConvertAll(dashArray, d => d * thickness), lineJoin);
+
     public override void DrawText(
         ScreenPoint p,
         string text,

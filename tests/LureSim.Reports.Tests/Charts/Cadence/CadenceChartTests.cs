@@ -26,7 +26,7 @@ public sealed class CadenceChartTests
         Pictures.Render(windows with { Name = windows.Name + suffix });
         Pictures.Render(glide with { Name = glide.Name + suffix });
         string[] words = [.. windows.Model.Annotations.OfType<OxyPlot.Annotations.TextAnnotation>().Select(a => a.Text ?? string.Empty)];
-        Assert.Equal(twoKeys ? 6 : 3, words.Count(w => w.EndsWith(" cm", StringComparison.Ordinal)));
+        Assert.Equal(twoKeys ? 6 : 3, words.Count(w => w.StartsWith("glides ", StringComparison.Ordinal)));
         Assert.Equal(twoKeys ? 2 : 1, words.Count(w => w == "no run finished"));
         Chart? trend = AcrossTrend.Build(across);
         Assert.Equal(numbers, trend is not null);

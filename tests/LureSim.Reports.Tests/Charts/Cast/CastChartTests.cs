@@ -37,28 +37,39 @@ public sealed class CastChartTests
     public void The_work_of_the_hands_is_shared_out_in_words()
     {
         CastResult cast = Cast(ReelKind.Fixed) with { Energy = new CastEnergy(100, 30, 2, 3, 20, 25, 4, 5, 0, 6, 5) };
-        Chart chart = EnergyBars.Build(cast);
-        Assert.Contains("100 J from the hands", chart.Model.Subtitle, StringComparison.Ordinal);
-        Assert.Contains("45 % of it flies with the lure", chart.Model.Subtitle, StringComparison.Ordinal);
+        Chart chart = EnergyBars.Build(cast, new Shown(UnitChoice.Metric));
+        Assert.Contains("The hands put 100 J into this cast", chart.Model.Subtitle, StringComparison.Ordinal);
+        Assert.Equal("45 % of the work of the hands flies with the lure; the rod and hands keep 35 %", chart.Model.Title.Replace('\n', ' '));
 
         // Nine bars; brakes and pick-up of the reel share one, 11 J.
         Assert.Equal(
-            ["25.0 J, 25 %", "20.0 J, 20 %", "5.0 J, 5 %", "4.0 J, 4 %", "11.0 J, 11 %", "0.0 J, 0 %", "30.0 J, 30 %", "3.0 J, 3 %", "2.0 J, 2 %"],
-            chart.Model.Annotations.OfType<TextAnnotation>().Select(a => a.Text).Where(t => t!.Contains(" J, ", StringComparison.Ordinal)));
+            ["25 %, 25 J", "20 %, 20 J", "5 %, 5.0 J", "4 %, 4.0 J", "11 %, 11 J", "0 %, 0 J", "30 %, 30 J", "3 %, 3.0 J", "2 %, 2.0 J"],
+            chart.Model.Annotations.OfType<TextAnnotation>().Select(a => a.Text));
     }
 
     [Fact]
     public void A_comparison_has_a_row_per_set_up_with_both_bands_and_the_verdict()
     {
         CastAcross result = Across();
-        Chart chart = CastAcrossChart.Build(result);
+        Chart chart = CastAcrossChart.Build(result, new Shown(UnitChoice.Metric));
         Pictures.Render(chart);
         Assert.Equal(4, chart.Model.Annotations.OfType<RectangleAnnotation>().Count());
-        string[] words = [.. chart.Model.Annotations.OfType<TextAnnotation>().Select(a => a.Text ?? "")];
-        Assert.Equal(3, words.Length);
-        Assert.Contains("no cast", words);
-        Assert.Contains("30.0 m, reference", words);
-        Assert.Contains(words, w => w.StartsWith("32.0 m, +2.0: you will notice (chance ", StringComparison.Ordinal));
+        Assert.Equal("mid casts 2.0 m farther than short: you will notice", chart.Model.Title);
+
+        // Numbers over their meaning, in two lines beside the plot: no axis carries words.
+        Assert.Equal(
+            ["30 m", "reference", "32 m: 2.0 m farther", "you will notice", "no cast"], chart.Model.Annotations.OfType<TextAnnotation>().Select(a => a.Text));
+        Assert.Equal(41.0 * 1.04, chart.Model.Axes.Single(a => a.Position == OxyPlot.Axes.AxisPosition.Bottom).Maximum, 3.0);
+    }
+
+    [Fact]
+    public void A_picture_speaks_one_family_of_units()
+    {
+        Chart feet = CastAcrossChart.Build(Across(), new Shown(UnitChoice.Trade)), metres = CastAcrossChart.Build(Across(), new Shown(UnitChoice.Metric));
+        Assert.EndsWith(", ft", feet.Model.Axes.Single(a => a.Position == OxyPlot.Axes.AxisPosition.Bottom).Title, StringComparison.Ordinal);
+        Assert.EndsWith(", m", metres.Model.Axes.Single(a => a.Position == OxyPlot.Axes.AxisPosition.Bottom).Title, StringComparison.Ordinal);
+        Assert.Equal("mid casts 6.6 ft farther than short: you will notice", feet.Model.Title);
+        Assert.DoesNotContain(feet.Model.Annotations.OfType<TextAnnotation>(), a => a.Text!.Contains(" m", StringComparison.Ordinal) && !a.Text.Contains("notice", StringComparison.Ordinal));
     }
 
     [Fact]
