@@ -18,14 +18,20 @@ public sealed class ScenarioSource
     private readonly FaultList _faults;
     private readonly FaultList _notes;
 
-    private ScenarioSource(string name, Activities asked, LayerReader layers, FaultList faults, FaultList notes) =>
+    private ScenarioSource(string name, Activities asked, LayerReader layers, FaultList faults, FaultList notes)
+    {
         (Name, Asked, _layers, _faults, _notes) = (name, asked, layers, faults, notes);
+        Units = FamilyOfFile.Of(layers.Entries);
+    }
 
     /// <summary>Name of the file as it was given.</summary>
     public string Name { get; }
 
     /// <summary>What the scenario is wanted for; faults that concern only other activities are notes.</summary>
     public Activities Asked { get; }
+
+    /// <summary>The units that the file is written in, whatever overrides use.</summary>
+    public UnitFamily Units { get; }
 
     /// <summary>Reads a file. Never throws on bad content: every fault is in the result of <see cref="Resolve"/>.</summary>
     /// <param name="path">Path of a TOML file.</param>
@@ -78,7 +84,7 @@ public sealed class ScenarioSource
         Scenario? scenario = broken ? null : ScenarioMapper.Map(new(values, places, faults, ranges), Asked);
         (FaultList errors, FaultList others) = faults.Split(Asked);
         notes.AddRange(others);
-        return new(errors.Count == 0 ? scenario : null, values, ranges, given, errors.ToList(), notes.ToList());
+        return new(errors.Count == 0 ? scenario : null, values, ranges, given, errors.ToList(), notes.ToList()) { Units = Units };
     }
 
     private static ScenarioSource Make(string name, Activities asked, Action<LayerReader> read)

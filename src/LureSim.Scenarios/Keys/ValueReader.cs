@@ -18,12 +18,17 @@ internal static class ValueReader
             return Word(key, text);
         }
 
+        if (key.Kind == QuantityKind.Choice && key.NoNumber is not null && NumberReader.Take(text.AsSpan().Trim(), out _, out _) is null)
+        {
+            return new(double.NaN, $"\"{text}\" is a number; a word is due: {Names(key)}; {key.NoNumber}", null, key.Kind);
+        }
+
         if (key.Kind == QuantityKind.Choice)
         {
             return new(double.NaN, $"\"{text}\" is not known; allowed: {Names(key)}{NearestText(key, text)}", null, key.Kind);
         }
 
-        QuantityValue reading = Quantity.Read(text, key.Kind);
+        QuantityValue reading = Quantity.Read(text, key.Kind, key.Due);
         if (reading.Error is not null && key.OtherKind is QuantityKind other)
         {
             QuantityValue second = Quantity.Read(text, other);

@@ -53,8 +53,7 @@ internal static class FeetInches
     /// <summary>The remark that decimal feet deserve: on many pages 9.6 ft stands for 9 ft 6 in.</summary>
     public static string? DecimalFeetNote(string text, double number, string unit, QuantityKind kind)
     {
-        bool asks = kind == QuantityKind.Length && FootMark(unit, out _) == unit.Length && unit.Length > 0
-            && text.Contains('.', StringComparison.Ordinal) && number > 0.0;
+        bool asks = kind == QuantityKind.Length && unit == "ft" && text.Contains('.', StringComparison.Ordinal) && number > 0.0;
         if (!asks)
         {
             return null;

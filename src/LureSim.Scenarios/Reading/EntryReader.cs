@@ -92,7 +92,7 @@ internal sealed class EntryReader(FaultList faults, FaultList notes)
     /// <summary>What a missing key is.</summary>
     public static string ShortMeaning(KeySpec key) => key.Kind == QuantityKind.Choice
         ? $"allowed: {string.Join(", ", key.Choices.Select(c => c.Name))}"
-        : Units.Due(key.Kind);
+        : key.Due;
 
     private Entry ReadList(KeySpec key, Node node, int layer, string directory)
     {
@@ -118,7 +118,7 @@ internal sealed class EntryReader(FaultList faults, FaultList notes)
 
     private static string? WrongKind(KeySpec key, Node node)
     {
-        bool plain = key.Kind is QuantityKind.Ratio or QuantityKind.WholeNumber;
+        bool plain = key.Kind is QuantityKind.Ratio or QuantityKind.WholeNumber or QuantityKind.Choice;
         bool fits = node.Kind switch
         {
             NodeKind.Text => key.Kind != QuantityKind.Flag || node.Place.Source.IsOverride,

@@ -8,6 +8,9 @@ namespace LureSim.Scenarios.Reading;
 /// </summary>
 internal sealed class LayerReader
 {
+    /// <summary>Layer of the file that was named; those that it builds on have higher numbers.</summary>
+    public const int OwnLayer = 1;
+
     private const int MostDeep = 32, MostFiles = 500;
 
     private readonly FaultList _faults;
