@@ -1,6 +1,8 @@
 using System.CommandLine;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Files;
+using LureSim.Reports.Kit.Text;
+using LureSim.Scenarios;
 
 namespace LureSim.Cli.Commands;
 
@@ -36,6 +38,13 @@ public sealed class CommonOptions
         DefaultValueFactory = _ => "both",
     };
 
+    /// <summary>Units of texts and pictures.</summary>
+    public Option<string?> Units { get; } = new("--units")
+    {
+        Description = "Units of texts, tables and pictures: trade, metric or both; default those of the file. JSON and CSV are SI always.",
+        HelpName = "kind",
+    };
+
     /// <summary>No text.</summary>
     public Option<bool> Quiet { get; } = new("--quiet") { Description = "Print nothing but errors (and the JSON, if asked for)." };
 
@@ -47,7 +56,8 @@ public sealed class CommonOptions
         command.Add(File);
         command.Add(Set);
         Plots.AcceptOnlyFromAmong("svg", "png", "both", "none");
-        foreach (Option option in (Option[])[Out, Json, Plots, Quiet])
+        Units.AcceptOnlyFromAmong("trade", "metric", "both");
+        foreach (Option option in (Option[])[Out, Json, Plots, Units, Quiet])
         {
             command.Add(option);
         }
@@ -64,7 +74,8 @@ public sealed class CommonOptions
         string own = Path.Combine("out", Path.GetFileNameWithoutExtension(file), kind);
         string? folder = parsed.GetValue(Out) ?? (json ? null : own);
         var plots = Enum.Parse<PlotFormat>(parsed.GetValue(Plots)!, ignoreCase: true);
-        return new CommonValues(file, parsed.GetValue(Set) ?? [], folder, own, kind, json, plots, parsed.GetValue(Quiet));
+        UnitChoice? units = parsed.GetValue(Units) is string name ? Enum.Parse<UnitChoice>(name, ignoreCase: true) : null;
+        return new CommonValues(file, parsed.GetValue(Set) ?? [], folder, own, kind, json, plots, parsed.GetValue(Quiet), units);
     }
 }
 
@@ -77,9 +88,23 @@ public sealed class CommonOptions
 /// <param name="Json">Print JSON.</param>
 /// <param name="Plots">Pictures.</param>
 /// <param name="Quiet">Print no text.</param>
+/// <param name="Units">Units of texts and pictures, or null for those of the file.</param>
 public sealed record CommonValues(
-    string File, IReadOnlyList<string> Overrides, string? Folder, string OwnFolder, string Kind, bool Json, PlotFormat Plots, bool Quiet)
+    string File, IReadOnlyList<string> Overrides, string? Folder, string OwnFolder, string Kind, bool Json, PlotFormat Plots, bool Quiet, UnitChoice? Units)
 {
+    /// <summary>How quantities are told: as asked for, else in the units that the file itself uses, both where it uses both.</summary>
+    /// <param name="scenario">What was read from the file.</param>
+    public Shown ShownFor(ScenarioResult scenario)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        return new(Units ?? scenario.Units switch
+        {
+            UnitFamily.Trade => UnitChoice.Trade,
+            UnitFamily.Metric => UnitChoice.Metric,
+            _ => UnitChoice.Both,
+        });
+    }
+
     /// <summary>Opens the output folder, before a run, so that one that cannot be written is found in time.</summary>
     /// <param name="stop">Set when the person stops the run.</param>
     /// <returns>Null where no files are wanted.</returns>

@@ -28,10 +28,15 @@ public static class Trade
 
     /// <summary>A number with two significant digits (three from 100 on), no exponent.</summary>
     /// <param name="value">Any finite number.</param>
-    public static string Digits(double value)
+    public static string Digits(double value) => Digits(value, 4);
+
+    /// <summary>The same with a limit on its decimals.</summary>
+    /// <param name="value">Any finite number.</param>
+    /// <param name="most">Most decimals, 0 to 15.</param>
+    public static string Digits(double value, int most)
     {
         double size = Math.Abs(value);
-        int places = size == 0 ? 0 : Math.Clamp(1 - (int)Math.Floor(Math.Log10(size)), 0, 4);
+        int places = size == 0 ? 0 : Math.Clamp(1 - (int)Math.Floor(Math.Log10(size)), 0, most);
         if (places > 0 && Math.Round(size, places) >= Math.Pow(10, 2 - places))
         {
             places--;
