@@ -11,20 +11,13 @@ internal sealed class Bands(BendModel model, LeastSquares squares, Solution at)
     private readonly BendState _rod = model.At(at.Z);
 
     /// <summary>A number of the fit.</summary>
-    public BendEstimate Of(int number, BendGuesses guesses)
+    public BendEstimate Of(int number, BendGuesses guesses) => Of(number, Math.Sqrt(at.Covariance[number, number]), guesses);
+
+    /// <summary>The same while another number is held at its best value.</summary>
+    public BendEstimate Held(int number, int other, BendGuesses guesses)
     {
-        double z = at.Z[number], sigma = Math.Sqrt(at.Covariance[number, number]);
-        Coordinate c = model[number];
-        BendGuess guess = number switch
-        {
-            BendModel.Ratio => guesses.TipRadiusRatio,
-            BendModel.Exponent => guesses.StiffnessExponent,
-            BendModel.Mass => guesses.MassKg,
-            BendModel.Share => guesses.FreeMassShare,
-            _ => guesses.MassExponent,
-        };
-        return new(
-            c.At(z), c.At(z - (BendFitter.Band * sigma)), c.At(z + (BendFitter.Band * sigma)), c.At(z - (Even * sigma)), c.At(z + (Even * sigma)), sigma, guess);
+        double shared = at.Covariance[number, other], left = at.Covariance[number, number] - (shared * shared / at.Covariance[other, other]);
+        return Of(number, Math.Sqrt(Math.Max(left, 0.0)), guesses);
     }
 
     /// <summary>Anything positive that follows from the rod, by its logarithm.</summary>
@@ -45,6 +38,22 @@ internal sealed class Bands(BendModel model, LeastSquares squares, Solution at)
             double drop = Drop(_rod, i), half = BendFitter.Band * Sigma(slopes[i]);
             yield return new(loads[i], drop, drop - half, drop + half);
         }
+    }
+
+    private BendEstimate Of(int number, double sigma, BendGuesses guesses)
+    {
+        double z = at.Z[number];
+        Coordinate c = model[number];
+        BendGuess guess = number switch
+        {
+            BendModel.Ratio => guesses.TipRadiusRatio,
+            BendModel.Exponent => guesses.StiffnessExponent,
+            BendModel.Mass => guesses.MassKg,
+            BendModel.Share => guesses.FreeMassShare,
+            _ => guesses.MassExponent,
+        };
+        return new(
+            c.At(z), c.At(z - (BendFitter.Band * sigma)), c.At(z + (BendFitter.Band * sigma)), c.At(z - (Even * sigma)), c.At(z + (Even * sigma)), sigma, guess);
     }
 
     private double Sigma(Vector<double> slope) => Math.Sqrt(slope.DotProduct(at.Covariance * slope));

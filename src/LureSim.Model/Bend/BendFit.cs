@@ -102,6 +102,8 @@ public sealed record BentShape(double LoadN, ValueList<double> XM, ValueList<dou
 /// <param name="Rod">The fitted rod: free length, power, tapers, mass beyond the hand.</param>
 /// <param name="RootStiffnessNm2">EI_0, its bending stiffness where it is held, N m2.</param>
 /// <param name="Values">The fitted numbers, by <see cref="BendValue"/>.</param>
+/// <param name="HeldRatio">Tip radius over radius at the hand while the exponent p is held at its best value. A thinner tip with a smaller p bends
+/// alike, so that each alone is told much worse than the two together: who draws from ranges holds p and draws from this.</param>
 /// <param name="ActionRad">Angle of the tip below the level in the test that drops the tip by a third, own weight included.</param>
 /// <param name="PlainActionRad">The same without the rod's own weight, which tells one action from another whatever the rod weighs, rad.</param>
 /// <param name="FrequencyHz">First bending frequency of the bare rod, held as in the test, Hz.</param>
@@ -116,6 +118,7 @@ public sealed record BendFit(
     RodSpec Rod,
     double RootStiffnessNm2,
     ValueList<BendEstimate> Values,
+    BendEstimate HeldRatio,
     BendEstimate ActionRad,
     double PlainActionRad,
     BendEstimate FrequencyHz,

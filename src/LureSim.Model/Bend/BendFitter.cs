@@ -47,6 +47,7 @@ public static class BendFitter
             new(test.LengthM, test.ClampedM, power, rod.FreeMassKg, rod[BendModel.Ratio], rod[BendModel.Exponent], rod[BendModel.MassExponent]),
             rod[BendModel.Stiffness],
             [bands.Positive(s => RodPower.ThirdLoad(s.Chain)), .. Enumerable.Range(BendModel.Ratio, BendModel.MassExponent).Select(n => bands.Of(n, guesses))],
+            bands.Held(BendModel.Ratio, BendModel.Exponent, guesses),
             bands.Positive(s => RodPower.ActionRad(s.Chain, RodPower.ThirdLoad(s.Chain))),
             RodPower.PlainActionRad(rod[BendModel.Ratio], rod[BendModel.Exponent]),
             bands.Positive(s => s.Predict(ReadingKind.Bounce, 0.0)),
@@ -58,13 +59,20 @@ public static class BendFitter
             [.. test.Rows.Select(r => r.LoadN).Append(0.0).Distinct().Order().Select(rod.Corners)]);
     }
 
-    // Readings that scatter more than said, beyond chance, are taken as that much less sure; never as surer.
+    // What is read on the bent rod and scatters more than said, beyond chance, is taken as that much less sure; never as surer.
     private static double Scatter(BendModel model, LeastSquares squares, Solution at)
     {
+        double[] leverage = Leverage(at);
         Vector<double> misses = squares.Misses(at.Z, 1.0);
-        double free = model.Readings.Count - Leverage(at).Sum();
-        double square = free > 0.5 ? misses.DotProduct(misses) / free : 1.0;
-        return square > 1.0 + (2.0 * Math.Sqrt(2.0 / Math.Max(free, 0.5))) ? Math.Sqrt(square) : 1.0;
+        double free = 0.0, square = 0.0;
+        for (int i = 0; i < misses.Count; i++)
+        {
+            bool bent = LeastSquares.IsOfBend(model.Readings[i].Kind);
+            (free, square) = bent ? (free + 1.0 - leverage[i], square + (misses[i] * misses[i])) : (free, square);
+        }
+
+        double mean = free > 0.5 ? square / free : 1.0;
+        return mean > 1.0 + (2.0 * Math.Sqrt(2.0 / Math.Max(free, 0.5))) ? Math.Sqrt(mean) : 1.0;
     }
 
     private static double[] Leverage(Solution at) => [.. (at.Slopes * at.Covariance * at.Slopes.Transpose()).Diagonal()];

@@ -18,8 +18,8 @@ internal sealed record Solution(double[] Z, Matrix<double> Slopes, Matrix<double
 /// </remarks>
 internal sealed class LeastSquares(BendModel model, CancellationToken stop)
 {
-    private const int MostSteps = 100;
-    private const double Small = 1e-4, StepTolerance = 1e-6;
+    private const int MostSteps = 200;
+    private const double Small = 1e-4, StepTolerance = 1e-6, CostTolerance = 1e-9;
     private Neighbour[] _neighbours = [];
     private double[]? _about;
 
@@ -37,8 +37,10 @@ internal sealed class LeastSquares(BendModel model, CancellationToken stop)
             Vector<double> move = Move(z, slopes, Misses(z, scale), damping);
             double[] trial = Held(z, move);
             double next = Cost(trial, scale), way = trial.Zip(z, (a, b) => Math.Abs(a - b)).Max();
+            bool ends = way <= StepTolerance || damping > 1e12;
             if (next <= cost)
             {
+                ends |= cost - next <= CostTolerance * (1.0 + cost);
                 (z, cost, damping) = (trial, next, damping / 10.0);
             }
             else
@@ -46,7 +48,7 @@ internal sealed class LeastSquares(BendModel model, CancellationToken stop)
                 damping = Math.Max(damping, 1e-6) * 10.0;
             }
 
-            if (way <= StepTolerance || damping > 1e12)
+            if (ends)
             {
                 slopes = Slopes(z, scale);
                 return new(z, slopes, Normal(slopes, 0.0).Inverse());
@@ -66,7 +68,10 @@ internal sealed class LeastSquares(BendModel model, CancellationToken stop)
 
     /// <summary>Error of a reading; what is read on the bent rod may turn out less sure than said.</summary>
     public static double Sigma(Reading reading, double scale) =>
-        reading.Sigma * (reading.Kind is ReadingKind.Drop or ReadingKind.MiddleDrop or ReadingKind.Angle ? scale : 1.0);
+        reading.Sigma * (IsOfBend(reading.Kind) ? scale : 1.0);
+
+    /// <summary>Whether a reading is one of the bent rod.</summary>
+    public static bool IsOfBend(ReadingKind kind) => kind is ReadingKind.Drop or ReadingKind.MiddleDrop or ReadingKind.Angle;
 
     /// <summary>Change of a function of the rod with each number, by central differences.</summary>
     public Vector<double> Slope(double[] z, Func<BendState, double> value) => Slopes(z, 1, (s, _) => value(s))[0];

@@ -7,8 +7,9 @@ namespace LureSim.Scenarios.Measured;
 /// <param name="Name">Name of the rod, or of the file.</param>
 /// <param name="Test">The test.</param>
 /// <param name="RowPlaces">Where each of its rows stands.</param>
+/// <param name="Units">Units that it is written in.</param>
 /// <param name="IsClampGuessed">True where nobody said how much of the rod was held.</param>
-public sealed record BendFile(string Name, BendTest Test, IReadOnlyList<string> RowPlaces, bool IsClampGuessed)
+public sealed record BendFile(string Name, BendTest Test, IReadOnlyList<string> RowPlaces, UnitFamily Units, bool IsClampGuessed)
 {
     private const int MostRows = 100;
 

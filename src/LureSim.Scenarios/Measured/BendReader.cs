@@ -15,6 +15,7 @@ internal sealed class BendReader(string file, List<ScenarioFault> faults)
     private readonly Dictionary<BendWord, (string Text, double Si)> _given = [];
     private readonly List<BounceReading> _bounces = [];
     private readonly List<(string Place, BendReading Row)> _rows = [];
+    private readonly List<string> _units = [];
     private (BendWord Word, string Unit)[] _columns = [(BendWord.Weight, ""), (BendWord.Drop, ""), (BendWord.Angle, ""), (BendWord.Middle, "")];
     private string _place = "";
 
@@ -74,7 +75,7 @@ internal sealed class BendReader(string file, List<ScenarioFault> faults)
         string name = _given.TryGetValue(BendWord.Rod, out var rod) ? rod.Text : Path.GetFileNameWithoutExtension(file);
         int before = faults.Count;
         BendChecks.Run(file, test, [.. _rows.Select(r => r.Place)], faults);
-        return faults.Count > before ? null : new(name, test, [.. _rows.Select(r => r.Place)], guessed);
+        return faults.Count > before ? null : new(name, test, [.. _rows.Select(r => r.Place)], FamilyOfFile.Of(_units), guessed);
     }
 
     private double? Value(BendWord word) => _given.TryGetValue(word, out var given) ? given.Si : null;
@@ -124,6 +125,7 @@ internal sealed class BendReader(string file, List<ScenarioFault> faults)
             Fault(BendWords.Name(word), value.Error);
         }
 
+        _units.Add(value.Unit);
         return value.Error is null ? value.Si : null;
     }
 

@@ -42,19 +42,17 @@ public static class BendStudy
         ];
     }
 
-    // The class whose tip stands nearest, with the default exponent: at the best angle, then at the ends of its band.
+    // The class whose tip stands nearest, with the default exponent, then all others between the ends of the band.
     private static IReadOnlyList<string> Actions(BendFit fit)
     {
         (string Name, double Rad)[] classes =
         [
-            .. RodKeys.Action.Choices.Select(c => (c.Name, BendFitter.PlainActionRad(c.Value, RodKeys.StiffnessExponent.Parameter!.Default))),
+            .. RodKeys.Action.Choices.Select(c => (c.Name, Rad: BendFitter.PlainActionRad(c.Value, RodKeys.StiffnessExponent.Parameter!.Default))).OrderBy(c => c.Rad),
         ];
         BendEstimate tip = fit.ActionRad;
-        return
-        [
-            .. ((double[])[tip.Value, tip.Low, tip.High]).Select(t => fit.PlainActionRad + t - tip.Value)
-                .Select(rad => classes.MinBy(c => Math.Abs(c.Rad - rad)).Name).Distinct(),
-        ];
+        int Nearest(double rad) => Enumerable.Range(0, classes.Length).MinBy(i => Math.Abs(classes[i].Rad - (fit.PlainActionRad + rad - tip.Value)));
+        int best = Nearest(tip.Value), low = Nearest(tip.Low), high = Nearest(tip.High);
+        return [.. Enumerable.Range(low, high - low + 1).OrderBy(i => Math.Abs(i - best)).Select(i => classes[i].Name)];
     }
 
     private static BendGuess Of(KeySpec key) => new(key.GuessLow, key.GuessHigh, key.Low, key.High);
