@@ -1,9 +1,11 @@
 using LureSim.Model.Reels;
+using LureSim.Reports.Bend;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Cast;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Pool;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Sweep;
@@ -42,6 +44,9 @@ internal static class StoredCharts
         ("cast_across", typeof(CastAcrossChart), () => CastAcrossChart.Build(MadeUpCast.Across())),
         ("cast_across_holes", typeof(CastAcrossChart), () => CastAcrossChart.Build(Holes())),
         ("cast_match", typeof(MatchChart), () => MatchChart.Build(Match())),
+        ("bend_curve", typeof(BendCurve), () => BendCurve.Build(MadeUpBend.Report(odd: false), Shown.Both)),
+        ("bend_curve_odd", typeof(BendCurve), () => BendCurve.Build(MadeUpBend.Report(odd: true), new(UnitChoice.Trade))),
+        ("bend_shapes", typeof(BendShapes), () => BendShapes.Build(MadeUpBend.Report(odd: false), Shown.Both)),
         ("trim_side", typeof(TrimView), () => TrimView.Build("Made up", MadeUpTrim.Result())),
         ("trim_righting", typeof(TrimRighting), () => TrimRighting.Build("Made up", MadeUpTrim.Result())),
         ("pool_tow", typeof(PoolTowChart), () => PoolTowChart.Build("Made up", MadeUpPool.Result())),
