@@ -35,6 +35,7 @@ internal static class Capabilities
         new(CastCommand.Create, Cast),
         Trim.TrimCommand.Capability,
         Pool.PoolCommand.Capability,
+        Bend.BendCommand.Capability,
         new(SweepCommand.Create),
         new((terminal, _) => CheckCommand.Create(terminal)),
     ];

@@ -11,14 +11,16 @@ namespace LureSim.Scenarios;
 public sealed class ScenarioResult
 {
     private readonly IReadOnlyList<RangedKey> _ranges;
+    private readonly int _givenRanges;
 
     internal ScenarioResult(
         Scenario? scenario,
         ScenarioValues values,
         IReadOnlyList<RangedKey> ranges,
+        int givenRanges,
         IReadOnlyList<ScenarioFault> errors,
         IReadOnlyList<ScenarioFault> notes) =>
-        (Scenario, Values, _ranges, Errors, Notes) = (scenario, values, ranges, errors, notes);
+        (Scenario, Values, _ranges, _givenRanges, Errors, Notes) = (scenario, values, ranges, givenRanges, errors, notes);
 
     /// <summary>What was read, or null when there are errors.</summary>
     public Scenario? Scenario { get; }
@@ -53,5 +55,5 @@ public sealed class ScenarioResult
     /// <summary>Every value with its origin. Made anew at each call.</summary>
     /// <exception cref="InvalidOperationException">There are errors.</exception>
     public EffectiveScenario Effective() => new(
-        Scenario ?? throw new InvalidOperationException("A scenario with errors has no effective values."), Values, _ranges);
+        Scenario ?? throw new InvalidOperationException("A scenario with errors has no effective values."), Values, _ranges, _givenRanges);
 }

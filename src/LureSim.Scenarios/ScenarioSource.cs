@@ -73,19 +73,21 @@ public sealed class ScenarioSource
         {
             Entries = [.. _layers.Entries],
             TablePlaces = new(_layers.TablePlaces),
+            Ranges = [.. _layers.Ranges],
         };
         Overrides.Apply(overrides ?? [], layers, faults, OverrideLayer);
 
         layers.Entries[TopKeys.Title.Index] ??= Called();
+        List<RangedKey> ranges = [.. RangeReader.Holding(layers.Ranges, layers.Entries, faults)];
+        int given = ranges.Count;
         DropUnasked(layers.Entries);
         var values = new ScenarioValues(layers.Entries);
         var places = new Places(Name, layers.Entries, layers.TablePlaces);
-        var ranges = new List<RangedKey>();
         bool broken = _layers.Broken || layers.Broken;
         Scenario? scenario = broken ? null : ScenarioMapper.Map(new(values, places, faults, ranges), Asked);
         (FaultList errors, FaultList others) = faults.Split(Asked);
         notes.AddRange(others);
-        return new(errors.Count == 0 ? scenario : null, values, ranges, errors.ToList(), notes.ToList()) { Units = Units };
+        return new(errors.Count == 0 ? scenario : null, values, ranges, given, errors.ToList(), notes.ToList()) { Units = Units };
     }
 
     // A file without a title is called by its own name.

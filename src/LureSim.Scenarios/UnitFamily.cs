@@ -25,10 +25,17 @@ internal static class FamilyOfFile
     {
         List<Entry> given = [.. entries.OfType<Entry>().Where(Counts)];
         List<Entry> own = given.FindAll(e => e.Layer == LayerReader.OwnLayer);
+        return Of((own.Count > 0 ? own : given).Select(e => e.Value.Unit));
+    }
+
+    /// <summary>The family of units of a text.</summary>
+    /// <param name="units">Its units; others count for nothing.</param>
+    public static UnitFamily Of(IEnumerable<string> units)
+    {
         bool trade = false, metric = false;
-        foreach (Entry entry in own.Count > 0 ? own : given)
+        foreach (string unit in units)
         {
-            (bool isTrade, bool isMetric) = Side(entry.Value.Unit);
+            (bool isTrade, bool isMetric) = Side(unit);
             (trade, metric) = (trade || isTrade, metric || isMetric);
         }
 

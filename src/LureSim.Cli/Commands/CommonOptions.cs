@@ -54,9 +54,16 @@ public sealed class CommonOptions
     /// <param name="command">Command.</param>
     public void AddTo(Command command)
     {
+        AddFileTo(command);
+        command.Add(Set);
+    }
+
+    /// <summary>Adds all but the overrides, to a command whose file is no scenario.</summary>
+    /// <param name="command">Command.</param>
+    public void AddFileTo(Command command)
+    {
         ArgumentNullException.ThrowIfNull(command);
         command.Add(File);
-        command.Add(Set);
         Plots.AcceptOnlyFromAmong("svg", "png", "both", "none");
         Units.Validators.Add(result =>
         {
@@ -105,13 +112,17 @@ public sealed record CommonValues(
     public Shown ShownFor(ScenarioResult scenario)
     {
         ArgumentNullException.ThrowIfNull(scenario);
-        return new(Units ?? scenario.Units switch
-        {
-            UnitFamily.Trade => UnitChoice.Trade,
-            UnitFamily.Metric => UnitChoice.Metric,
-            _ => UnitChoice.Both,
-        });
+        return ShownFor(scenario.Units);
     }
+
+    /// <summary>The same for a file of another kind.</summary>
+    /// <param name="file">Units that it is written in.</param>
+    public Shown ShownFor(UnitFamily file) => new(Units ?? file switch
+    {
+        UnitFamily.Trade => UnitChoice.Trade,
+        UnitFamily.Metric => UnitChoice.Metric,
+        _ => UnitChoice.Both,
+    });
 
     /// <summary>Opens the output folder, before a run, so that one that cannot be written is found in time.</summary>
     /// <param name="stop">Set when the person stops the run.</param>

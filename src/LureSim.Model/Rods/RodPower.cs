@@ -28,6 +28,16 @@ internal static class RodPower
         return -RodStatics.Solve(chain, 0.0, 0.0, -thirdLoadN, GravityMS2).TipAngleRad;
     }
 
+    /// <summary>The action without the rod's own weight, rad: a matter of the taper alone, the same for any length and stiffness.</summary>
+    /// <param name="tipRadiusRatio">rho, 0.001 to 1.</param>
+    /// <param name="stiffnessExponent">p, 0 to 6.</param>
+    public static double PlainActionRad(double tipRadiusRatio, double stiffnessExponent)
+    {
+        // Next to no mass: its weight moves the tip by a millionth of a millionth.
+        RodChain chain = RodChain.Build(new RodTaper(1.0, 1.0, 1e-12, tipRadiusRatio, stiffnessExponent, 1.0, 0.01), 40);
+        return ActionRad(chain, ThirdLoad(chain));
+    }
+
     /// <summary>EI_0 for which the load drops the tip by a third, N m2.</summary>
     /// <param name="taper">The rod; its own stiffness is not read.</param>
     /// <param name="thirdLoadN">Power, N, positive.</param>
@@ -62,6 +72,26 @@ internal static class RodPower
         }
 
         return guess * MathNet.Numerics.RootFinding.Brent.FindRoot(Excess, low, high, 1e-12, 200);
+    }
+
+    /// <summary>The power of a rod of known stiffness, N: the other way round than <see cref="RootStiffness"/>.</summary>
+    /// <param name="chain">The rod.</param>
+    /// <exception cref="ModelException">Its own weight bends it down so far that no load drops the tip by a third more.</exception>
+    public static double ThirdLoad(RodChain chain)
+    {
+        ArgumentNullException.ThrowIfNull(chain);
+        double high = chain.FreeLengthM / (3.0 * Flexibility(chain));
+        double Excess(double load) => DropShare(chain, load) - (1.0 / 3.0);
+        for (int doublings = 0; Excess(high) < 0.0; doublings++)
+        {
+            high *= 2.0;
+            if (doublings == 10)
+            {
+                throw new ModelException("The rod is too heavy for its power: its own weight bends it down.", 0.0);
+            }
+        }
+
+        return MathNet.Numerics.RootFinding.Brent.FindRoot(Excess, 0.0, high, 1e-10 * high, 200);
     }
 
     /// <summary>Tip displacement per tip load of the straight rod, m/N.</summary>

@@ -12,9 +12,10 @@ public sealed class EffectiveScenario
     private readonly ScenarioValues _values;
     private readonly IReadOnlyList<RangedKey> _ranges;
 
-    internal EffectiveScenario(Scenario scenario, ScenarioValues values, IReadOnlyList<RangedKey> ranges)
+    // The first ranges stand in the files; the others follow from words and other values.
+    internal EffectiveScenario(Scenario scenario, ScenarioValues values, IReadOnlyList<RangedKey> ranges, int givenRanges)
     {
-        (_scenario, _values, _ranges) = (scenario, values, ranges);
+        (_scenario, _values, _ranges, GivenRanges) = (scenario, values, ranges, [.. ranges.Take(givenRanges)]);
         var all = new List<EffectiveValue>();
         foreach (KeySpec key in ScenarioSchema.Keys)
         {
@@ -29,6 +30,9 @@ public sealed class EffectiveScenario
 
     /// <summary>All values, in the order of the schema.</summary>
     public IReadOnlyList<EffectiveValue> Values { get; }
+
+    /// <summary>Ranges that files gave.</summary>
+    internal IReadOnlyList<RangedKey> GivenRanges { get; }
 
     /// <summary>The guesses with their ranges.</summary>
     public IReadOnlyList<GuessedKey> Guesses =>
@@ -45,7 +49,7 @@ public sealed class EffectiveScenario
         {
             si = read ?? given.Value.Si;
             Choice? word = ValueReader.FindChoice(key, given.Text);
-            RangedKey? doubted = word is not null && !double.IsNaN(word.Low) && key.Kind != QuantityKind.Choice
+            RangedKey? doubted = GivenRanges.FirstOrDefault(r => r.Key == key) is RangedKey range ? range : word is not null && !double.IsNaN(word.Low) && key.Kind != QuantityKind.Choice
                 ? new(key, word.Low, word.High)
                 : _ranges.FirstOrDefault(r => r.Key == key);
             all.Add(new(

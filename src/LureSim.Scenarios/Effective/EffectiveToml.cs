@@ -1,6 +1,9 @@
+using System.Globalization;
 using System.Text;
 using LureSim.Scenarios.Keys;
+using LureSim.Scenarios.Mapping;
 using LureSim.Scenarios.Quantities;
+using LureSim.Scenarios.Reading;
 
 namespace LureSim.Scenarios.Effective;
 
@@ -26,7 +29,19 @@ internal static class EffectiveToml
             Append(text, value, table);
         }
 
+        AppendRanges(text, scenario.GivenRanges);
         return text.ToString();
+    }
+
+    // Exact to the last bit, so that the file reads back to the same bands too.
+    private static void AppendRanges(StringBuilder text, IReadOnlyList<RangedKey> ranges)
+    {
+        text.Append(ranges.Count > 0 ? $"\n[{RangeReader.Name}]\n" : "");
+        foreach (RangedKey range in ranges)
+        {
+            QuantityKind kind = range.Key.Kind;
+            text.Append(CultureInfo.InvariantCulture, $"\"{range.Key.Path}\" = \"{Quantity.Format(range.Low, kind)} to {Quantity.Format(range.High, kind)}\"\n");
+        }
     }
 
     private static void Append(StringBuilder text, EffectiveValue value, string table)

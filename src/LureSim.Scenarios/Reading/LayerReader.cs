@@ -35,6 +35,9 @@ internal sealed class LayerReader
     /// <summary>Place of the header of every table that was seen, for keys that are missing in it.</summary>
     public Dictionary<string, Place> TablePlaces { get; init; } = [];
 
+    /// <summary>Ranges that files give for values.</summary>
+    public List<GivenRange> Ranges { get; init; } = [];
+
     /// <summary>True when a file could not be read at all: keys that seem to be missing may stand there.</summary>
     public bool Broken { get; private set; }
 
@@ -140,6 +143,12 @@ internal sealed class LayerReader
 
     private void ApplyMember(string path, Place place, Node value, string directory, int layer)
     {
+        if (RangeReader.IsTable(path))
+        {
+            RangeReader.Read(path, value, layer, Ranges, _faults);
+            return;
+        }
+
         KeySpec? key = ScenarioSchema.Find(path);
         if (key is not null && !(value.Kind == NodeKind.Table && ScenarioSchema.HasKeysBelow(path)))
         {
@@ -228,6 +237,7 @@ internal sealed class LayerReader
     private void Set(Entry entry)
     {
         Entries[entry.Key.Index] = entry;
+        Ranges.RemoveAll(r => r.FallsWith(entry));
         if (entry.Key.Group.Length == 0)
         {
             return;

@@ -1,4 +1,5 @@
 using LureSim.Model.Reels;
+using LureSim.Reports.Bend;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Cast;
 using LureSim.Reports.Doubt;
@@ -49,6 +50,9 @@ internal static class StoredCharts
         ("cast_across", typeof(CastAcrossChart), () => CastAcrossChart.Build(MadeUpCast.Across())),
         ("cast_across_holes", typeof(CastAcrossChart), () => CastAcrossChart.Build(Holes())),
         ("cast_match", typeof(MatchChart), () => MatchChart.Build(Match())),
+        ("bend_curve", typeof(BendCurve), () => BendCurve.Build(MadeUpBend.Report(odd: false), Shown.Both)),
+        ("bend_curve_odd", typeof(BendCurve), () => BendCurve.Build(MadeUpBend.Report(odd: true), new(UnitChoice.Trade))),
+        ("bend_shapes", typeof(BendShapes), () => BendShapes.Build(MadeUpBend.Report(odd: false), Shown.Both)),
         ("trim_side", typeof(TrimView), () => TrimView.Build("Made up", MadeUpTrim.Result(), Shown.Both)),
         ("trim_side_trade", typeof(TrimView), () => TrimView.Build("Made up", MadeUpTrim.Result(), new(UnitChoice.Trade))),
         ("trim_righting_trade", typeof(TrimRighting), () => TrimRighting.Build("Made up", MadeUpTrim.Result(), new(UnitChoice.Trade))),
