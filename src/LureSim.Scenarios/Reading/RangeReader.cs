@@ -45,7 +45,7 @@ internal static class RangeReader
         {
             if ((ScenarioSchema.Find(prefix + name) ?? ScenarioSchema.Find(name)) is not KeySpec key)
             {
-                string near = ScenarioSchema.NearestTo(prefix + name) is string known ? $"; nearest known key: {known}" : "";
+                string near = KeyHint.Meant(prefix + name) is string known ? $"; did you mean {known}?" : "";
                 faults.Add(place, $"{path}.{name}", $"a range of what? A key in quotes is due, for example \"rod.mass\"{near}");
             }
             else if (Ends(key, value, out double low, out double high) is string fault)
