@@ -105,7 +105,7 @@ internal static class UnitSpelling
     }
 
     // "lb braid" begins with a unit.
-    private static string? FirstWord(string unit, Dictionary<string, string> known) => 
+    private static string? FirstWord(string unit, Dictionary<string, string> known) =>
         !unit.Any(char.IsAsciiDigit) && unit.Split(' ')[0] is { Length: > 0 } word && known.ContainsKey(word) ? word : null;
 
     // "-lb." is "lb", "cm^2" is "cm2", "N*m" is "N m", "in / turn" is "in/turn".

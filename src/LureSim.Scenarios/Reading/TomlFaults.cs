@@ -28,9 +28,10 @@ internal static partial class TomlFaults
         {
             string key = open.Groups["key"].Value, value = open.Groups["value"].Value, name = key.Replace(' ', '_');
             string full = table.Length == 0 ? name : $"{table}.{name}";
-            string text = Text(full, value);
-            return key.Contains(' ', StringComparison.Ordinal) ? $"a key is one word; write {(name.StartsWith(table + '_', StringComparison.Ordinal) ? name[(table.Length + 1)..] : name)} = {text}"
-                : $"an equals sign stands between a key and its value; write {key} = {text}";
+            bool repeats = name.StartsWith(table + '_', StringComparison.Ordinal);
+            return key.Contains(' ', StringComparison.Ordinal)
+                ? $"a key is one word; {Write(repeats ? name[(table.Length + 1)..] : name, ScenarioSchema.Find(repeats ? $"{table}.{name[(table.Length + 1)..]}" : full), value)}"
+                : $"an equals sign stands between a key and its value; {Write(key, ScenarioSchema.Find(full), value)}";
         }
 
         return TableOf(line) is string bare ? $"the name of a table stands in brackets, alone on its line; write [{bare}]" : $"this line cannot be read; {Grammar}";
@@ -62,8 +63,7 @@ internal static partial class TomlFaults
             : bare[0] is '\u201C' or '\u201D' or '\u201E' or '\u2018' or '\u00AB' ? "the quotes must be straight"
             : InQuotes;
         bool broken = !whole.Success || rest.Length == 0 || (rest.AsSpan().ContainsAny('"', '\'') && !Second().IsMatch(rest));
-        string text = broken ? Text(path, bare) : whole.Value;
-        return $"{why}; write {key} = {text}";
+        return broken ? $"{why}; {Write(key, ScenarioSchema.Find(path), bare)}" : $"{why}; write {key} = {whole.Value}";
     }
 
     /// <summary>Message for a list, or null where it can be read.</summary>
@@ -83,14 +83,14 @@ internal static partial class TomlFaults
         KeySpec? known = ScenarioSchema.Find(path);
         if (known is not null && known.Kind != QuantityKind.List)
         {
-            return $"a value in quotes is due, no list; write {key} = {Text(known, list.Trim('[', ']', '{', '}', ' ', '\n'))}";
+            return $"this list cannot be read; {Write(key, known, list.Trim('[', ']', '{', '}', ' ', '\n'))}";
         }
 
         if (BareItem().Match(list) is { Success: true } item)
         {
             offset = item.Groups["value"].Index;
             string name = item.Groups["name"].Value;
-            return $"{InQuotes}; write {name} = {Text(known?.Items.FirstOrDefault(c => c.Name == name), item.Groups["value"].Value.Trim())}";
+            return $"{InQuotes}; {Write(name, known?.Items.FirstOrDefault(c => c.Name == name), item.Groups["value"].Value.Trim())}";
         }
 
         if (NoComma().Match(list) is { Success: true } gap)
@@ -104,10 +104,12 @@ internal static partial class TomlFaults
             : $"this list cannot be read; it is written {key} = [{{ x = \"20 mm\" }}, {{ x = \"-40 mm\" }}]";
     }
 
-    private static string Text(string path, string bare) => Text(ScenarioSchema.Find(path), bare);
+    // What to write, or what is due where nothing that was typed can be read.
+    private static string Write(string name, KeySpec? key, string bare) =>
+        Text(key, bare) is string text ? $"write {Shown(name)} = {text}" : EntryReader.ShortMeaning(key!);
 
     // The value as it must be typed: units in letters, so that no mark needs a backslash.
-    private static string Text(KeySpec? key, string bare)
+    private static string? Text(KeySpec? key, string bare)
     {
         string plain = QuoteMarks.Straighten(bare), inner = plain.Trim('"', '\'', ' ', '=', ':', '\u00AB', '\u00BB');
         if (key?.Kind == QuantityKind.Flag && Synonyms.FlagOf(inner) is string flag)
@@ -118,12 +120,17 @@ internal static partial class TomlFaults
         string[] tries = [FeetInches.Respelled(plain), FeetInches.Respelled(plain.Trim().TrimStart('"', '\'')), FeetInches.Respelled(plain.Trim('"', ' ')), FeetInches.Respelled(inner), inner, inner.TrimEnd(',', ';'), FeetInches.Respelled(inner.Replace('\\', '\''))];
         string? read = key is null ? null : tries.FirstOrDefault(t => t.Length > 0 && !t.Contains('"', StringComparison.Ordinal) && ValueReader.Reads(key, t))
             ?? Suggestion.Of(key, inner).FirstOrDefault();
-        return $"\"{Shown(read ?? inner.Replace('\\', '/').Replace('"', '\''))}\"";
+        bool any = key is null || key.Kind is QuantityKind.Text or QuantityKind.List;
+        return read is null && !any ? null : $"\"{Shown(read ?? inner.Replace('\\', '/').Replace('"', '\''))}\"";
     }
 
     private static int Count(string text, char mark) => text.Count(c => c == mark);
 
-    private static string Shown(string text) => text.Length <= LongestShown ? text : $"{text[..LongestShown]}...";
+    private static string Shown(string text)
+    {
+        string line = text.ReplaceLineEndings(" ");
+        return line.Length <= LongestShown ? line : $"{line[..LongestShown]}...";
+    }
 
     [GeneratedRegex(@"^[/;%*!\- ]+")]
     private static partial Regex Marks();

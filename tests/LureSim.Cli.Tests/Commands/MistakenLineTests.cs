@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using LureSim.Cli.Tests.Support;
 
 namespace LureSim.Cli.Tests.Commands;
 
@@ -63,7 +64,7 @@ public sealed class MistakenLineTests : IDisposable
     {
         Session session = Session.Run(Words(typed));
         Assert.Equal((ExitCode.Done, ""), (session.Exit, session.Error));
-        Assert.Contains("luresim cast <file>", session.Out, StringComparison.Ordinal);
+        Assert.Contains(" cast <file>", session.Out, StringComparison.Ordinal);
         Assert.Contains("--match", session.Out, StringComparison.Ordinal);
     }
 
