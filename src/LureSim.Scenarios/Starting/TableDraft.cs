@@ -1,6 +1,5 @@
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Parts;
-using LureSim.Scenarios.Quantities;
 
 namespace LureSim.Scenarios.Starting;
 

@@ -127,7 +127,7 @@ public static class StartStudy
         ? $"a lure of the kind {plan.Kind} rests {Angle(promised)}, but with this mass, length and hooks its ballast brings it no nearer than {Angle(trim.Rest.TrimRad)}; other hooks or another length are due"
         : "this lure would lie over on its side; lighter hooks or another mass and length are due";
 
-    private static IReadOnlyList<string> Remarks(StartPlan plan, TrimResult trim)
+    private static List<string> Remarks(StartPlan plan, TrimResult trim)
     {
         var remarks = new List<string>(plan.Remarks);
         double under = trim.Rest.DisplacedVolumeM3 / trim.Rest.HullVolumeM3;
