@@ -59,7 +59,7 @@ public class OverrideTests
     [InlineData("lure.hooks[1].y=1 mm", "--set lure.hooks[1].y=1 mm: lure.hooks[1].y: unknown key; allowed: type, size, x, z, mass, drag_area, drag_area_along, feather_area, density")]
     [InlineData("lure.hooks=[{", "--set lure.hooks=[{: the value cannot be read; a list is written [{ x = \"1 mm\" }], a text in quotes")]
     [InlineData("retrieve.cadence=9 /s", "--set retrieve.cadence=9 /s: retrieve.cadence: \"9 /s\" is out of range; allowed: 0.3 to 6 /s")]
-    [InlineData("rod=none.toml", "--set rod=none.toml: rod: \"none.toml\": there is no such file; files are looked for beside the one that names them")]
+    [InlineData("rod=none.toml", "--set rod=none.toml: rod: \"none.toml\": there is no such file; files are looked for beside the one that names them; luresim list rods shows the parts that come with the program")]
     public void A_bad_override_is_named(string given, string expected)
     {
         string[] errors = Texts.Errors(Hooked, given);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using LureSim.Reports.Kit.Json;
@@ -22,12 +23,12 @@ public static class ListText
             text.Append('\n');
         }
 
-        text.Append($"Typed as: {list.Typed}\n");
+        text.Append(CultureInfo.InvariantCulture, $"Typed as: {list.Typed}\n");
         if (PartLibrary.In(list.Name).FirstOrDefault() is Part part)
         {
-            text.Append($"In a scenario: {part.Folder.Table} = \"{part.Name}\"\n");
-            text.Append($"The file of a part, to copy and change: luresim list {part.Folder.Name}/{part.Name} > my-{part.Folder.Table}.toml\n");
-            text.Append($"All lie in {PartLibrary.Place}/{part.Folder.Name}\n");
+            text.Append(CultureInfo.InvariantCulture, $"In a scenario: {part.Folder.Table} = \"{part.Name}\"\n");
+            text.Append(CultureInfo.InvariantCulture, $"The file of a part, to copy and change: luresim list {part.Folder.Name}/{part.Name} > my-{part.Folder.Table}.toml\n");
+            text.Append(CultureInfo.InvariantCulture, $"All lie in {PartLibrary.Place}/{part.Folder.Name}\n");
         }
 
         return text.ToString();

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using LureSim.Reports.Kit.Text;
 using LureSim.Scenarios.Effective;
@@ -20,7 +21,7 @@ public static class StartText
     {
         ArgumentNullException.ThrowIfNull(start);
         var text = new StringBuilder();
-        text.Append($"Wrote {file}: {start.Plan.Title}\n\n");
+        text.Append(CultureInfo.InvariantCulture, $"Wrote {file}: {start.Plan.Title}\n\n");
         double under = start.Trim.Rest.DisplacedVolumeM3 / start.Trim.Rest.HullVolumeM3;
         text.AppendWrapped($"The lure should rest {StartStudy.Angle(start.Trim.Rest.TrimRad)} in still water, {Trade.Fixed(100.0 * under, 0)} % of its body under water.");
         foreach (string remark in start.Remarks)

@@ -12,7 +12,7 @@ public class StartReaderTests
         StartPlan plan = Plan(new() { Words = "walker", Mass = "1/2 oz", Rod = "7 ft medium-heavy fast", Line = "30 lb braid", Leader = "15 in nylon" });
         string text = plan.Toml(plan.BallastXM);
         Assert.All(
-            (string[])["mass_with_hooks = \"1/2 oz\"\n", "length = \"7 ft\"\n", "power = \"medium-heavy\"\n", "label = \"30 lb\"\n", "length = \"15 in\"\n", "material = \"nylon\"\n"],
+            (string[])["mass_with_hooks = \"1/2 oz\"\n", "length = \"7 ft\"\n", "power = \"medium-heavy\" ", "label = \"30 lb\"\n", "length = \"15 in\"\n", "material = \"nylon\"\n"],
             line => Assert.Contains('\n' + line, text, StringComparison.Ordinal));
         Assert.All(plan.Guesses, g => Assert.Contains(text.Split('\n'), l => l.StartsWith(g.Key.Split('.')[1] + " = ", StringComparison.Ordinal) && l.Contains("# guess; ", StringComparison.Ordinal)));
         Assert.DoesNotContain(plan.Guesses, g => g.Key is "rod.length" or "line.label" or "leader.length" or "lure.mass_with_hooks");
