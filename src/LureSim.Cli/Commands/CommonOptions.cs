@@ -9,6 +9,8 @@ namespace LureSim.Cli.Commands;
 /// <summary>The argument and options that every command takes.</summary>
 public sealed class CommonOptions
 {
+    private static readonly string[] UnitNames = [.. Enum.GetNames<UnitChoice>().Select(n => n.ToLowerInvariant())];
+
     /// <summary>Scenario file.</summary>
     public Argument<string> File { get; } = new("file") { Description = "Scenario file (TOML)." };
 
@@ -56,7 +58,13 @@ public sealed class CommonOptions
         command.Add(File);
         command.Add(Set);
         Plots.AcceptOnlyFromAmong("svg", "png", "both", "none");
-        Units.AcceptOnlyFromAmong("trade", "metric", "both");
+        Units.Validators.Add(result =>
+        {
+            if (result.Tokens is [var given] && Array.IndexOf(UnitNames, given.Value) < 0)
+            {
+                result.AddError($"--units: '{given.Value}' is none of its words; say {UnitNames[0]}, {UnitNames[1]} or {UnitNames[2]}");
+            }
+        });
         foreach (Option option in (Option[])[Out, Json, Plots, Units, Quiet])
         {
             command.Add(option);

@@ -30,7 +30,7 @@ public static class MapFiles
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
         if (plots != PlotFormat.None && result.Grid.IsWhole)
         {
-            ChartFiles.Add(folder, [CadenceMap.Build(result, MapText.Headline(result), notes.Shown)], plots);
+            ChartFiles.Add(folder, [CadenceMap.Build(result, MapText.Headline(result, notes.Shown), notes.Shown)], plots);
         }
 
         folder.Commit();

@@ -28,12 +28,12 @@ public static class RetrieveFiles
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
         if (plots != PlotFormat.None)
         {
-            ChartFiles.Add(folder, RetrieveCharts.All(result), plots);
+            ChartFiles.Add(folder, RetrieveCharts.All(result, notes.Shown), plots);
         }
 
         if (doubt is not null)
         {
-            DoubtFiles.Add(folder, doubt, plots);
+            DoubtFiles.Add(folder, doubt, plots, notes.Shown);
         }
 
         folder.Commit();

@@ -19,9 +19,7 @@ public sealed record Shown(UnitChoice Choice)
     {
         ShownUnit[] units = Units(quantity, si);
         double least = units.Max(u => u.LeastSi);
-        return si != 0.0 && units.Any(u => u.Digits(si) == "0")
-            ? "less than " + Joined(units, u => u.Text(least))
-            : Joined(units, u => u.Text(si));
+        return Tells(quantity, si) ? Joined(units, u => u.Text(si)) : "less than " + Joined(units, u => u.Text(least));
     }
 
     /// <summary>A range: "7.5 to 9.4 in (19 to 24 cm)".</summary>
@@ -31,6 +29,21 @@ public sealed record Shown(UnitChoice Choice)
     /// <param name="between">Word between them.</param>
     public string Range(ShownQuantity quantity, double low, double high, string between = "to") =>
         Joined(Units(quantity, Math.Max(Math.Abs(low), Math.Abs(high))), u => $"{u.Digits(low)} {between} {u.Text(high)}");
+
+    /// <summary>Whether none of the values is lost in rounding.</summary>
+    /// <param name="quantity">What they are.</param>
+    /// <param name="si">Values in SI, finite, at least one.</param>
+    public bool Tells(ShownQuantity quantity, params double[] si) =>
+        Array.TrueForAll(Units(quantity, si.Max(Math.Abs)), u => si.All(v => v == 0.0 || u.Digits(v) != "0"));
+
+    /// <summary>Several values: "0.5, 1.0 ft/s (0.15, 0.30 m/s)".</summary>
+    /// <param name="quantity">What they are.</param>
+    /// <param name="si">Values in SI, finite, at least one.</param>
+    public string List(ShownQuantity quantity, IReadOnlyList<double> si)
+    {
+        ArgumentNullException.ThrowIfNull(si);
+        return Joined(Units(quantity, si.Max(Math.Abs)), u => $"{string.Join(", ", si.Select(u.Digits))} {u.Name}");
+    }
 
     /// <summary>A length of the lure's size.</summary>
     /// <param name="m">Length, m.</param>
@@ -79,14 +92,20 @@ public sealed record Shown(UnitChoice Choice)
     /// <param name="name">Words.</param>
     /// <param name="quantity">What the value is.</param>
     /// <param name="si">Value in SI, finite.</param>
-    internal TableRow Row(string name, ShownQuantity quantity, double si)
+    internal TableRow Row(string name, ShownQuantity quantity, double si) =>
+        Tells(quantity, si) ? Row(name, quantity, si, u => u.Text(si)) : new(name, Text(quantity, si), string.Empty);
+
+    /// <summary>A row of a table with words of its own.</summary>
+    /// <param name="name">Words.</param>
+    /// <param name="quantity">What the values are.</param>
+    /// <param name="largestSi">Largest size told, SI.</param>
+    /// <param name="text">Tells them in a unit.</param>
+    internal TableRow Row(string name, ShownQuantity quantity, double largestSi, Func<ShownUnit, string> text)
     {
-        ShownUnit[] units = Units(quantity, si);
-        return si != 0.0 && units.Any(u => u.Digits(si) == "0")
-            ? new(name, Text(quantity, si), string.Empty)
-            : new(name, units[0].Text(si), units.Length > 1 ? units[1].Text(si) : string.Empty);
+        ShownUnit[] units = Units(quantity, largestSi);
+        return new(name, text(units[0]), units.Length > 1 ? text(units[1]) : string.Empty);
     }
 
-    private static string Joined(ShownUnit[] units, Func<ShownUnit, string> text) =>
+    internal static string Joined(ShownUnit[] units, Func<ShownUnit, string> text) =>
         units.Length == 1 ? text(units[0]) : $"{text(units[0])} ({text(units[1])})";
 }

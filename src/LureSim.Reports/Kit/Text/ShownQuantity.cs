@@ -30,6 +30,9 @@ public enum ShownQuantity
     /// <summary>Volume, SI m3: in3; cm3.</summary>
     Volume,
 
+    /// <summary>A pull over a time, SI N s: oz s; g s.</summary>
+    Impulse,
+
     /// <summary>A number per length, SI 1/m: 1/ft; 1/m.</summary>
     PerDistance,
 }

@@ -19,13 +19,13 @@ public sealed record ShownUnit(string Name, double Si, int MostPlaces)
 
     /// <summary>The number with its unit.</summary>
     /// <param name="si">Value in SI, finite.</param>
-    public string Text(double si) => $"{Digits(si)} {Name}";
+    public string Text(double si) => Name.Length == 0 ? Digits(si) : $"{Digits(si)} {Name}";
 
-    /// <summary>Decimals of a column of numbers: the largest gets three digits, the others as many decimals.</summary>
+    /// <summary>Decimals of a column of numbers: none where the largest has three digits without, one from 1 on, else two.</summary>
     /// <param name="largestSi">Largest size in the column, SI, finite.</param>
     public int Places(double largestSi)
     {
         double largest = Of(Math.Abs(largestSi));
-        return largest == 0.0 ? 0 : Math.Clamp(2 - (int)Math.Floor(Math.Log10(largest)), 0, MostPlaces);
+        return largest == 0.0 ? 0 : Math.Min(largest >= 100.0 ? 0 : largest >= 1.0 ? 1 : 2, MostPlaces);
     }
 }

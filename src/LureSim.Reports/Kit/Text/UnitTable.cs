@@ -3,7 +3,10 @@ namespace LureSim.Reports.Kit.Text;
 /// <summary>The units of every quantity in either family, by exact definitions (NIST Handbook 44, appendix C; standard gravity by CGPM 1901).</summary>
 internal static class UnitTable
 {
-    private const double FootM = 0.3048, InchM = 0.0254, PoundKg = 0.45359237, MileM = 1609.344, GravityMS2 = 9.80665, HourS = 3600.0;
+    /// <summary>Foot and inch, m; pound, kg.</summary>
+    public const double FootM = 0.3048, InchM = 0.0254, PoundKg = 0.45359237;
+
+    private const double MileM = 1609.344, GravityMS2 = 9.80665, HourS = 3600.0;
 
     // At this reach the wrist would hold the weight: about where the hand that pulls a rod sees its load (a choice of words, not of physics).
     private const double ReachTradeM = 16.0 * InchM, ReachMetricM = 0.40;
@@ -23,6 +26,7 @@ internal static class UnitTable
         [ShownQuantity.Mass] = (new(new("oz", PoundKg / 16.0, 2), new("lb", PoundKg, 1), PoundKg), new(new("g", 1e-3, 1), new("kg", 1.0, 2), 1.0)),
         [ShownQuantity.Energy] = (new(new("ft-lb", FootM * PoundKg * GravityMS2, 1)), new(new("J", 1.0, 1))),
         [ShownQuantity.Volume] = (new(new("in3", InchM * InchM * InchM, 2)), new(new("cm3", 1e-6, 1))),
+        [ShownQuantity.Impulse] = (new(new("oz s", PoundKg / 16.0 * GravityMS2, 2)), new(new("g s", 1e-3 * GravityMS2, 1))),
         [ShownQuantity.PerDistance] = (new(new("1/ft", 1.0 / FootM, 2)), new(new("1/m", 1.0, 2))),
     };
 
