@@ -23,9 +23,9 @@ public static class PoolSwingChart
         ShownUnit unit = shown.Unit(ShownQuantity.Size, Math.Abs(pool.Heave.Release));
         Panel[] all =
         [
-            .. pool.Roll.Trace.Count == 0 ? [] : new[] { new Panel(pool.Roll, "Let go heeled", "Roll, deg", 1.0, ChartStyle.Vermilion) },
-            new Panel(pool.Heave, "Let go pressed down", $"Heave, {unit.Name}", 1.0 / unit.Si, ChartStyle.Ink),
-            new Panel(pool.Pitch, "Let go with the nose pressed down", "Pitch, deg", 1.0, ChartStyle.Blue),
+            .. pool.Roll.Trace.Count == 0 ? [] : new[] { new Panel(pool.Roll, "Let go heeled", "Roll, deg", 1.0, Looks.Lure.Color) },
+            new Panel(pool.Heave, "Let go pressed down", $"Heave, {unit.Name}", 1.0 / unit.Si, Looks.Lure.Color),
+            new Panel(pool.Pitch, "Let go with the nose pressed down", "Pitch, deg", 1.0, Looks.Lure.Color),
         ];
         int height = (int)(Rest + (PanelHeight * all.Length));
         PlotModel model = ChartStyle.NewModel(Message(pool), title);

@@ -33,18 +33,18 @@ public static class PoolTowChart
                 ChartStyle.NewAxis(AxisPosition.Left, "Trim, deg", low - room, high + room),
             ]);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, $"Speed of the tow, {unit.Name}", 0.0, 1.08 * speed[^1]));
-        panels.Line(0, speed, sheer, ChartStyle.Green);
-        panels.Line(1, speed, trim, ChartStyle.Blue);
-        Dots(panels, 0, speed, sheer, ChartStyle.Green);
-        Dots(panels, 1, speed, trim, ChartStyle.Blue);
+        panels.Line(0, speed, sheer, Looks.Lure.Color);
+        panels.Line(1, speed, trim, Looks.Lure.Color);
+        Dots(panels, 0, speed, sheer, Looks.Lure.Color);
+        Dots(panels, 1, speed, trim, Looks.Lure.Color);
         panels.Level(1, pool.RestTrimDeg, ChartStyle.Grey);
         foreach (TowRow row in pool.Tow.Where(t => t.Course is not (TowCourse.Straight or TowCourse.Sheers)))
         {
             panels.Words(0, unit.Of(row.SpeedMS), 0.93 * most, PoolFigures.Name(row.Course), OxyColors.White);
         }
 
-        panels.Header(0, "Angle between axis and line, from above", new HeaderEntry("mean over the end of the tow", ChartStyle.Green));
-        panels.Header(1, "Nose up", new HeaderEntry("towed", ChartStyle.Blue), new HeaderEntry("at rest", ChartStyle.Grey));
+        panels.Header(0, "Angle between axis and line, from above", new HeaderEntry("mean over the end of the tow", Looks.Lure.Color));
+        panels.Header(1, "Nose up", new HeaderEntry("towed", Looks.Lure.Color), new HeaderEntry("at rest", ChartStyle.Grey));
         return new Chart("pool_tow", model, Height: Height);
     }
 

@@ -76,8 +76,8 @@ internal sealed class AttitudeCell(PlotModel model, AttitudeFrame frame, double 
         double z = at.Pose.HeightM;
         Polygon(frame.Body.FromSide(at.Pose).Select(p => SideAt(p.X, z + p.Y)), Back);
         Vec3 nose = frame.Body.Nose(at.Pose), tie = frame.Body.Tie(at.Pose);
-        Stroke([SideAt(nose.X, z + nose.Z), SideAt(nose.X, 0.0)], ChartStyle.Green, 5.0);
-        Stroke([.. frame.LineEnd(at).Select(p => SideAt(p.X, p.Y))], ChartStyle.Blue, ChartStyle.LineWidth);
+        Stroke([SideAt(nose.X, z + nose.Z), SideAt(nose.X, 0.0)], Looks.Lure.Color, 5.0);
+        Stroke([.. frame.LineEnd(at).Select(p => SideAt(p.X, p.Y))], Looks.Line.Color, ChartStyle.LineWidth);
         Dot(SideAt(0.0, z), ChartStyle.Vermilion);
         Dot(SideAt(tie.X, z + tie.Z), ChartStyle.Ink);
     }
@@ -100,7 +100,7 @@ internal sealed class AttitudeCell(PlotModel model, AttitudeFrame frame, double 
 
     private void Box(double from, double to, double water)
     {
-        model.Annotations.Add(Rectangle(from, to, water, ChartStyle.Faint(ChartStyle.Sky, 0.35), OxyColors.Transparent));
+        model.Annotations.Add(Rectangle(from, to, water, Looks.Water, OxyColors.Transparent));
         model.Annotations.Add(Rectangle(from, to, Bottom + frame.DrawHeight, OxyColors.Transparent, ChartStyle.Grey));
     }
 

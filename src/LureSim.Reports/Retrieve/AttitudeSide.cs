@@ -51,8 +51,8 @@ public static class AttitudeSide
     private static HeaderEntry[] Legend(IReadOnlyList<LureInstant> instants) =>
     [
         new("line tie", ChartStyle.Ink, Swatch.Dot), new("centre of gravity", ChartStyle.Vermilion, Swatch.Dot),
-        .. instants.Any(i => i.Line is not null) ? new HeaderEntry[] { new("line", ChartStyle.Blue) } : [],
-        new("nose to water", ChartStyle.Green), new("back", AttitudeCell.Back, Swatch.Box),
+        .. instants.Any(i => i.Line is not null) ? new HeaderEntry[] { new("line", Looks.Line.Color) } : [],
+        new("nose to water", Looks.Lure.Color), new("back", AttitudeCell.Back, Swatch.Box),
     ];
 
     private static double Left(int column) => Rim + (column * (AttitudeCell.Width + Gutter));

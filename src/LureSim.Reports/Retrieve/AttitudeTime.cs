@@ -56,15 +56,15 @@ public static class AttitudeTime
         ValueList<double> pitch = result.Series["pitch_deg"], roll = result.Series["roll_deg"];
         return
         [
-            new($"{Trade.Capital(words.Pitches)}, nose up positive", "Pitch, deg", pitch, pitch[0], "at rest", ChartStyle.Blue, LeastDeg),
-            new($"{Trade.Capital(words.Rolls)}, left side up positive", "Roll, deg", roll, roll[0], "at rest", ChartStyle.Vermilion, LeastDeg),
+            new($"{Trade.Capital(words.Pitches)}, nose up positive", "Pitch, deg", pitch, pitch[0], "at rest", Looks.Lure.Color, LeastDeg),
+            new($"{Trade.Capital(words.Rolls)}, left side up positive", "Roll, deg", roll, roll[0], "at rest", Looks.Lure.Color, LeastDeg),
         ];
     }
 
     private static Row[] Walk(RetrieveResult result, AttitudeWords words, ShownUnit unit) =>
     [
-        new("Heading off the line, nose to its left positive", "Heading, deg", result.Series["heading_off_line_deg"], 0.0, "points at the rod", ChartStyle.Green, LeastDeg),
-        new(Trade.Capital(words.Under), $"Nose, {unit.Name}", [.. result.Series["nose_z_m"].Select(unit.Of)], 0.0, "water", ChartStyle.Ink, unit.Of(LeastM)),
+        new("Heading off the line, nose to its left positive", "Heading, deg", result.Series["heading_off_line_deg"], 0.0, "points at the rod", Looks.Lure.Color, LeastDeg),
+        new(Trade.Capital(words.Under), $"Nose, {unit.Name}", [.. result.Series["nose_z_m"].Select(unit.Of)], 0.0, "water", Looks.Lure.Color, unit.Of(LeastM)),
     ];
 
     private static ShownUnit NoseUnit(RetrieveResult result, TwitchWindow window, Shown shown)
@@ -113,7 +113,7 @@ public static class AttitudeTime
     {
         YAxisKey = Panels.Key(panel),
         MaximumY = 0.0,
-        Fill = ChartStyle.Faint(ChartStyle.Sky, 0.35),
+        Fill = Looks.Water,
         Layer = AnnotationLayer.BelowSeries,
     });
 

@@ -36,10 +36,10 @@ public static class Loads
         ]);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Time, s", time[0], time[^1]));
         ShadeWarmUp(panels, result, time);
-        Draw(panels, 0, time, s["tip_tension_N"], tension, ChartStyle.Vermilion, ChartStyle.LineWidth);
-        Draw(panels, 0, time, s["nose_tension_N"], tension, ChartStyle.Blue, 2.5);
-        Draw(panels, 1, time, s["line_drag_N"], drag, ChartStyle.Green, 2.5);
-        panels.Header(0, "Pull of the line", new("at the rod tip", ChartStyle.Vermilion), new("at the nose", ChartStyle.Blue), new(WarmUpWords(s, pull, shown.OneFamily), WarmUp, Swatch.Box));
+        Draw(panels, 0, time, s["tip_tension_N"], tension, Looks.TipPull.Color, ChartStyle.LineWidth);
+        Draw(panels, 0, time, s["nose_tension_N"], tension, Looks.NosePull.Color, 2.5);
+        Draw(panels, 1, time, s["line_drag_N"], drag, Looks.LineDrag.Color, 2.5);
+        panels.Header(0, "Pull of the line", new("at the rod tip", Looks.TipPull.Color), new("at the nose", Looks.NosePull.Color), new(WarmUpWords(s, pull, shown.OneFamily), WarmUp, Swatch.Box));
         panels.Header(1, "Drag of water and air on the line");
         return new Chart("loads", model, Height: Height);
     }

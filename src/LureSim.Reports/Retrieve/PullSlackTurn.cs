@@ -43,15 +43,15 @@ public static class PullSlackTurn
         ShadeSlack(panels, window, time, tension);
         NameSlack(panels, window, time, loadShown, tension, heading);
 
-        Draw(panels, 0, window, time, tipShown, ChartStyle.Vermilion);
-        panels.Line(0, time[window.From..window.To], rigidShown[window.From..window.To], ChartStyle.Ink, ChartStyle.LineWidth, LineStyle.Dash);
-        panels.Header(0, TipWords(stroke, tip, shown.OneFamily), new("rod tip", ChartStyle.Vermilion), new("hand", ChartStyle.Ink, Swatch.Dash), new("hand pulls", ChartStyle.Pull, Swatch.Box));
-        Draw(panels, 1, window, time, slackShown, ChartStyle.Ink);
-        panels.Header(1, $"Slack in the line: {shown.OneFamily.Range(ShownQuantity.Size, slack.Low, slack.High)}", new HeaderEntry("line out, less the straight way", ChartStyle.Ink));
-        Draw(panels, 2, window, time, loadShown, ChartStyle.Blue);
+        Draw(panels, 0, window, time, tipShown, Looks.Rod.Color);
+        panels.Line(0, time[window.From..window.To], rigidShown[window.From..window.To], Looks.Hand.Color, ChartStyle.LineWidth, Looks.Hand.Style);
+        panels.Header(0, TipWords(stroke, tip, shown.OneFamily), new("rod tip", Looks.Rod.Color), new("hand", ChartStyle.Ink, Swatch.Dash), new("hand pulls", ChartStyle.Pull, Swatch.Box));
+        Draw(panels, 1, window, time, slackShown, Looks.Line.Color);
+        panels.Header(1, $"Slack in the line: {shown.OneFamily.Range(ShownQuantity.Size, slack.Low, slack.High)}", new HeaderEntry("line out, less the straight way", Looks.Line.Color));
+        Draw(panels, 2, window, time, loadShown, Looks.NosePull.Color);
         panels.Header(2, PullWords(tension, window, shown.OneFamily), new HeaderEntry("line slack", Slack, Swatch.Box));
         panels.Level(3, 0, ChartStyle.Grey);
-        Draw(panels, 3, window, time, heading, ChartStyle.Green);
+        Draw(panels, 3, window, time, heading, Looks.Lure.Color);
         panels.Header(3, TurnWords(result, heading, window), new HeaderEntry("nose points at the rod", ChartStyle.Grey));
         return new Chart("pull_slack_turn", model, Height: Height);
     }

@@ -77,7 +77,7 @@ public static class SideView
             YAxisKey = Panels.Key(i),
             MinimumY = low,
             MaximumY = 0,
-            Fill = ChartStyle.Faint(ChartStyle.Sky, 0.35),
+            Fill = Looks.Water,
             Layer = AnnotationLayer.BelowSeries,
         });
         foreach (Snapshot other in shots)
@@ -86,8 +86,8 @@ public static class SideView
         }
 
         Snapshot shot = shots[i];
-        Line(panels, i, shot.Rod, unit, ChartStyle.Vermilion, 7);
-        Line(panels, i, shot.Line, unit, ChartStyle.Blue, ChartStyle.LineWidth);
+        Line(panels, i, shot.Rod, unit, Looks.Rod.Color, 7);
+        Line(panels, i, shot.Line, unit, Looks.Line.Color, ChartStyle.LineWidth);
         panels.Model.Annotations.Add(new PointAnnotation
         {
             YAxisKey = Panels.Key(i),
@@ -99,13 +99,13 @@ public static class SideView
         });
         HeaderEntry[] legend =
         [
-            new("rod", ChartStyle.Vermilion), new("line", ChartStyle.Blue),
+            new("rod", Looks.Rod.Color), new("line", Looks.Line.Color),
             new("other instants", OxyColor.FromRgb(150, 150, 150)), new("lure (not to scale)", ChartStyle.Ink, Swatch.Dot),
         ];
         panels.Model.Annotations.Add(new ScaleHeader(Panels.Key(i), Words(shot), i == 0 ? legend : []));
     }
 
-    private static void Line(Panels panels, int panel, IReadOnlyList<ValueList<double>> shape, ShownUnit unit, OxyColor color, double width) =>
+    private static void Line(Panels panels, int panel, ValueList<ValueList<double>> shape, ShownUnit unit, OxyColor color, double width) =>
         panels.Line(panel, [.. shape[0].Select(unit.Of)], [.. shape[2].Select(unit.Of)], color, width);
 
     private static string Words(Snapshot shot) =>

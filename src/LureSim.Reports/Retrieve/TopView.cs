@@ -36,7 +36,7 @@ public static class TopView
         var panels = new Panels(model, Height, [ChartStyle.NewAxis(AxisPosition.Left, $"To angler's left, {chart.Unit.Name}", frame.Bottom, frame.Top)]);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, $"Along the cast, {chart.Unit.Name}", frame.Left, frame.Right));
         panels.Line(0, chart.X(x)[window.From..window.To], chart.Y(y)[window.From..window.To], ChartStyle.Grey, 3);
-        panels.Line(0, chart.X(noseX)[window.From..window.To], chart.Y(noseY)[window.From..window.To], ChartStyle.Green, 3);
+        panels.Line(0, chart.X(noseX)[window.From..window.To], chart.Y(noseY)[window.From..window.To], ChartStyle.Ink, 3);
         for (int k = 0; k < window.Count; k++)
         {
             AddHull(model, result, body, window, k, chart);
@@ -46,7 +46,7 @@ public static class TopView
         AddScaleBar(model, frame, chart.Unit);
         panels.Header(0, "Lure to scale",
             new("nose left", Fill(true), Swatch.Box), new("nose right", Fill(false), Swatch.Box),
-            new("line tie", ChartStyle.Ink, Swatch.Dot), new("centre's path", ChartStyle.Grey), new("nose's path", ChartStyle.Green));
+            new("line tie", ChartStyle.Ink, Swatch.Dot), new("centre's path", ChartStyle.Grey), new("nose's path", ChartStyle.Ink));
         return new Chart("path_top", model, Height: Height);
     }
 
@@ -134,7 +134,7 @@ public static class TopView
             YAxisKey = Panels.Key(0),
             StartPoint = start,
             EndPoint = new DataPoint(start.X + (length * dx), start.Y + (length * dy)),
-            Color = ChartStyle.Vermilion,
+            Color = Looks.Rod.Color,
             StrokeThickness = 5,
             HeadLength = 4,
             HeadWidth = 3,

@@ -37,7 +37,7 @@ public static class TrimView
         {
             YAxisKey = Panels.Key(0),
             MaximumY = 0.0,
-            Fill = ChartStyle.Faint(ChartStyle.Sky, 0.35),
+            Fill = Looks.Water,
             Layer = AnnotationLayer.BelowSeries,
         });
         model.Annotations.Add(Outline(p, unit));

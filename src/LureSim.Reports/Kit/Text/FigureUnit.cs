@@ -12,7 +12,7 @@ internal static class FigureUnit
     private static readonly (string End, ShownQuantity? Quantity, string Name)[] Ends =
     [
         ("_per_s", null, "/s"), ("_per_m", ShownQuantity.PerDistance, ""), ("_m_s", ShownQuantity.Speed, ""), ("_rad_s", null, "rad/s"), ("_m", ShownQuantity.Size, ""),
-        ("_N", ShownQuantity.Pull, ""), ("_Nm", ShownQuantity.Torque, ""), ("_Ns", ShownQuantity.Impulse, ""), ("_J", ShownQuantity.Energy, ""), ("_kg", ShownQuantity.Mass, ""),
+        ("_N", ShownQuantity.Pull, ""), ("_Nm", ShownQuantity.Torque, ""), ("_Ns", ShownQuantity.Impulse, ""), ("_J", ShownQuantity.Energy, ""), ("_kg", ShownQuantity.Mass, ""), ("_m3", ShownQuantity.Volume, ""), ("_N_m", ShownQuantity.Stiffness, ""),
         ("_deg", null, "deg"), ("_s", null, "s"), ("_W", null, "W"), ("_Hz", null, "Hz"), ("_rpm", null, "rpm"),
     ];
 
@@ -36,7 +36,7 @@ internal static class FigureUnit
     public static string Words(string key) => key[..^(Find(key).End?.Length ?? 0)].Replace('_', ' ');
 
     private static (string? End, ShownQuantity? Quantity, string Name) Find(string key) =>
-        Ends.Where(e => key.EndsWith(e.End, StringComparison.Ordinal)).MaxBy(e => e.End.Length);
+        Ends.Where(e => key.EndsWith(e.End, StringComparison.Ordinal)).OrderBy(e => e.End.Length).LastOrDefault();
 
     private static ShownUnit Plain(string name) => new(name, 1.0, 4);
 }

@@ -33,6 +33,9 @@ public enum ShownQuantity
     /// <summary>A pull over a time, SI N s: oz s; g s.</summary>
     Impulse,
 
+    /// <summary>A pull per length, SI N/m: oz/in; g/cm.</summary>
+    Stiffness,
+
     /// <summary>A number per length, SI 1/m: 1/ft; 1/m.</summary>
     PerDistance,
 }
