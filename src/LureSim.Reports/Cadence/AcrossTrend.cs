@@ -36,8 +36,9 @@ public static class AcrossTrend
         if (own is [double rhythm] && double.IsFinite(rhythm))
         {
             string at = $"at {CadenceStory.Rate(rhythm)} twitches/s";
-            panels.Add(new($"Pull at the nose {at}", "N s per twitch", Lines(result, r => r.Own?.Median(o => o.PullImpulseNs), r => Spread(r.Own, o => o.PullImpulseNs, 1.0))));
-            panels.Add(new($"Nose travel over tip stroke {at}", "pull reach", Lines(result, r => r.Own?.Median(o => o.PullReach), r => Spread(r.Own, o => o.PullReach, 1.0))));
+            ShownUnit pull = shown.Unit(ShownQuantity.Impulse, known.Max(r => r.Own!.Median(o => o.PullImpulseNs)));
+            panels.Add(new($"Pull at the nose {at}", $"{pull.Name}, a twitch", Lines(result, r => r.Own?.Median(o => o.PullImpulseNs) / pull.Si, r => Spread(r.Own, o => o.PullImpulseNs, 1.0 / pull.Si))));
+            panels.Add(new($"Nose travel over tip stroke {at}", "1: as far as the tip", Lines(result, r => r.Own?.Median(o => o.PullReach), r => Spread(r.Own, o => o.PullReach, 1.0))));
         }
 
         return StudyLines.Build("across_trend", AcrossWords.Trend(result, shown), $"{result.Title}; bands around lines: spread over the starts", Trade.Capital(result.Keys[0].Title), panels);

@@ -1,3 +1,4 @@
+using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Text;
 using LureSim.Studies.Cadence;
 
@@ -22,7 +23,7 @@ internal static class AcrossWords
         string none = never.Length switch
         {
             0 => "",
-            1 => $"{never[0].Label} at no rhythm",
+            1 => $"{ChartStyle.Name(never[0].Label)} at no rhythm",
             _ => $"{never.Length} set-ups at no rhythm",
         };
         if (walk.Length == 0)
@@ -35,8 +36,8 @@ internal static class AcrossWords
         [
             last - first < SameEdge && walk.Length > 1
                 ? $"{Count(walk.Length, result.Cases.Count)} walk from about {CadenceStory.Rate(first)} twitches a second on"
-                : $"{walk[0].Label} walks from {CadenceStory.Rate(first)} twitches a second on",
-            .. last - first < SameEdge ? [] : new[] { $"{walk[^1].Label} only from {CadenceStory.Rate(last)}" },
+                : $"{ChartStyle.Name(walk[0].Label)} walks from {CadenceStory.Rate(first)} twitches a second on",
+            .. last - first < SameEdge ? [] : new[] { $"{ChartStyle.Name(walk[^1].Label)} only from {CadenceStory.Rate(last)}" },
             .. none.Length > 0 ? new[] { none } : [],
         ];
         return string.Join(", ", parts);
@@ -51,8 +52,8 @@ internal static class AcrossWords
         return walk.Length switch
         {
             0 => "Nothing here walks at any rhythm",
-            1 => $"Only {walk[0].Label} walks: it glides {shown.Size(Glide(walk[0]))} a twitch at its best",
-            _ => $"{walk[0].Label} glides widest at its best rhythm, {shown.Size(Glide(walk[0]))} a twitch; {walk[^1].Label} least, {shown.Size(Glide(walk[^1]))}",
+            1 => $"Only {ChartStyle.Name(walk[0].Label)} walks: it glides {shown.Size(Glide(walk[0]))} a twitch at its best",
+            _ => $"{ChartStyle.Name(walk[0].Label)} glides widest at its best rhythm, {shown.Size(Glide(walk[0]))} a twitch; {ChartStyle.Name(walk[^1].Label)} least, {shown.Size(Glide(walk[^1]))}",
         };
     }
 
@@ -68,7 +69,7 @@ internal static class AcrossWords
         }
 
         (AcrossCase from, AcrossCase to) = (walk[0], walk[^1]);
-        return $"From {from.Label} to {to.Label} the best rhythm goes from {CadenceStory.Rate(from.Result!.BestPoint!.PerS)} to {CadenceStory.Rate(to.Result!.BestPoint!.PerS)} a second, "
+        return $"From {ChartStyle.Name(from.Label)} to {ChartStyle.Name(to.Label)} the best rhythm goes from {CadenceStory.Rate(from.Result!.BestPoint!.PerS)} to {CadenceStory.Rate(to.Result!.BestPoint!.PerS)} a second, "
             + $"its glide from {shown.OneFamily.Size(Glide(from))} to {shown.OneFamily.Size(Glide(to))}";
     }
 

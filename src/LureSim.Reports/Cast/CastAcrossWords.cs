@@ -1,3 +1,4 @@
+using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Text;
 using LureSim.Studies.Cast;
 
@@ -6,6 +7,9 @@ namespace LureSim.Reports.Cast;
 /// <summary>Words of a comparison of casts, the same in text, table, picture and JSON.</summary>
 public static class CastAcrossWords
 {
+    // Nobody measures a cast closer than this.
+    private const double SameM = 0.05;
+
     /// <summary>The rule of the verdict in one sentence.</summary>
     public static string Rule { get; } =
         $"how likely {NoticeRule.FewestCasts} to {NoticeRule.MostCasts} casts with each (common practice, no source) show the gain against the scatter from cast to cast, in a test of the two means at 5 %, over all draws; "
@@ -34,11 +38,12 @@ public static class CastAcrossWords
     public static string Headline(CastAcross result, Shown shown)
     {
         ArgumentNullException.ThrowIfNull(result);
-        CastPair? most = Enumerable.Range(0, result.Cases.Count).Select(result.Against).OfType<CastPair>().MaxBy(p => Math.Abs(p.GainM));
+        CastPair? most = Enumerable.Range(0, result.Cases.Count).Select(result.Against).OfType<CastPair>()
+            .OrderByDescending(p => p.Verdict).ThenByDescending(p => Math.Abs(p.GainM)).FirstOrDefault();
         string key = result.KeyTitle.Split(',')[0];
         return most is null ? $"Distance by {key}: nothing to compare with"
-            : most.Verdict == NoticeVerdict.WillNot ? $"{Trade.Capital(key)} changes the distance by no more than you will notice: {Change(most.GainM, shown)} at most"
-            : $"{most.To} casts {Change(most.GainM, shown)} than {most.From}: {Verdict(most.Verdict)}";
+            : most.Verdict == NoticeVerdict.WillNot ? $"You will not notice the {key}: {Change(most.GainM, shown)} at most"
+            : $"{ChartStyle.Name(most.To)} casts {Change(most.GainM, shown)} than {ChartStyle.Name(most.From)}: {Verdict(most.Verdict)}";
     }
 
     /// <summary>A change of distance: "+3.3 m" as "3.3 m farther".</summary>
@@ -47,7 +52,7 @@ public static class CastAcrossWords
     public static string Change(double gainM, Shown shown)
     {
         ArgumentNullException.ThrowIfNull(shown);
-        return shown.Distance(Math.Abs(gainM)) + (gainM < 0.0 ? " shorter" : " farther");
+        return Math.Abs(gainM) < SameM ? "just as far" : shown.Distance(Math.Abs(gainM)) + (gainM < 0.0 ? " shorter" : " farther");
     }
 
     /// <summary>A gain with its sign, one decimal; no sign where it rounds to nothing.</summary>

@@ -60,8 +60,8 @@ public static class CastSpeeds
         share < 0.005 ? "no cast in 100 tangles (a guess)" : $"{Trade.Fixed(100.0 * share, 0)} of 100 casts tangle (a guess)";
 
     private static string Subtitle(CastResult result, bool revolving, Shown shown) => revolving
-        ? $"The lure leaves at {shown.Speed(result.LaunchSpeedMS)}; the spool peaks at {Trade.Rpm(result.SpoolPeakRpm)}"
-        : $"The rod tip has done its work when the line is let go, {Trade.Fixed(result.ReleaseTimeS, 2)} s after the start";
+        ? $"{result.Setup.Title}: leaves at {shown.Speed(result.LaunchSpeedMS)}; the spool peaks at {Trade.Rpm(result.SpoolPeakRpm)}"
+        : $"{result.Setup.Title}: let go {Trade.Fixed(result.ReleaseTimeS, 2)} s after the start of the swing";
 
     private static (double[] Values, string Axis, Look Look) Lowest(CastSeries s, bool revolving, Shown shown)
     {

@@ -45,7 +45,7 @@ public static class PowerTableChart
             return "No rod casts these lures without bending too far";
         }
 
-        string Of(int row) => $"{shown.Mass(table.LureKg[row])} flies farthest from {RodClass.All[table.Best(row)!.Value].Name}";
+        string Of(int row) => $"{shown.Mass(table.LureKg[row])} flies farthest off a {RodClass.All[table.Best(row)!.Value].Name} rod";
         string more = rows.Length > 1 ? $", {Of(rows[^1])}" : "";
         return $"{Of(rows[0])}{more}; {NextClass(table, rows, shown)}";
     }

@@ -18,7 +18,7 @@ public static class PowerTableText
         var text = new StringBuilder();
         double farthest = table.Cells.SelectMany(row => row).Where(c => c.Failure is null).Select(c => Math.Abs(c.DistanceMeanM)).DefaultIfEmpty(0.0).Max();
         ShownUnit unit = notes.Shown.Unit(ShownQuantity.Distance, farthest);
-        text.Append(table.Title).Append($"\nmean distance by rod power and mass of the lure with hooks, {unit.Name}\n\n");
+        text.Append(table.Title).Append("\nmean distance by rod power and mass of the lure with hooks, ").Append(unit.Name).Append("\n\n");
         text.Append(ColumnTable.Text(["lure", .. RodClass.All.Select(c => c.Name), ""], [.. table.LureKg.Select((kg, i) => Row(table, i, notes.Shown.Mass(kg), unit))])).Append('\n');
         foreach (string sentence in Sentences(table, notes.Shown))
         {

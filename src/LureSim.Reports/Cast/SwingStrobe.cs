@@ -64,8 +64,8 @@ public static class SwingStrobe
     {
         int rod = pose.TipIndex + 1;
         double[] x = [.. pose.XM.Select(unit.Of)], z = [.. pose.ZM.Select(unit.Of)];
-        panels.Line(0, x[pose.TipIndex..], z[pose.TipIndex..], Looks.Line.Solid, 2);
-        panels.Line(0, x[..rod], z[..rod], released ? Looks.Rod.Color : Faint, released ? 6 : 3);
+        panels.Line(0, x.AsSpan(pose.TipIndex), z.AsSpan(pose.TipIndex), Looks.Line.Solid, 2);
+        panels.Line(0, x.AsSpan(0, rod), z.AsSpan(0, rod), released ? Looks.Rod.Color : Faint, released ? 6 : 3);
     }
 
     private static void Lures(Panels panels, IReadOnlyList<CastPose> poses, CastPose released, double right, ShownUnit unit)

@@ -21,13 +21,14 @@ public static class DoubtChart
         ArgumentNullException.ThrowIfNull(screen);
         ArgumentNullException.ThrowIfNull(figure);
         ArgumentNullException.ThrowIfNull(guesses);
-        HeadlineFigure told = GuessBars.In(figure, shown ?? Shown.Both);
         RankedGuess[] moving = [.. screen.Ranking(figure.Key).Where(r => r.Effect.Size > 0.0)];
         if (moving.Length == 0)
         {
             return null;
         }
 
+        Band band = report[figure.Key];
+        HeadlineFigure told = GuessBars.In(figure, shown ?? Shown.Both, [band.Given, band.P10, band.P90]);
         GuessBar[] bars = [.. moving.Where(r => !r.IsNoise).Select(r => Row(r, guesses[r.Index].Label))];
         (PlotModel model, int height) = GuessBars.Build(
             told, Subtitle(report, told), $"Shift of the {told.Words}, all else as it stands", bars, moving.Length - bars.Length,

@@ -1,5 +1,4 @@
 using LureSim.Reports.Kit.Charts;
-using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Text;
 using LureSim.Studies.Doubt;
 using OxyPlot;
@@ -34,18 +33,11 @@ internal static class GuessBars
     /// <summary>The figure in the unit of a picture.</summary>
     /// <param name="figure">Figure.</param>
     /// <param name="shown">Units.</param>
-    public static HeadlineFigure In(HeadlineFigure figure, Shown shown)
+    /// <param name="sizes">Sizes shown, SI; those that are no numbers do not count.</param>
+    public static HeadlineFigure In(HeadlineFigure figure, Shown shown, IEnumerable<double> sizes)
     {
-        ShownQuantity? quantity = figure.Unit switch
-        {
-            "cm" => ShownQuantity.Size,
-            "m" => ShownQuantity.Distance,
-            "m/s" => ShownQuantity.Speed,
-            _ => null,
-        };
-        return shown.Choice == UnitChoice.Trade && quantity is ShownQuantity q && shown.Unit(q, 1.0) is ShownUnit unit
-            ? figure with { Unit = unit.Name, Scale = 1.0 / unit.Si }
-            : figure;
+        ShownUnit unit = FigureUnit.Of(shown, figure, sizes.Where(double.IsFinite).Select(Math.Abs).DefaultIfEmpty(0.0).Max());
+        return unit.Name.Length > 0 ? figure with { Unit = unit.Name, Scale = 1.0 / unit.Si } : figure;
     }
 
     /// <summary>The title: the guess that matters most, and how far it moves the figure.</summary>
@@ -58,11 +50,18 @@ internal static class GuessBars
             return $"No guess moves the {figure.Words} by more than chance does";
         }
 
-        GuessBar first = told[0];
-        string Show(double value) => Trade.Digits(figure.Scale * value);
-        return double.IsFinite(first.Together)
-            ? $"{Trade.Capital(first.Name)} matters most, but only beside others: {Show(first.Together)} {figure.Unit}"
-            : $"{Trade.Capital(first.Name)} matters most: {Show(Math.Min(0.0, Math.Min(first.Low, first.High)))} to +{Show(Math.Max(0.0, Math.Max(first.Low, first.High)))} {figure.Unit}";
+        string name = ChartStyle.Name(Trade.Capital(told[0].Name));
+        string Show(double value) => $"{Trade.Digits(figure.Scale * value)}";
+        if (double.IsFinite(told[0].Together))
+        {
+            return $"{name} matters most, but only beside others: {Show(told[0].Together)} {figure.Unit}";
+        }
+
+        double[] ends = [.. new[] { told[0].Low, told[0].High }.Where(double.IsFinite)];
+        double low = ends.Append(0.0).Min(), high = ends.Append(0.0).Max();
+        return low < 0.0 && high > 0.0
+            ? $"{name} matters most: {Show(low)} to +{Show(high)} {figure.Unit}"
+            : $"{name} matters most: {(high > 0.0 ? "+" : "")}{Show(low + high)} {figure.Unit}";
     }
 
     /// <summary>Draws them: the picture and its height, px.</summary>

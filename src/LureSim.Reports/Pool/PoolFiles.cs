@@ -46,7 +46,7 @@ public static class PoolFiles
 
         if (doubt is not null)
         {
-            DoubtFiles.Add(folder, doubt, plots);
+            DoubtFiles.Add(folder, doubt, plots, notes.Shown);
         }
 
         folder.Commit();

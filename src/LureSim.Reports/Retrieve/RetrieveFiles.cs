@@ -33,7 +33,7 @@ public static class RetrieveFiles
 
         if (doubt is not null)
         {
-            DoubtFiles.Add(folder, doubt, plots);
+            DoubtFiles.Add(folder, doubt, plots, notes.Shown);
         }
 
         folder.Commit();

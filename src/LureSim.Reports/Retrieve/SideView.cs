@@ -105,7 +105,7 @@ public static class SideView
         panels.Model.Annotations.Add(new ScaleHeader(Panels.Key(i), Words(shot), i == 0 ? legend : []));
     }
 
-    private static void Line(Panels panels, int panel, IReadOnlyList<ValueList<double>> shape, ShownUnit unit, OxyColor color, double width) =>
+    private static void Line(Panels panels, int panel, ValueList<ValueList<double>> shape, ShownUnit unit, OxyColor color, double width) =>
         panels.Line(panel, [.. shape[0].Select(unit.Of)], [.. shape[2].Select(unit.Of)], color, width);
 
     private static string Words(Snapshot shot) =>

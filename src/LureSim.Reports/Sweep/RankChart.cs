@@ -25,7 +25,7 @@ public static class RankChart
     {
         ArgumentNullException.ThrowIfNull(figure);
         ArgumentNullException.ThrowIfNull(guesses);
-        HeadlineFigure inUnit = GuessBars.In(figure, shown ?? Shown.Both);
+        HeadlineFigure inUnit = GuessBars.In(figure, shown ?? Shown.Both, guesses.SelectMany(g => new[] { g.Rank.LowShift, g.Rank.HighShift }));
         GuessBar[] told = [.. guesses.Where(g => g.Rank.Weight > chance).OrderByDescending(g => g.Rank.Weight).Select(g => new GuessBar(g.Label, g.Rank.LowShift, g.Rank.HighShift))];
         string lucky = ByChance * guesses.Count < 0.5 ? "" : $"; of {guesses.Count} guesses about {Trade.Fixed(ByChance * guesses.Count, 0)} would be told by luck";
         (PlotModel model, int height) = GuessBars.Build(

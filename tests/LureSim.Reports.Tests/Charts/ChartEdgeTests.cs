@@ -64,7 +64,7 @@ public sealed class ChartEdgeTests
     public void Pictures_of_a_few_rows_keep_one_shape()
     {
         string[] folders = ["Cast", "Cadence", "Doubt", "Sweep"];
-        Chart[] mine = [.. StoredCharts.All.Where(c => folders.Any(f => c.Builder.Namespace!.EndsWith('.' + f))).Select(c => c.Build())];
+        Chart[] mine = [.. StoredCharts.All.Where(c => folders.Any(f => c.Builder.Namespace!.EndsWith('.' + f, StringComparison.Ordinal))).Select(c => c.Build())];
         mine = [.. mine.Where(c => c.Model.Axes.Count(a => a.Position == AxisPosition.Left) <= 4)];
         Assert.True(mine.Length > 15);
         Assert.All(mine, c => Assert.True((double)c.Width / c.Height is >= 1.59 and <= 1.78, $"{c.Name}: {c.Width} x {c.Height}"));

@@ -73,7 +73,7 @@ internal static class StoredCharts
         ("across_glide", typeof(AcrossGlide), () => AcrossGlide.Build(MadeUpCadence.Across(numbers: true, twoKeys: false))),
         ("across_trend", typeof(AcrossTrend), () => AcrossTrend.Build(MadeUpCadence.Across(numbers: true, twoKeys: false))!),
         ("across_trend_two_keys", typeof(AcrossTrend), () => AcrossTrend.Build(MadeUpCadence.Across(numbers: true, twoKeys: true))!),
-        ("cadence_map", typeof(CadenceMap), () => CadenceMap.Build(MadeUpCadence.Map(), "what it says")),
+        ("cadence_map", typeof(CadenceMap), () => CadenceMap.Build(MadeUpCadence.Map(), MapText.Headline(MadeUpCadence.Map(), Shown.Both))),
         ("doubt_glide_width", typeof(DoubtChart), () => MadeUpDoubt.Chart()),
         ("rank_glide_width", typeof(RankChart), Rank),
         ("study_lines", typeof(StudyLines), Lines),

@@ -68,7 +68,7 @@ public static class ChartStyle
     /// <summary>Height of a picture, px: 16 to 10.</summary>
     public const int Height = 1000;
 
-    private const int TitleMargin = 80, TitleLines = 2;
+    private const int TitleMargin = 80, TitleLines = 2, NameInTitle = 520;
 
     /// <summary>Size of the title, px.</summary>
     public const double TitleSize = 38;
@@ -106,6 +106,10 @@ public static class ChartStyle
         PlotAreaBorderThickness = new OxyThickness(0),
         EdgeRenderingMode = EdgeRenderingMode.PreferGeometricAccuracy,
     };
+
+    /// <summary>A name of the user as a title says it: short enough to leave room for the message.</summary>
+    /// <param name="name">Name.</param>
+    public static string Name(string name) => TextFit.Wrap(name, TitleSize, FontWeights.Bold, NameInTitle, 1);
 
     /// <summary>An axis with its unit in the title.</summary>
     /// <param name="position">Bottom or left.</param>

@@ -18,17 +18,35 @@ internal static class RegionNames
         int columns = grid.X.Length, rows = grid.Y.Length;
         OxySize size = TextLayout.Measure(name, ChartStyle.TextSize, FontWeights.Normal);
         int wide = Cells((0.5 * size.Width) + Margin, PlotWidth / columns), high = Cells((0.5 * size.Height) + Margin, PlotHeight / rows);
-        (int I, int J, int Room) best = (-1, -1, -1);
+        var widest = new List<(int I, int J)>();
+        int most = 0;
         for (int i = wide; i < columns - wide; i++)
         {
             for (int j = high; j < rows - high; j++)
             {
                 int room = Room(i, j);
-                best = room > best.Room ? (i, j, room) : best;
+                if (room > most)
+                {
+                    widest.Clear();
+                    most = room;
+                }
+
+                if (room >= most)
+                {
+                    widest.Add((i, j));
+                }
             }
         }
 
-        return best.Room < 0 ? null : new DataPoint(grid.X[best.I], grid.Y[best.J]);
+        if (widest.Count == 0)
+        {
+            return null;
+        }
+
+        // Of the places with the widest margin the most central.
+        double middleI = widest.Average(p => p.I), middleJ = widest.Average(p => p.J);
+        (int at, int row) = widest.MinBy(p => Math.Pow(p.I - middleI, 2) + Math.Pow(p.J - middleJ, 2));
+        return new DataPoint(grid.X[at], grid.Y[row]);
 
         // Cells that the name may move to either side and up and down; -1 where it does not fit at all.
         int Room(int i, int j)

@@ -9,7 +9,8 @@ namespace LureSim.Reports.Kit.Charts;
 public static class StudyLines
 {
     // Up to four panels keep the picture at 16 to 10; more make it taller.
-    private const double PanelHeight = 185, Rest = 260;
+    private const int FewPanels = 4;
+    private const double PanelHeight = 240, Rest = 260;
 
     /// <summary>Builds the chart.</summary>
     /// <param name="name">File stem.</param>
@@ -30,7 +31,7 @@ public static class StudyLines
         IReadOnlyList<StudyClass>? colors = null,
         double[]? weights = null)
     {
-        int height = (int)Math.Max(ChartStyle.Height, Rest + (PanelHeight * panels.Count));
+        int height = panels.Count <= FewPanels ? ChartStyle.Height : (int)(Rest + (PanelHeight * panels.Count));
         PlotModel model = ChartStyle.NewModel(title, subtitle);
         LinearAxis[] axes = [.. panels.Select(YAxis)];
         var layout = new Panels(model, height, axes, weights);
@@ -40,7 +41,7 @@ public static class StudyLines
         {
             AddSpans(layout, i, spans ?? [], colors ?? []);
             Add(layout, i, panels[i]);
-            layout.Header(i, panels[i].Words, Legend(panels[i], i == 0 ? colors ?? [] : []));
+            layout.Header(i, $"{panels[i].Words} ({panels[i].YTitle})", Legend(panels[i], i == 0 ? colors ?? [] : []));
         }
 
         return new Chart(name, model, Height: height);
@@ -123,8 +124,8 @@ public static class StudyLines
         double low = all.Min(), high = all.Max();
         low = panel.FromZero ? Math.Min(low, 0) : low;
         double range = Math.Max(high - low, 1e-6);
-        double below = panel.FromZero && low >= 0 ? 0 : 0.08 * range;
-        return ChartStyle.NewAxis(AxisPosition.Left, panel.YTitle, low - below, high + (0.15 * range));
+        double below = 0.08 * range;
+        return ChartStyle.NewAxis(AxisPosition.Left, string.Empty, low - below, high + (0.15 * range));
     }
 
     private static (double Left, double Right) XRange(IReadOnlyList<StudyPanel> panels, IReadOnlyList<StudySpan> spans)

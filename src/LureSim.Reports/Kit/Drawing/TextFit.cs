@@ -18,8 +18,13 @@ internal static class TextFit
     /// <returns>Lines with line feeds between them; what no longer fits is cut, and ends in an ellipsis.</returns>
     public static string Wrap(string? text, double size, double weight, double width, int lines)
     {
+        if (string.IsNullOrWhiteSpace(text))
+        {
+            return text ?? string.Empty;
+        }
+
         var font = FontMetrics.For(weight);
-        string plain = PlainText.Escape((text ?? string.Empty).ReplaceLineEndings(" "));
+        string plain = PlainText.Escape(text.ReplaceLineEndings(" "));
         double room = width / size;
         List<string> best = Break(Glued(plain, room, font), font, room, lines);
         // As narrow as the same number of lines allows: no last line of one word.
