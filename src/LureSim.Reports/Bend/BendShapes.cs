@@ -37,7 +37,7 @@ public static class BendShapes
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, $"From the clamp, {unit.Name}", left, right));
         Table(model, unit, fit, lowest - room);
         double third = unit.Of(fit.Shapes[0].YM[^1] - (fit.Test.FreeLengthM / 3.0));
-        panels.Line(0, [unit.Of(0.45 * fit.Test.FreeLengthM), right], [third, third], ChartStyle.Green, 3, LineStyle.Dash);
+        panels.Line(0, [0.0, unit.Of(fit.Shapes.Min(s => s.XM[^1]) - 0.04)], [third, third], ChartStyle.Green, 3, LineStyle.Dash);
         panels.Line(0, [unit.Of(-fit.Test.ClampedM), 0.0], [0.0, 0.0], ChartStyle.Ink, 12);
         foreach (BentShape shape in fit.Shapes)
         {

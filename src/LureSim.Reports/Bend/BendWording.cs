@@ -62,8 +62,9 @@ internal static class BendWording
         _ => Read(ShownQuantity.Size, shown, si),
     };
 
-    /// <summary>A weight at the tip, or that there is none.</summary>
-    public static string Load(double loadN, Shown shown) => loadN == 0.0 ? "none" : Read(ShownQuantity.Pull, shown, loadN);
+    /// <summary>A weight at the tip, or that there is none; weights are mostly whole grams.</summary>
+    public static string Load(double loadN, Shown shown) =>
+        loadN == 0.0 ? "none" : Read(ShownQuantity.Pull, shown, loadN).Replace(".0 ", " ", StringComparison.Ordinal);
 
     /// <summary>Values as tape and scale show them: three digits, one more than a text of computed things deserves.</summary>
     public static string Read(ShownQuantity quantity, Shown shown, params double[] si)

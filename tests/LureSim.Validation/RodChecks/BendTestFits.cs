@@ -63,10 +63,11 @@ public static class BendTestFits
         const double exact = 1.2024128;
         return new Check("B11", "First frequency of a rod so soft that it hangs like a chain, omega sqrt(L/g)",
             "j_0,1/2 with the first zero 2.4048 of J_0; Hagedorn and DasGupta 2007 (from memory), recomputed to 8 digits",
-            "Discretisation 1/n^2, Richardson's limit of n = 40 and 80; a stiffness of 1e-9 still stiffens a boundary layer of sqrt(EI/(w L^3)) = 3e-5.",
-            [new Row("omega sqrt(L/g)", "-", exact, ((4.0 * Scaled(80)) - Scaled(40)) / 3.0, 2e-4, Tol.Relative)],
+            "The clamp holds the first half piece straight, 1/(2n) of the length, so the frequency errs by 1/(4n): order 1. Richardson's limit of n = 40 and 80 for "
+            + "that order leaves terms of (1/(2n))^2 = 4e-5; a stiffness of 1e-9 still stiffens a boundary layer of sqrt(EI/(w L^3)) = 3e-5.",
+            [new Row("omega sqrt(L/g)", "-", exact, (2.0 * Scaled(80)) - Scaled(40), 2e-4, Tol.Relative)],
             new Ladder("n", "omega, relative", [.. new[] { 5, 10, 20, 40 }.Select(n => ((double)n, Math.Abs((Scaled(n) / exact) - 1.0)))],
-                0.9, "order 2 of the chain of links inside, but order 1 where the first half piece is held straight by the clamp"));
+                0.9, "order 1 of the half piece that the clamp holds; 0.1 for the next term"));
     }
 
     private static BendFit Fit(double ratio, double exponent, ValueList<BendReading> rows)
