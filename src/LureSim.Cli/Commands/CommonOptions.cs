@@ -117,12 +117,7 @@ public sealed record CommonValues(
 
     /// <summary>The same for a file of another kind.</summary>
     /// <param name="file">Units that it is written in.</param>
-    public Shown ShownFor(UnitFamily file) => new(Units ?? file switch
-    {
-        UnitFamily.Trade => UnitChoice.Trade,
-        UnitFamily.Metric => UnitChoice.Metric,
-        _ => UnitChoice.Both,
-    });
+    public Shown ShownFor(UnitFamily file) => Units is UnitChoice choice ? new(choice) : Shown.For(file);
 
     /// <summary>Opens the output folder, before a run, so that one that cannot be written is found in time.</summary>
     /// <param name="stop">Set when the person stops the run.</param>

@@ -68,7 +68,7 @@ internal static class PartTables
         return
         [
             Word(read, ReelKeys.Kind), new(read.Values.Text(ReelKeys.Ratio), reel.Ratio),
-            new($"{Trade.Fixed(Trade.Inches(reel.TakeUpPerTurnM), 0)} in", reel.TakeUpPerTurnM), Given(read, ReelKeys.Drag),
+            new(Quantity.Show(reel.TakeUpPerTurnM, QuantityKind.Length, "in", 2), reel.TakeUpPerTurnM), Given(read, ReelKeys.Drag),
         ];
     }
 
@@ -81,5 +81,4 @@ internal static class PartTables
     private static ListCell Given(ScenarioResult read, KeySpec key) => new(read.Values.Text(key), read.Values.Number(key));
 
     private static ListCell Word(ScenarioResult read, KeySpec key) => new(read.Values.Text(key));
-
 }

@@ -81,16 +81,12 @@ public static class StartText
 
     private static string FeetInches(double m)
     {
-        int inches = (int)Math.Round(Trade.Inches(m));
+        int inches = (int)Math.Round(m / UnitTable.InchM);
         return inches % 12 == 0 ? $"{inches / 12} ft" : $"{inches / 12} ft {inches % 12} in";
     }
 
     private static string? PowerRange(StartResult start) => start.Scenario.Effective().Guesses.FirstOrDefault(g => g.Key == RodKeys.Power) is GuessedKey power
-        ? $"\"{start.Scenario.Values.Text(RodKeys.Power)}\" means something else at every maker; here {Ounces(power.Low)} to {Ounces(power.High)} oz ({Grams(power.Low)} to {Grams(power.High)} g) hung at the tip "
-            + "bends such a rod by a third of its length. A bend test of your rod (luresim bend) narrows that."
+        ? $"\"{start.Scenario.Values.Text(RodKeys.Power)}\" means something else at every maker; here {Shown.For(start.Scenario.Units).Range(ShownQuantity.Pull, power.Low, power.High)} "
+            + "hung at the tip bends such a rod by a third of its length. A bend test of your rod (luresim bend) narrows that."
         : null;
-
-    private static string Ounces(double n) => Trade.Digits(Trade.OunceForce(n));
-
-    private static string Grams(double n) => Quantity.Show(n, QuantityKind.Force, "g", 3).Split(' ')[0];
 }

@@ -56,9 +56,11 @@ internal static class WordTables
 
     private static ListCell Plain(double value) => new(Trade.Digits(value), value);
 
-    private static ListCell Ounces(double n) => new(Trade.Digits(Trade.OunceForce(n)), n);
+    private static ListCell Ounces(double n) => new(Weight(n, "oz"), n);
 
-    private static ListCell Grams(double n) => new(Quantity.Show(n, QuantityKind.Force, "g", 3).Split(' ')[0], n / 9.80665);
+    private static ListCell Grams(double n) => new(Weight(n, "g"), n / 9.80665);
+
+    private static string Weight(double n, string unit) => Quantity.Show(n, QuantityKind.Force, unit, 2).Split(' ')[0];
 
     private static string Temperature(double celsius) => Quantity.Show(celsius, QuantityKind.Temperature, "C");
 }

@@ -1,3 +1,5 @@
+using LureSim.Scenarios;
+
 namespace LureSim.Reports.Kit.Text;
 
 /// <summary>
@@ -9,6 +11,15 @@ public sealed record Shown(UnitChoice Choice)
 {
     /// <summary>Either family.</summary>
     public static Shown Both { get; } = new(UnitChoice.Both);
+
+    /// <summary>The units that a file is written in; either family where it mixes them.</summary>
+    /// <param name="file">Units of the file.</param>
+    public static Shown For(UnitFamily file) => file switch
+    {
+        UnitFamily.Trade => new(UnitChoice.Trade),
+        UnitFamily.Metric => new(UnitChoice.Metric),
+        _ => Both,
+    };
 
     private bool IsMetric => Choice != UnitChoice.Trade;
 
