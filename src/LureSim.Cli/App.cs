@@ -64,14 +64,13 @@ public static class App
 
     private static int Guide(RootCommand root, Terminal terminal)
     {
-        string example = Path.Combine("scenarios", "small-walker.toml");
         string[] lines =
         [
             "luresim works on a scenario: a text file that holds rod, reel, line and lure, and what you do with them.",
-            "To begin, take one that comes with the program:",
-            $"  luresim cast {example}",
-            $"  luresim retrieve {example}",
-            "and with a file of your own: luresim check my.toml",
+            "To begin, write one in a few words, then see what it does and which rod suits it:",
+            "  luresim start walker --mass \"1/2 oz\" --rod \"7 ft medium-heavy fast\" --line \"30 lb braid\"",
+            "  luresim retrieve walker.toml",
+            "  luresim compare walker.toml --rods \"6 ft 6 in,7 ft,7 ft 4 in\"",
             "",
             "Commands:",
             .. root.Subcommands.Select(c => $"  {c.Name,-10}{c.Description}"),

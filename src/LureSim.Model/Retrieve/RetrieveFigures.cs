@@ -43,7 +43,7 @@ public static class RetrieveFigures
         new("dip_m", "deepest dip", "deepest dip of the centre of gravity below its height at rest", s => s.DipM),
         new("hooked_share", "line over a hook", "share of twitches in which the taut line passes within reach of a hook", s => s.HookedShare),
         new("line_sag_m", "line sag", "lowest point of the line under the straight line from tip to tie, mean over time", s => s.LineSagM),
-        new("wetted_line_m", "line on the water", "mean length of line under or on the water", s => s.WettedLineM),
+        new("wetted_line_m", "line in the water", "mean length of line in the water; a floating line counts by the share of it that is wet", s => s.WettedLineM),
         new("tip_force_peak_N", "rod tip pull, peak", "highest 5 ms mean of the tension at the rod tip", s => s.TipForcePeakN),
         new("loaded_tip_travel_m", "loaded tip travel", "mean travel of the bent tip in a twitch", s => s.LoadedTipTravelM),
         new("rod_bend_share", "rod bend, largest", "largest bend of the tip from the straight rod over free length", s => s.RodBendShare),

@@ -120,7 +120,7 @@ public sealed record RetrieveSummary
     /// <summary>Mean slack, m.</summary>
     public required double MeanSlackM { get; init; }
 
-    /// <summary>Mean length of line under or on the water, m.</summary>
+    /// <summary>Mean length of line in the water, m; a floating line counts by the share of it that is wet.</summary>
     public required double WettedLineM { get; init; }
 
     /// <summary>Twitches counted.</summary>

@@ -41,7 +41,7 @@ internal static class RetrieveTable
         new("pitch", $"{Trade.Fixed(s.PitchLowDeg, 0)} to {Trade.Fixed(s.PitchHighDeg, 0)} deg", $"mean {Trade.Fixed(s.PitchMeanDeg, 0)} deg, at rest {Trade.Fixed(s.RestTrimDeg, 0)} deg"),
         new("roll", $"up to {Trade.Fixed(s.RollPeakDeg, 0)} deg", $"half of the time over {Trade.Fixed(s.RollTypicalDeg, 0)} deg"),
         shown.Row("line sag", ShownQuantity.Size, s.LineSagM),
-        shown.Row("line on the water", ShownQuantity.Distance, s.WettedLineM),
+        shown.Row("line in the water", ShownQuantity.Distance, s.WettedLineM),
         new("water stirred", $"{Trade.Digits(s.WaterStirW)} W", "power that goes into the water"),
         new("reel handle", $"{Trade.Digits(s.HandleTurnsPerS)} turns/s", string.Empty),
         shown.Row("weight on the wrist, peak", ShownQuantity.Torque, s.WristTorquePeakNm),

@@ -4,11 +4,6 @@ using LureSim.Scenarios.Quantities;
 
 namespace LureSim.Scenarios.Starting;
 
-/// <summary>A key that a phrase may give.</summary>
-/// <param name="Key">Key.</param>
-/// <param name="WordsOnly">True where only its words count: a bare "8 lb" of a rod says no test.</param>
-internal sealed record Slot(KeySpec Key, bool WordsOnly = false);
-
 /// <summary>What a phrase said.</summary>
 /// <param name="Texts">Texts by key, words in the spelling of files.</param>
 /// <param name="Part">The part that was named, or null.</param>
@@ -29,7 +24,7 @@ internal sealed record Phrase(IReadOnlyDictionary<KeySpec, string> Texts, Part? 
 /// <param name="folder">Folder of parts that may be named, or null.</param>
 /// <param name="example">A phrase that it reads, for messages.</param>
 /// <param name="slots">Keys that may be given, each once; of two that fit, the first is taken.</param>
-internal sealed class PhraseReader(string? folder, string example, params Slot[] slots)
+internal sealed class PhraseReader(string? folder, string example, params KeySpec[] slots)
 {
     private const int MostWords = 16, LongestPiece = 5;
     private const int OverCost = 1000, FillerCost = 2, PieceCost = 3, PartCost = 10;
@@ -37,7 +32,7 @@ internal sealed class PhraseReader(string? folder, string example, params Slot[]
     // Words that say nothing between the others.
     private static readonly string[] Fillers = ["of", "a", "an", "the", "and", "with", "rod", "reel", "line", "leader", "lure", "action", "power", "long", "test"];
 
-    private readonly List<(int Start, int Length, Slot? Slot, Part? Part)> _pieces = [];
+    private readonly List<(int Start, int Length, KeySpec? Key, Part? Part)> _pieces = [];
 
     /// <summary>Reads a phrase.</summary>
     /// <param name="text">As typed.</param>
@@ -63,11 +58,11 @@ internal sealed class PhraseReader(string? folder, string example, params Slot[]
                 continue;
             }
 
-            (int start, int length, Slot? slot, Part? named) = _pieces[choice];
+            (int start, int length, KeySpec? key, Part? named) = _pieces[choice];
             part = named ?? part;
-            if (slot is not null)
+            if (key is not null)
             {
-                texts[slot.Key] = InFile(slot.Key, Accepted(slot, words.AsSpan(start, length))!);
+                texts[key] = InFile(key, string.Join(' ', words.AsSpan(start, length)));
             }
 
             used |= Bit(choice);
@@ -93,18 +88,13 @@ internal sealed class PhraseReader(string? folder, string example, params Slot[]
             for (int length = 1; length <= Math.Min(LongestPiece, words.Length - start); length++)
             {
                 ReadOnlySpan<string> run = words.AsSpan(start, length);
-                if (folder is not null && NamedPart(string.Join('-', run.ToArray())) is Part part)
+                if (folder is not null && NamedPart(string.Join('-', run)) is Part part)
                 {
                     _pieces.Add((start, length, null, part));
                 }
 
-                foreach (Slot slot in slots)
-                {
-                    if (Accepted(slot, run) is not null)
-                    {
-                        _pieces.Add((start, length, slot, null));
-                    }
-                }
+                string text = string.Join(' ', run);
+                _pieces.AddRange(slots.Where(k => ValueReader.Reads(k, text)).Select(k => (start, length, (KeySpec?)k, (Part?)null)));
             }
         }
     }
@@ -138,24 +128,7 @@ internal sealed class PhraseReader(string? folder, string example, params Slot[]
         return best;
     }
 
-    private int Bit(int piece) => 1 << (_pieces[piece].Slot is Slot slot ? Array.IndexOf(slots, slot) : slots.Length);
-
-    // Words of a class are typed with blanks or hyphens, and in any case.
-    private static string? Accepted(Slot slot, ReadOnlySpan<string> run)
-    {
-        string[] words = run.ToArray();
-        string joined = string.Join(' ', words);
-        foreach (string text in (string[])[joined, string.Join('-', words), joined.ToLowerInvariant(), string.Join('-', words).ToLowerInvariant()])
-        {
-            QuantityValue value = ValueReader.ReadText(slot.Key, text);
-            if (value.Error is null && (!slot.WordsOnly || value.Kind == QuantityKind.Choice))
-            {
-                return text;
-            }
-        }
-
-        return null;
-    }
+    private int Bit(int piece) => 1 << (_pieces[piece].Key is KeySpec key ? Array.IndexOf(slots, key) : slots.Length);
 
     private static string InFile(KeySpec key, string text)
     {
@@ -169,21 +142,21 @@ internal sealed class PhraseReader(string? folder, string example, params Slot[]
     private string Explain(string over)
     {
         string say = $"say it like \"{example}\"{(folder is null ? "" : $"; luresim list {folder} shows the words")}";
-        foreach (Slot slot in slots)
+        foreach (KeySpec key in slots)
         {
-            if (slot.WordsOnly && Quantity.Read(over, slot.Key.Kind).Error is null)
+            if (key.NoNumber is string why && NumberReader.Take(over, out _, out _) is null)
             {
-                return $"\"{over}\" does not say what it is the weight of; the {slot.Key.Words} is a word here; {say}";
+                return $"\"{over}\": {why}; {say}";
             }
 
-            QuantityValue value = ValueReader.ReadText(slot.Key, over);
+            QuantityValue value = ValueReader.ReadText(key, over);
             if (double.IsFinite(value.Si))
             {
-                return value.Error is null ? $"\"{over}\" is one {slot.Key.Words} too many; {say}" : $"{slot.Key.Words}: {value.Error}";
+                return value.Error is null ? $"\"{over}\" is one {key.Words} too many; {say}" : $"{key.Words}: {value.Error}";
             }
         }
 
-        string[] known = [.. slots.SelectMany(s => s.Key.Choices).Select(c => c.Name), .. PartNames()];
+        string[] known = [.. slots.SelectMany(k => k.Choices).Select(c => c.Name), .. PartNames()];
         string near = Nearest.Of(over.ToLowerInvariant(), known) is string name ? $"nearest: {name}; " : "";
         return $"\"{over}\" is not understood; {near}{say}";
     }

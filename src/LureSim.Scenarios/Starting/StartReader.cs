@@ -12,7 +12,7 @@ public static class StartReader
     private const double LeastTipHeightM = 0.15;
     private const double Degree = Math.PI / 180.0;
 
-    private static PhraseReader LureReader => new(null, "walker 1/2 oz", new Slot(LureKeys.MassWithHooks), new Slot(LureKeys.Length));
+    private static PhraseReader LureReader => new(null, "walker 1/2 oz", LureKeys.MassWithHooks, LureKeys.Length);
 
     /// <summary>Reads a request.</summary>
     /// <param name="request">What was typed.</param>
@@ -23,17 +23,17 @@ public static class StartReader
         ArgumentNullException.ThrowIfNull(request);
         var faults = new List<ScenarioFault>();
         Phrase lure = ReadLure(request, faults, out StartKind? kind);
-        Phrase hooks = Said("--hooks", request.Hooks, new PhraseReader(null, "treble no. 4", new(LureItemKeys.HookSize), new(LureItemKeys.HookType)), faults);
+        Phrase hooks = Said("--hooks", request.Hooks, new PhraseReader(null, "treble no. 4", LureItemKeys.HookSize, LureItemKeys.HookType), faults);
         var said = new (string Option, string Folder, string? Text, Phrase Phrase)[]
         {
-            Table("--rod", "rods", request.Rod, "7 ft medium-heavy fast", faults, new(RodKeys.Length), new(RodKeys.Power, WordsOnly: true), new(RodKeys.Action)),
-            Table("--reel", "reels", request.Reel, "7.1:1", faults, new(ReelKeys.Kind), new(ReelKeys.Ratio), new(ReelKeys.TakeUp), new(ReelKeys.SpoolDiameter), new(ReelKeys.Drag)),
+            Table("--rod", "rods", request.Rod, "7 ft medium-heavy fast", faults, RodKeys.Length, RodKeys.Power, RodKeys.Action),
+            Table("--reel", "reels", request.Reel, "7.1:1", faults, ReelKeys.Kind, ReelKeys.Ratio, ReelKeys.TakeUp, ReelKeys.SpoolDiameter, ReelKeys.Drag),
             Table("--line", "lines", request.Line, "30 lb braid", faults, SizeSlots(LineKeys.Set)),
-            Table("--leader", "leaders", request.Leader, "15 in of 20 lb nylon", faults, [new(LeaderKeys.Length), .. SizeSlots(LeaderKeys.Set), new(LeaderKeys.Knot)]),
-            Table("--height", "hands", request.Height, "boat deck", faults, new(AnglerKeys.HandHeight), new(AnglerKeys.RodElevation)),
+            Table("--leader", "leaders", request.Leader, "15 in of 20 lb nylon", faults, [LeaderKeys.Length, .. SizeSlots(LeaderKeys.Set), LeaderKeys.Knot]),
+            Table("--height", "hands", request.Height, "boat deck", faults, AnglerKeys.HandHeight, AnglerKeys.RodElevation),
         };
-        Phrase water = Said("--water", request.Water, new PhraseReader(null, "sea 18 C", new(WaterKeys.Temperature), new(WaterKeys.Salinity)), faults);
-        Phrase style = Said("--style", request.Style, new PhraseReader(null, "one-handed beginner", new(CastKeys.Style), new(CastKeys.Effort), new(CastKeys.Skill)), faults);
+        Phrase water = Said("--water", request.Water, new PhraseReader(null, "sea 18 C", WaterKeys.Temperature, WaterKeys.Salinity), faults);
+        Phrase style = Said("--style", request.Style, new PhraseReader(null, "one-handed beginner", CastKeys.Style, CastKeys.Effort, CastKeys.Skill), faults);
         if (faults.Count > 0)
         {
             return (null, faults);
@@ -91,7 +91,7 @@ public static class StartReader
     }
 
     private static (string Option, string Folder, string? Text, Phrase Phrase) Table(
-        string option, string folder, string? text, string example, List<ScenarioFault> faults, params Slot[] slots) =>
+        string option, string folder, string? text, string example, List<ScenarioFault> faults, params KeySpec[] slots) =>
         (option, folder, text, IsFile(folder, text) ? Phrase.Nothing : Said(option, text, new PhraseReader(folder, example, slots), faults));
 
     private static Phrase Said(string option, string? text, PhraseReader reader, List<ScenarioFault> faults)
@@ -108,7 +108,7 @@ public static class StartReader
     private static bool IsFile(string folder, string? text) => text is not null && text.EndsWith(".toml", StringComparison.OrdinalIgnoreCase)
         && !PartLibrary.In(folder).Any(p => p.Name + PartLibrary.Ending == text);
 
-    private static Slot[] SizeSlots(LineKeySet keys) => [new(keys.Material), new(keys.Label), new(keys.Number), new(keys.Diameter), new(keys.Film)];
+    private static KeySpec[] SizeSlots(LineKeySet keys) => [keys.Material, keys.Label, keys.Number, keys.Diameter, keys.Film];
 
     private static LureDraft Draft(Phrase lure, Phrase hooks, ref StartKind? kind)
     {

@@ -10,7 +10,7 @@ public sealed class BendTextTests
     public void It_says_what_the_test_tells_and_what_it_does_not()
     {
         string text = BendText.Build(MadeUpBend.Report(odd: false), new(UnitChoice.Metric), null).ReplaceLineEndings(" ");
-        Assert.Contains("326 g at the tip bring it down by a third of the 1.80 m that are free; it then points 46 deg", text, StringComparison.Ordinal);
+        Assert.Contains("326 g at the tip bring it down by a third of the 1.8 m that are free; it then points 46 deg", text, StringComparison.Ordinal);
         Assert.Contains("medium, perhaps medium-heavy in power and fast in action", text, StringComparison.Ordinal);
         Assert.Contains("Still a guess: share of the mass beyond the hand. What would tell most: the point on which the rod balances", text, StringComparison.Ordinal);
         Assert.Contains("no further reading that this test knows would tell it: how fast stiffness falls with thickness.", text, StringComparison.Ordinal);

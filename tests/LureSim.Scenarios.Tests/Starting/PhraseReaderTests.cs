@@ -6,10 +6,10 @@ namespace LureSim.Scenarios.Tests.Starting;
 /// <summary>A few words cut into values.</summary>
 public class PhraseReaderTests
 {
-    private static readonly PhraseReader Rod = new("rods", "7 ft fast", new(RodKeys.Length), new(RodKeys.Power, WordsOnly: true), new(RodKeys.Action));
+    private static readonly PhraseReader Rod = new("rods", "7 ft fast", RodKeys.Length, RodKeys.Power, RodKeys.Action);
 
     private static readonly PhraseReader Leader = new(
-        "leaders", "15 in of 20 lb nylon", new(LeaderKeys.Length), new(LeaderKeys.Set.Material), new(LeaderKeys.Set.Label), new(LeaderKeys.Set.Number), new(LeaderKeys.Set.Diameter));
+        "leaders", "15 in of 20 lb nylon", LeaderKeys.Length, LeaderKeys.Set.Material, LeaderKeys.Set.Label, LeaderKeys.Set.Number, LeaderKeys.Set.Diameter);
 
     [Theory]
     [InlineData("7 ft medium-heavy fast", "7 ft", "medium-heavy", "fast")]
@@ -50,8 +50,8 @@ public class PhraseReaderTests
     [Theory]
     [InlineData("7 ft blue", "\"blue\" is not understood; say it like \"7 ft fast\"; luresim list rods shows the words")]
     [InlineData("7 ft medium-hevy", "\"medium-hevy\" is not understood; nearest: medium-heavy; say it like \"7 ft fast\"; luresim list rods shows the words")]
-    [InlineData("70 ft fast", "rod length: \"70 ft\" is out of range; allowed: 3.937 to 14.76 ft")]
-    [InlineData("8 lb fast", "\"8 lb\" does not say what it is the weight of; the power of the rod is a word here; say it like \"7 ft fast\"; luresim list rods shows the words")]
+    [InlineData("70 ft fast", "rod length: \"70 ft\" is out of range; allowed: 3.94 to 14.7 ft; did you mean \"7 ft\"?")]
+    [InlineData("8 lb fast", "\"8 lb\": the line weight printed on a rod does not tell how it bends; a weight that you hung on the tip yourself goes into rod.bend_load; say it like \"7 ft fast\"; luresim list rods shows the words")]
     public void What_is_not_understood_is_said_in_one_line(string text, string fault) => Assert.Equal(fault, Rod.Read(text).Fault);
 
     [Fact]

@@ -113,7 +113,7 @@ public sealed class CastVariantsTests
     }
 
     [Theory]
-    [InlineData("rod.length=6 ft,7 ft", "7 fathoms", "unit")]
+    [InlineData("rod.length=6 ft,7 ft", "7 fathoms", "\"fathoms\" does not fit here")]
     [InlineData("rod.length=6 ft,7 ft", "6 ft,8 ft", "one value is due, no list and no range")]
     [InlineData("rod.length=6 ft,7 ft", "", "is due")]
     [InlineData("rod-length", "long", "long")]
