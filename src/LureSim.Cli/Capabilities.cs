@@ -31,6 +31,7 @@ internal static class Capabilities
         new(RetrieveCommand.Create, Retrieve),
         new(CadenceCommand.Create, Cadence),
         new(CastCommand.Create, Cast),
+        Compare.CompareCommand.Capability,
         Trim.TrimCommand.Capability,
         Pool.PoolCommand.Capability,
         new(SweepCommand.Create),

@@ -45,6 +45,14 @@ public sealed class CommonOptions
     {
         ArgumentNullException.ThrowIfNull(command);
         command.Add(File);
+        AddOptionsTo(command);
+    }
+
+    /// <summary>Adds all but the file, to a command that takes several.</summary>
+    /// <param name="command">Command.</param>
+    public void AddOptionsTo(Command command)
+    {
+        ArgumentNullException.ThrowIfNull(command);
         command.Add(Set);
         Plots.AcceptOnlyFromAmong("svg", "png", "both", "none");
         foreach (Option option in (Option[])[Out, Json, Plots, Quiet])
@@ -59,7 +67,16 @@ public sealed class CommonOptions
     public CommonValues Read(ParseResult parsed, string kind)
     {
         ArgumentNullException.ThrowIfNull(parsed);
-        string file = parsed.GetRequiredValue(File);
+        return Read(parsed, kind, parsed.GetRequiredValue(File));
+    }
+
+    /// <summary>The values given, of a command that takes several files.</summary>
+    /// <param name="parsed">Parsed arguments.</param>
+    /// <param name="kind">What the files will be.</param>
+    /// <param name="file">The first of them: it names the default folder.</param>
+    public CommonValues Read(ParseResult parsed, string kind, string file)
+    {
+        ArgumentNullException.ThrowIfNull(parsed);
         bool json = parsed.GetValue(Json);
         string own = Path.Combine("out", Path.GetFileNameWithoutExtension(file), kind);
         string? folder = parsed.GetValue(Out) ?? (json ? null : own);
