@@ -31,7 +31,7 @@ public static class AdviceText
             :
             [
                 .. three,
-                $"A bend test of both rods (luresim bend) would cut the band of {Words(bend).Noun} to {Trade.Fixed(100.0 * advice.BendTestShare, 0)} % of its width.",
+                $"A bend test of both rods (luresim bend) would cut the band of the difference in {Words(bend).Noun} to {Trade.Fixed(100.0 * advice.BendTestShare, 0)} % of its width.",
             ];
     }
 
@@ -45,48 +45,62 @@ public static class AdviceText
         return advice.Kind switch
         {
             AdviceKind.NoneWalks => "None of these walks the lure",
-            AdviceKind.Nothing => "You will not notice a difference: take the cheaper one",
+            AdviceKind.Nothing => $"{(advice.Taste.Count == 0 ? "You will not notice a difference" : "Different, but none is better")}: take the cheaper one",
             AdviceKind.Clear => $"Take {The(result, advice.Leader)}",
             _ => string.Join("; ", advice.Takes.Take(2).Select((t, i) => $"{(i == 0 ? "Take" : "take")} {The(result, t.SetUp)} for {Words(t.For[0]).For}")),
         };
     }
 
     private static string Fallen(CompareResult result, Advice advice) => advice.Fallen.Count == 0 ? ""
-        : $"{Trade.Capital(CompareWords.And([.. advice.Fallen.Select(i => $"{Label(result, i)} does not walk the lure at any rhythm that was tried ({Answer(result, i)})")]))}, so ";
+        : $"{Trade.Capital(CompareWords.And([.. advice.Fallen.Select(i => $"{The(result, i)} does not walk the lure at any rhythm that was tried ({Answer(result, i)})")]))}, so ";
 
     private static string Which(CompareResult result, Advice advice)
     {
         string take = advice.Fallen.Count == 0 ? "Take" : "take";
         return advice.Kind switch
         {
-            AdviceKind.Nothing => $"{take} the cheaper one: no difference here is one that you will notice{(Lighter(result) ? $"; at the same price {The(result, advice.Leader)}, the lighter to swing" : "")}.",
+            AdviceKind.Nothing => $"{take} the cheaper one: {Equal(result, advice)}{(Lighter(result) ? $"; at the same price {The(result, advice.Leader)}, the lighter to swing" : "")}.",
             AdviceKind.Clear when advice.Takes[0].For.Count == 0 => $"{take} {The(result, advice.Leader)}.",
-            AdviceKind.Clear => $"{take} {The(result, advice.Leader)}: {Wins(result, advice.Takes[0])}.",
-            _ => $"{string.Join("; ", advice.Takes.Select((t, i) => $"{(i == 0 ? take : "take")} {The(result, t.SetUp)} for {Reasons(t)} ({Wins(result, t)})"))}.",
+            AdviceKind.Clear => $"{take} {The(result, advice.Leader)} for {CompareWords.And([.. Families(advice.Takes[0].For).Take(MostRows).Select(d => Won(result, d))])}.",
+            _ => $"{string.Join("; ", advice.Takes.Select((t, i) => $"{(i == 0 ? take : "take")} {The(result, t.SetUp)} for {CompareWords.And([.. Families(t.For).Take(2).Select(d => Won(result, d))])}"))}.",
         };
     }
 
-    private static string GivesUp(CompareResult result, Advice advice) => advice.GivenUp.Count == 0
-        ? advice.Kind == AdviceKind.Nothing ? "You give up nothing that you will notice." : $"With {The(result, advice.Leader)} you give up nothing that you will notice."
-        : $"With {The(result, advice.Leader)} you give up {CompareWords.And([.. advice.GivenUp.Take(MostRows).Select(d => Against(result, d, advice.Leader))])}.";
+    private static string Equal(CompareResult result, Advice advice) => advice.Taste.Count == 0
+        ? "no difference here is one that you will notice"
+        : $"what you will notice is different, not better or worse ({string.Join("; ", advice.Taste.Take(MostRows).Select(d => $"{Words(d).Row}: {Words(d).Value(d.AValue)} with {The(result, d.A)}, {Words(d).Value(d.BValue)} with {The(result, d.B)}"))})";
+
+    private static string GivesUp(CompareResult result, Advice advice) =>
+        advice.Kind == AdviceKind.Nothing ? "You give up nothing that you will miss."
+        : advice.GivenUp.Count == 0 ? $"With {The(result, advice.Leader)} you give up nothing that you will notice."
+        : $"With {The(result, advice.Leader)} you give up {CompareWords.And([.. Families(advice.GivenUp).Take(MostRows).Select(d => Lost(result, d))])}.";
 
     private static string Unnoticed(Advice advice)
     {
-        string[] not = [.. advice.Unnoticed.Select(m => MeasureWords.Of(m).Noun)], open = [.. advice.Unknown.Select(m => MeasureWords.Of(m).Noun)];
-        string told = not.Length == 0 ? "There is no row in which you will surely not notice anything" : $"You will not notice {CompareWords.And(not)}";
-        return open.Length == 0 ? told + "." : $"{told}; nothing can be told about {CompareWords.And(open)}.";
+        string[] not = Nouns(advice.Unnoticed), open = Nouns(advice.Unknown);
+        string told = not.Length == 0 ? "There is nothing here that you will surely not notice" : $"You will not notice {CompareWords.And(not)}";
+        return open.Length == 0 ? told + "." : $"{told}; what happens to {CompareWords.And(open)} cannot be told.";
     }
 
-    private static string Reasons(AdviceFor take) => CompareWords.And([.. take.For.Take(2).Select(d => Words(d).For)]);
+    // Rows that say the same thing come once, where all of them are there.
+    private static string[] Nouns(IReadOnlyList<CompareMeasure> rows) =>
+    [
+        .. rows.Select(MeasureWords.Of).Select(w => MeasureWords.All.Where(o => o.Family == w.Family).All(o => rows.Contains(o.Measure)) ? w.Family : w.Noun).Distinct(StringComparer.Ordinal),
+    ];
 
-    private static string Wins(CompareResult result, AdviceFor take) => CompareWords.And([.. take.For.Take(MostRows).Select(d => Against(result, d, take.SetUp))]);
+    private static IEnumerable<Difference> Families(IEnumerable<Difference> differences) => differences.DistinctBy(d => Words(d).Family);
 
-    // Seen from one of the two.
-    private static string Against(CompareResult result, Difference d, int from)
+    private static string Won(CompareResult result, Difference d)
     {
-        MeasureWords words = Words(d);
-        (double own, double other, int rest) = d.A == from ? (d.AValue, d.BValue, d.B) : (d.BValue, d.AValue, d.A);
-        return $"{words.Noun}, {words.Number(own)} against {words.Value(other)} with {The(result, rest)}";
+        (double own, double other, int rest) = d.Winner == d.A ? (d.AValue, d.BValue, d.B) : (d.BValue, d.AValue, d.A);
+        return $"{Words(d).For} ({Words(d).Number(own)} against {Words(d).Value(other)} with {The(result, rest)})";
+    }
+
+    private static string Lost(CompareResult result, Difference d)
+    {
+        (double best, double own) = d.Winner == d.A ? (d.AValue, d.BValue) : (d.BValue, d.AValue);
+        double change = 100.0 * Math.Abs(own - best) / Math.Abs(best);
+        return $"{Words(d).For} ({Words(d).Row} {(change < 1000.0 ? $"{Trade.Fixed(change, 0)} % {(own > best ? "more" : "less")}" : Words(d).Value(own))} than with {The(result, d.Winner)})";
     }
 
     private static bool Lighter(CompareResult result) =>
@@ -96,7 +110,7 @@ public static class AdviceText
 
     private static MeasureWords Words(Difference d) => MeasureWords.Of(d.Measure);
 
-    private static string The(CompareResult result, int setUp) => $"\"{Label(result, setUp)}\"";
+    private static string The(CompareResult result, int setUp) => $"the {Label(result, setUp)}";
 
     private static string Label(CompareResult result, int setUp) => result.SetUps[setUp].Label;
 }

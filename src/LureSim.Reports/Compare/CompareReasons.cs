@@ -19,7 +19,7 @@ internal static class CompareReasons
             return Missing(result, d);
         }
 
-        if (d.Value == 0.0 && d.Band is { Low: 0.0, High: 0.0 })
+        if (IsSame(d))
         {
             return "the same in both";
         }
@@ -27,6 +27,10 @@ internal static class CompareReasons
         string clause = Cause(result, d) is string cause ? $"{cause}; {Told(d)}" : Told(d);
         return d.Verdict == CompareVerdict.Unknown ? $"{clause}, and the draws of the guesses do not agree which way" : clause;
     }
+
+    /// <summary>True where every draw gave both the same.</summary>
+    /// <param name="d">Difference.</param>
+    public static bool IsSame(Difference d) => d.Value == 0.0 && d.Band is { Low: 0.0, High: 0.0 };
 
     // What people tell apart, in the unit of the row where that is what they sense.
     private static string Told(Difference d)

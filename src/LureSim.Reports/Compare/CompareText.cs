@@ -10,6 +10,7 @@ public static class CompareText
 {
     // Up to here every two set-ups are told; beyond, each against the first.
     private const int FewSetUps = 3;
+    private const string Indent = "  ";
 
     /// <summary>Builds it.</summary>
     /// <param name="result">Set-ups compared.</param>
@@ -55,17 +56,7 @@ public static class CompareText
         return names + ColumnTable.Text(["", .. result.SetUps.Select((s, i) => fits ? s.Label : $"({i + 1})"), ""], rows);
     }
 
-    // The strongest verdict of the row.
-    private static string Most(CompareResult result, CompareMeasure measure) =>
-        CompareWords.Verdict(result.Differences.Where(d => d.Measure == measure).Select(d => d.Verdict).MaxBy(Strength));
-
-    private static int Strength(CompareVerdict verdict) => verdict switch
-    {
-        CompareVerdict.Will => 3,
-        CompareVerdict.May => 2,
-        CompareVerdict.Unknown => 1,
-        _ => 0,
-    };
+    private static string Most(CompareResult result, CompareMeasure measure) => CompareWords.Verdict(CompareWords.Strongest(result.Differences.Where(d => d.Measure == measure)));
 
     private static void AppendPair(StringBuilder text, CompareResult result, int a, int b)
     {
@@ -75,14 +66,19 @@ public static class CompareText
         {
             foreach (Difference d in all.Where(d => d.Verdict == verdict))
             {
-                text.AppendWrapped($"  {CompareWords.Verdict(verdict)}: {MeasureWords.Of(d.Measure).Row} {MeasureWords.Of(d.Measure).Change(d)}: {CompareReasons.Of(result, d)}");
+                text.AppendWrapped($"{CompareWords.Verdict(verdict)}: {MeasureWords.Of(d.Measure).Row} {MeasureWords.Of(d.Measure).Change(d)}: {CompareReasons.Of(result, d)}", Indent);
             }
         }
 
-        Difference[] not = [.. all.Where(d => d.Verdict == CompareVerdict.WillNot)];
+        Difference[] same = [.. all.Where(CompareReasons.IsSame)], not = [.. all.Where(d => d.Verdict == CompareVerdict.WillNot).Except(same)];
         if (not.Length > 0)
         {
-            text.AppendWrapped($"  {CompareWords.Verdict(CompareVerdict.WillNot)}: {string.Join("; ", not.Select(d => $"{MeasureWords.Of(d.Measure).Row} {MeasureWords.Of(d.Measure).Change(d)}"))}");
+            text.AppendWrapped($"{CompareWords.Verdict(CompareVerdict.WillNot)}: {string.Join("; ", not.Select(d => $"{MeasureWords.Of(d.Measure).Row} {MeasureWords.Of(d.Measure).Change(d)}"))}", Indent);
+        }
+
+        if (same.Length > 0)
+        {
+            text.AppendWrapped($"the same in both: {string.Join("; ", same.Select(d => MeasureWords.Of(d.Measure).Row))}", Indent);
         }
     }
 

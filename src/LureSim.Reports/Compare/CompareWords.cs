@@ -22,6 +22,16 @@ public static class CompareWords
         $"distance: {CastAcrossWords.Rule}. Other rows: share of the draws in which the difference is larger than what people tell apart and how steady they are; two thirds or more: you will notice; "
         + "one third or less: you will not notice; between them: you may notice; where the draws do not agree which way (sign test at 5 %), or one side has no value: cannot be told";
 
+    /// <summary>The strongest of some verdicts: what is noticed goes before what cannot be told, that before what is not noticed.</summary>
+    /// <param name="differences">Differences, at least one.</param>
+    internal static CompareVerdict Strongest(IEnumerable<Difference> differences) => differences.Select(d => d.Verdict).MaxBy(v => v switch
+    {
+        CompareVerdict.Will => 3,
+        CompareVerdict.May => 2,
+        CompareVerdict.Unknown => 1,
+        _ => 0,
+    });
+
     /// <summary>Labels joined as in a sentence.</summary>
     /// <param name="items">Items, at least one.</param>
     internal static string And(IReadOnlyList<string> items) => items.Count == 1 ? items[0] : $"{string.Join(", ", items.Take(items.Count - 1))} and {items[^1]}";

@@ -30,12 +30,14 @@ public sealed record AdviceFor(int SetUp, IReadOnlyList<Difference> For);
 /// <param name="Takes">Set-ups to take, the first one leads; never empty unless none walks.</param>
 /// <param name="Fallen">Set-ups that do not walk while others do.</param>
 /// <param name="GivenUp">Differences in which the leading one will be noticed to be worse than another.</param>
+/// <param name="Taste">Noticed differences between the leading one and others in rows without a wanted side.</param>
 /// <param name="Unnoticed">Rows in which nothing will be noticed between the leading one and the others.</param>
 /// <param name="Unknown">Rows in which nothing can be told between the leading one and another.</param>
 /// <param name="BendTest">A difference of the leading one whose band a bend test would narrow to <see cref="WorthBending"/> or less; null without.</param>
 /// <param name="BendTestShare">Its band then over its band now.</param>
 public sealed record Advice(
-    AdviceKind Kind, IReadOnlyList<AdviceFor> Takes, IReadOnlyList<int> Fallen, IReadOnlyList<Difference> GivenUp, IReadOnlyList<CompareMeasure> Unnoticed,
+    AdviceKind Kind, IReadOnlyList<AdviceFor> Takes, IReadOnlyList<int> Fallen, IReadOnlyList<Difference> GivenUp, IReadOnlyList<Difference> Taste,
+    IReadOnlyList<CompareMeasure> Unnoticed,
     IReadOnlyList<CompareMeasure> Unknown, Difference? BendTest, double BendTestShare)
 {
     /// <summary>Share of the band that a bend test must come to before it is worth a sentence.</summary>
@@ -53,17 +55,17 @@ public sealed record Advice(
         int[] walking = result.Of<RetrieveMeasured>() is RetrieveMeasured water ? [.. all.Where(i => water.Cases[i].EverWalks)] : all;
         if (walking.Length == 0)
         {
-            return new(AdviceKind.NoneWalks, [], all, [], [], [], null, double.NaN);
+            return new(AdviceKind.NoneWalks, [], all, [], [], [], [], null, double.NaN);
         }
 
         Difference[] noticed = [.. result.Differences.Where(d => d.Verdict == CompareVerdict.Will && d.Winner >= 0 && walking.Contains(d.A) && walking.Contains(d.B))];
         (AdviceKind kind, AdviceFor[] takes) = walking.Length == 1 ? (AdviceKind.Clear, [new(walking[0], [])]) : Choose(result, walking, noticed);
         int leader = takes[0].SetUp;
-        Difference[] own = [.. result.Differences.Where(d => (d.A == leader || d.B == leader) && walking.Contains(d.A) && walking.Contains(d.B))];
+        Difference[] own = [.. result.Differences.Where(d => d.A == leader || d.B == leader)], seen = [.. own.Where(d => d.Verdict == CompareVerdict.Will)];
         CompareMeasure[] Rows(Func<IGrouping<CompareMeasure, Difference>, bool> which) => [.. own.GroupBy(d => d.Measure).Where(which).Select(g => g.Key)];
         Difference? bend = own.Where(d => result.BendTestShare(d) <= WorthBending && d.Verdict != CompareVerdict.WillNot).FirstOrDefault();
         return new(
-            kind, takes, [.. all.Except(walking)], [.. Worst(noticed.Where(d => d.Winner != leader && (d.A == leader || d.B == leader)))],
+            kind, takes, [.. all.Except(walking)], [.. Worst(seen.Where(d => d.Winner >= 0 && d.Winner != leader))], [.. Worst(seen.Where(d => d.Measure.Side == Better.Neither))],
             Rows(g => g.All(d => d.Verdict == CompareVerdict.WillNot)), Rows(g => g.Any(d => d.Verdict == CompareVerdict.Unknown)), bend, bend is null ? double.NaN : result.BendTestShare(bend));
     }
 

@@ -18,7 +18,7 @@ public sealed class CastMeasures : IMeasureSet
     public IReadOnlyList<CompareMeasure> Measures { get; } = [Distance];
 
     /// <inheritdoc/>
-    public double Work => 4.0;
+    public double Work => 11.0;
 
     /// <inheritdoc/>
     public bool Reads(KeySpec key, ScenarioResult scenario) => Casts.Reads(key, scenario);

@@ -22,11 +22,8 @@ public static class Humans
     /// <summary>Tempo of a rhythm.</summary>
     public static readonly Human Tempo = new("tempo", "tempo told apart", "", 0.015, 0.06, "Drake and Botte 1993, Perception and Psychophysics 54, 277: 6 % of one interval, 3 % of six, 1.5 % at best (abstract seen)");
 
-    /// <summary>Force felt by the hand.</summary>
-    public static readonly Human Force = new("force", "force told apart by hand", "", 0.05, 0.10, "Pang, Tan and Durlach 1991, Perception and Psychophysics 49, 531: about 7 % (abstract seen); Jones 1989, Perception 18, 681: 5 to 9 % (from memory)");
-
     /// <summary>Torque felt by the hand.</summary>
-    public static readonly Human Torque = new("torque", "torque told apart by hand", "", 0.07, 0.15, "Jandura and Srinivasan 1994: 12.7 % between finger and thumb (from memory); force of the hand as the lower end");
+    public static readonly Human Torque = new("torque", "torque told apart by hand", "", 0.07, 0.15, "force 7 % (Pang, Tan and Durlach 1991, Perception and Psychophysics 49, 531, abstract seen); torque between finger and thumb 12.7 % (Jandura and Srinivasan 1994, from memory)");
 
     /// <summary>Heaviness of a held thing.</summary>
     public static readonly Human Weight = new("weight", "heaviness of a held thing told apart", "", 0.04, 0.13, "lifted weights 4.3 % (Oberlin 1936) and 5.9 % (Fechner's weights, Laming), both quoted in a later paper that was seen; torque as the upper end");
@@ -56,5 +53,5 @@ public static class Humans
     public static readonly Human Turns = new("turns", "comfortable turns of the handle while twitching", "1/s", 0.8, 2.0, Guessed);
 
     /// <summary>All, in the order of documents.</summary>
-    public static IReadOnlyList<Human> All { get; } = [Tempo, Force, Torque, Weight, Inertia, Eye, Sharpness, Steadiness, RodAngle, Slack, Twitches, Turns];
+    public static IReadOnlyList<Human> All { get; } = [Tempo, Torque, Weight, Inertia, Eye, Sharpness, Steadiness, RodAngle, Slack, Twitches, Turns];
 }

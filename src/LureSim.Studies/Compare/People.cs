@@ -1,3 +1,4 @@
+using LureSim.Studies.Doubt;
 using LureSim.Studies.Sampling;
 
 namespace LureSim.Studies.Compare;
@@ -17,6 +18,6 @@ public sealed class People(int draws, ulong seed)
     public double Of(Human what, int draw)
     {
         ArgumentNullException.ThrowIfNull(what);
-        return what.At(draw < 0 ? 0.5 : _design.Share(draw, Humans.All.ToList().IndexOf(what)));
+        return what.At(draw < 0 ? 0.5 : _design.Share(draw, GuessDesign.Dimension(what.Key)));
     }
 }

@@ -23,13 +23,13 @@ public sealed class RetrieveMeasures : IMeasureSet
     public static readonly CompareMeasure Width = new("walk_width_m", "m", Better.More, Humans.Eye);
 
     /// <summary>Pull at the rod tip.</summary>
-    public static readonly CompareMeasure Pull = new("tip_force_peak_N", "N", Better.Less, Humans.Force);
+    public static readonly CompareMeasure Pull = new("tip_force_peak_N", "N", Better.Less, Humans.Torque);
 
     /// <summary>Wrist torque.</summary>
     public static readonly CompareMeasure Wrist = new("wrist_torque_rms_Nm", "N m", Better.Less, Humans.Torque);
 
     /// <summary>Line drag, felt as part of the pull.</summary>
-    public static readonly CompareMeasure LineDrag = new("line_drag_mean_N", "N", Better.Less, Humans.Force);
+    public static readonly CompareMeasure LineDrag = new("line_drag_mean_N", "N", Better.Less, Humans.Torque);
 
     /// <summary>Load on the nose, seen as its dip.</summary>
     public static readonly CompareMeasure NoseLoad = new("nose_down_load_N", "N", Better.Less, Humans.Eye);
@@ -47,7 +47,7 @@ public sealed class RetrieveMeasures : IMeasureSet
     public IReadOnlyList<CompareMeasure> Measures { get; } = [Slowest, Fastest, KeptUp, Width, Pull, Wrist, LineDrag, NoseLoad, TakeUp, Turns, SlackBudget];
 
     /// <inheritdoc/>
-    public double Work => 30.0;
+    public double Work => 57.0;
 
     // The search sets mesh, length and starts of its runs itself, as that of cadence; but here turns of the handle are counted.
     private static readonly CadenceSource Rhythms = new(ComparePlan.Coarse);
@@ -109,12 +109,15 @@ public sealed class RetrieveMeasured : Measured
         double takeUp = HandleTurn.TakeUpM(draw.Setup!.Reel, draw.Setup.Line, draw.Task.DistanceM), handle = person(Humans.Steadiness) / watched;
         double needed = s.HandleTurnsPerS * draw.Setup.Reel.TakeUpPerTurnM / takeUp;
         double budget = (person(Humans.Turns) * takeUp / draw.Task.CadencePerS) - s.AdvancePerTwitchM;
-        return measure.Key switch
+
+        // The hand feels the line only through a rod that it swings: against all of its torque, as a force at the tip.
+        double hand = s.WristTorquePeakNm / draw.Setup.Rod.FreeLengthM;
+        return measure switch
         {
             _ when measure == RetrieveMeasures.Width => MeasureSample.Of(draw.Walks ? s.WidthM : 0.0, Root((1.0 - s.Regularity) * s.WidthM / watched, eye)),
-            _ when measure == RetrieveMeasures.Pull => MeasureSample.Of(s.TipForcePeakN),
+            _ when measure == RetrieveMeasures.Pull => new(s.TipForcePeakN, s.TipForcePeakN, hand, 0.0),
             _ when measure == RetrieveMeasures.Wrist => MeasureSample.Of(s.WristTorqueRmsNm),
-            _ when measure == RetrieveMeasures.LineDrag => new(s.LineDragMeanN, s.LineDragMeanN, s.TipForcePeakN, 0.0),
+            _ when measure == RetrieveMeasures.LineDrag => new(s.LineDragMeanN, s.LineDragMeanN, hand, 0.0),
             _ when measure == RetrieveMeasures.NoseLoad => new(s.NoseDownLoadN, s.NoseDipM, s.NoseDipM, eye),
             _ when measure == RetrieveMeasures.TakeUp => MeasureSample.Of(takeUp, handle * takeUp),
             _ when measure == RetrieveMeasures.Turns => MeasureSample.Of(needed, handle * needed),

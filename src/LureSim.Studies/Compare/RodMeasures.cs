@@ -31,7 +31,7 @@ public sealed class RodMeasures : IMeasureSet
     public IReadOnlyList<CompareMeasure> Measures { get; } = [Clearance, LowClearance, SwingWeight, TipHeaviness];
 
     /// <inheritdoc/>
-    public double Work => 0.3;
+    public double Work => 0.5;
 
     /// <inheritdoc/>
     public bool Reads(KeySpec key, ScenarioResult scenario)

@@ -32,7 +32,7 @@ public static class SenseRule
         ArgumentNullException.ThrowIfNull(second);
         ArgumentNullException.ThrowIfNull(weber);
         int[] both = [.. Enumerable.Range(0, first.Count).Where(d => first[d].Exists && second[d].Exists)];
-        if (both.Length == 0 || both.Length < (1.0 - MostMissing) * first.Count)
+        if (both.Length == 0 || first.Count - both.Length > MostMissing * first.Count)
         {
             return Difference.None(measure, a, b, Mean(first, both), Mean(second, both));
         }

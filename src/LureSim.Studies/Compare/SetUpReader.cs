@@ -60,7 +60,7 @@ public sealed class SetUpReader(IReadOnlyList<string> common, ICollection<Scenar
         string first = keys.Distinct(StringComparer.Ordinal).Count() == 1
             ? string.Join(", ", sets[0].Select(Key).Select(k => OwnValue.Text(values, k) is string v ? Named(k, v) : "").Where(t => t.Length > 0))
             : "";
-        var all = new List<CompareSetUp> { new(first.Length > 0 ? first : "as in the file", new(source, common)) };
+        var all = new List<CompareSetUp> { new(first.Length > 0 ? first : "file as it is", new(source, common)) };
         for (int i = 0; i < sets.Length; i++)
         {
             string place = $"--with {variants[i]}";

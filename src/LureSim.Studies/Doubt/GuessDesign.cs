@@ -77,7 +77,7 @@ public sealed class GuessDesign
     }
 
     // From the key's name alone, so that new keys leave the draws of the old ones as they are (FNV-1a, Fowler, Noll and Vo 1991, from memory).
-    private static int Dimension(string path)
+    internal static int Dimension(string path)
     {
         uint hash = 2166136261;
         foreach (char c in path)

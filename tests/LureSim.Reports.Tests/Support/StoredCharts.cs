@@ -1,6 +1,7 @@
 using LureSim.Model.Reels;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Cast;
+using LureSim.Reports.Compare;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
@@ -42,6 +43,8 @@ internal static class StoredCharts
         ("cast_across", typeof(CastAcrossChart), () => CastAcrossChart.Build(MadeUpCast.Across())),
         ("cast_across_holes", typeof(CastAcrossChart), () => CastAcrossChart.Build(Holes())),
         ("cast_match", typeof(MatchChart), () => MatchChart.Build(Match())),
+        ("compare_page", typeof(ComparePage), () => ComparePage.Build(MadeUpCompare.Result())),
+        ("compare_page_many", typeof(ComparePage), () => ComparePage.Build(MadeUpCompare.Result(10))),
         ("trim_side", typeof(TrimView), () => TrimView.Build("Made up", MadeUpTrim.Result())),
         ("trim_righting", typeof(TrimRighting), () => TrimRighting.Build("Made up", MadeUpTrim.Result())),
         ("pool_tow", typeof(PoolTowChart), () => PoolTowChart.Build("Made up", MadeUpPool.Result())),
