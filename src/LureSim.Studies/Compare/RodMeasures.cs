@@ -50,7 +50,8 @@ public sealed class RodMeasures : IMeasureSet
         bool rods = CompareStudy.RodsDiffer(setUps);
         (int SetUp, int Draw, bool Tested)[] jobs =
         [
-            .. from s in Enumerable.Range(0, setUps.Count) from t in rods ? [false, true] : new[] { false } from d in Enumerable.Range(t ? 0 : -1, plan.CastDraws + (t ? 0 : 1)) select (s, d, t),
+            .. Enumerable.Range(0, setUps.Count).SelectMany(s => Enumerable.Range(-1, plan.CastDraws + 1).Select(d => (s, d, false))),
+            .. Enumerable.Range(0, rods ? setUps.Count : 0).SelectMany(s => Enumerable.Range(0, plan.CastDraws).Select(d => (s, d, true))),
         ];
         int done = 0;
         MeasureSample[][] found = ParallelRuns.Execute(jobs, One, plan.Threads, () => progress?.Invoke((double)Interlocked.Increment(ref done) / jobs.Length), stop);

@@ -103,7 +103,7 @@ public sealed class SetUpReader(IReadOnlyList<string> common, ICollection<Scenar
         return Numbered([.. all]);
     }
 
-    private IReadOnlyList<CompareSetUp> Whole(CompareSetUp[] all)
+    private CompareSetUp[] Whole(CompareSetUp[] all)
     {
         CompareSetUp[] valid = [.. all.Where(s => s.SetUp.Here.IsValid)];
         foreach (CompareSetUp setUp in valid.Where(s => s.SetUp.Here.Retrieve!.IsTow))
