@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
 using LureSim.Model;
 using LureSim.Reports.Kit.Files;
 using LureSim.Studies.Sweep;
@@ -22,15 +21,22 @@ public static class App
 
     private static int Parsed(string[] args, Terminal terminal, CancellationToken stop)
     {
-        ParseResult parsed = Root(terminal, stop).Parse(args);
+        RootCommand root = Root(terminal, stop);
+        string[] meant = CommandHints.WithoutHelpWord(root, args);
+        if (CommandHints.NoCommand(root, meant) is string wrong)
+        {
+            terminal.Error.WriteLine(wrong);
+            return ExitCode.BadInput;
+        }
+
+        ParseResult parsed = root.Parse(meant);
         if (parsed.Errors.Count > 0 && parsed.Action is not System.CommandLine.Help.HelpAction)
         {
-            foreach (ParseError error in parsed.Errors)
+            foreach (string fault in CommandHints.Faults(parsed))
             {
-                terminal.Error.WriteLine(error.Message.ReplaceLineEndings(" "));
+                terminal.Error.WriteLine(fault);
             }
 
-            terminal.Error.WriteLine("luresim --help lists the commands, luresim COMMAND --help its options.");
             return ExitCode.BadInput;
         }
 
@@ -58,7 +64,21 @@ public static class App
 
     private static int Guide(RootCommand root, Terminal terminal)
     {
-        terminal.Error.WriteLine("no command given; commands: " + string.Join(", ", root.Subcommands.Select(c => c.Name)));
+        string example = Path.Combine("scenarios", "small-walker.toml");
+        string[] lines =
+        [
+            "luresim works on a scenario: a text file that holds rod, reel, line and lure, and what you do with them.",
+            "To begin, take one that comes with the program:",
+            $"  luresim cast {example}",
+            $"  luresim retrieve {example}",
+            "and with a file of your own: luresim check my.toml",
+            "",
+            "Commands:",
+            .. root.Subcommands.Select(c => $"  {c.Name,-10}{c.Description}"),
+            "",
+            "luresim help COMMAND tells what a command takes.",
+        ];
+        Array.ForEach(lines, terminal.Error.WriteLine);
         return ExitCode.BadInput;
     }
 

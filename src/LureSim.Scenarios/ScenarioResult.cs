@@ -38,6 +38,9 @@ public sealed class ScenarioResult
     /// <summary>Values by key, for mappers of further tables.</summary>
     public ScenarioValues Values { get; }
 
+    /// <summary>The units that the file is written in, whatever overrides use.</summary>
+    public UnitFamily Units { get; internal init; }
+
     /// <summary>All faults, in file order.</summary>
     public IReadOnlyList<ScenarioFault> Errors { get; }
 

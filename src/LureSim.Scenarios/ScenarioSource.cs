@@ -1,4 +1,6 @@
+using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Mapping;
+using LureSim.Scenarios.Quantities;
 using LureSim.Scenarios.Reading;
 
 namespace LureSim.Scenarios;
@@ -9,7 +11,7 @@ namespace LureSim.Scenarios;
 /// </summary>
 public sealed class ScenarioSource
 {
-    internal const int OverrideLayer = int.MaxValue;
+    internal const int OverrideLayer = int.MaxValue, MadeLayer = 0;
 
     // Overrides sort after every file.
     private const int OverrideOrder = 1_000_000;
@@ -18,14 +20,20 @@ public sealed class ScenarioSource
     private readonly FaultList _faults;
     private readonly FaultList _notes;
 
-    private ScenarioSource(string name, Activities asked, LayerReader layers, FaultList faults, FaultList notes) =>
+    private ScenarioSource(string name, Activities asked, LayerReader layers, FaultList faults, FaultList notes)
+    {
         (Name, Asked, _layers, _faults, _notes) = (name, asked, layers, faults, notes);
+        Units = FamilyOfFile.Of(layers.Entries);
+    }
 
     /// <summary>Name of the file as it was given.</summary>
     public string Name { get; }
 
     /// <summary>What the scenario is wanted for; faults that concern only other activities are notes.</summary>
     public Activities Asked { get; }
+
+    /// <summary>The units that the file is written in, whatever overrides use.</summary>
+    public UnitFamily Units { get; }
 
     /// <summary>Reads a file. Never throws on bad content: every fault is in the result of <see cref="Resolve"/>.</summary>
     /// <param name="path">Path of a TOML file.</param>
@@ -68,6 +76,7 @@ public sealed class ScenarioSource
         };
         Overrides.Apply(overrides ?? [], layers, faults, OverrideLayer);
 
+        layers.Entries[TopKeys.Title.Index] ??= Called();
         DropUnasked(layers.Entries);
         var values = new ScenarioValues(layers.Entries);
         var places = new Places(Name, layers.Entries, layers.TablePlaces);
@@ -76,7 +85,14 @@ public sealed class ScenarioSource
         Scenario? scenario = broken ? null : ScenarioMapper.Map(new(values, places, faults, ranges), Asked);
         (FaultList errors, FaultList others) = faults.Split(Asked);
         notes.AddRange(others);
-        return new(errors.Count == 0 ? scenario : null, values, ranges, errors.ToList(), notes.ToList());
+        return new(errors.Count == 0 ? scenario : null, values, ranges, errors.ToList(), notes.ToList()) { Units = Units };
+    }
+
+    // A file without a title is called by its own name.
+    private Entry Called()
+    {
+        string name = PlainText.Escape(Path.GetFileNameWithoutExtension(Name));
+        return new() { Key = TopKeys.Title, Text = name.Length > 0 ? name : "scenario", Place = new(new(Name, 0), 1, 1), Layer = MadeLayer };
     }
 
     private static ScenarioSource Make(string name, Activities asked, Action<LayerReader> read)

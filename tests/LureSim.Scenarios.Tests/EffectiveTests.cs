@@ -44,7 +44,7 @@ public class EffectiveTests
     {
         EffectiveScenario effective = Texts.Read(Texts.Least).Effective();
         Assert.Equal(ValueMark.Given, Find(effective, RodKeys.Length).Mark);
-        Assert.Equal(ValueMark.Guess, Find(effective, RodKeys.Power).Mark);
+        Assert.Equal(ValueMark.Guess, Find(effective, RodKeys.BendLoad).Mark);
         Assert.Equal(ValueMark.Guess, Find(effective, RodKeys.Damping).Mark);
         Assert.Equal(ValueMark.Default, Find(effective, RetrieveKeys.Distance).Mark);
         Assert.Equal(ValueMark.Derived, Find(effective, ReelKeys.TakeUp).Mark);
@@ -54,7 +54,7 @@ public class EffectiveTests
 
     [Fact]
     public void A_given_force_is_no_guess() =>
-        Assert.Equal(ValueMark.Given, Find(Texts.Read(Texts.Least, "rod.power=4.5 N").Effective(), RodKeys.Power).Mark);
+        Assert.Equal(ValueMark.Given, Find(Texts.Read(Texts.Least, "rod.bend_load=4.5 N").Effective(), RodKeys.BendLoad).Mark);
 
     [Theory]
     [MemberData(nameof(Shipped))]

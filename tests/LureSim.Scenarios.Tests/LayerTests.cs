@@ -21,7 +21,7 @@ public class LayerTests
     public void A_text_in_place_of_a_table_is_a_parts_file()
     {
         using var folder = new Folder();
-        folder.Write("parts/rod.toml", "length = \"2 m\"\npower = \"3 N\"");
+        folder.Write("parts/rod.toml", "length = \"2 m\"\nbend_load = \"3 N\"");
         string path = folder.Write("s.toml", "rod = \"parts/rod.toml\"\n" + Texts.Least.Replace("[rod]\nlength = \"7 ft\"\npower = \"medium-heavy\"\n", "", StringComparison.Ordinal));
         ScenarioResult result = ScenarioSource.Read(path);
         Assert.Empty(result.Errors);
@@ -33,8 +33,8 @@ public class LayerTests
     public void A_table_may_start_from_a_parts_file_and_parts_from_parts()
     {
         using var folder = new Folder();
-        folder.Write("parts/a.toml", "length = \"2 m\"\npower = \"3 N\"\nmass = \"100 g\"");
-        folder.Write("parts/b.toml", "base = \"a.toml\"\npower = \"4 N\"");
+        folder.Write("parts/a.toml", "length = \"2 m\"\nbend_load = \"3 N\"\nmass = \"100 g\"");
+        folder.Write("parts/b.toml", "base = \"a.toml\"\nbend_load = \"4 N\"");
         string path = folder.Write("s.toml", Texts.With("length = \"7 ft\"\npower = \"medium-heavy\"", "base = \"parts/b.toml\"\nlength = \"1.9 m\""));
         ScenarioResult result = ScenarioSource.Read(path);
         Assert.Empty(result.Errors);
@@ -47,7 +47,7 @@ public class LayerTests
     public void Faults_of_a_part_name_the_part()
     {
         using var folder = new Folder();
-        folder.Write("parts/rod.toml", "length = \"2 m\"\npower = \"3 N\"\ncolour = \"red\"");
+        folder.Write("parts/rod.toml", "length = \"2 m\"\nbend_load = \"3 N\"\ncolour = \"red\"");
         string path = folder.Write("s.toml", "rod = \"parts/rod.toml\"\n" + Texts.Least.Replace("[rod]\nlength = \"7 ft\"\npower = \"medium-heavy\"\n", "", StringComparison.Ordinal));
         ScenarioFault fault = Assert.Single(ScenarioSource.Read(path).Errors);
         Assert.Equal("parts/rod.toml(3,1)", fault.Place);

@@ -49,7 +49,7 @@ public sealed class EffectiveScenario
                 ? new(key, word.Low, word.High)
                 : _ranges.FirstOrDefault(r => r.Key == key);
             all.Add(new(
-                key, TomlText.Of(given), si, doubted is null ? ValueMark.Given : ValueMark.Guess, doubted?.Low ?? double.NaN, doubted?.High ?? double.NaN, true));
+                key, TomlText.Of(given), si, given.Layer == ScenarioSource.MadeLayer ? ValueMark.Default : doubted is null ? ValueMark.Given : ValueMark.Guess, doubted?.Low ?? double.NaN, doubted?.High ?? double.NaN, true));
         }
         else if (key.Default is not null && !GroupHasAnother(key))
         {

@@ -75,6 +75,18 @@ public sealed class KeySpec
     /// <summary>Allowed words; with a quantity kind they stand beside numbers.</summary>
     public IReadOnlyList<Choice> Choices { get; init; } = [];
 
+    /// <summary>The key whose value the words of this one give, as long as that key is not given itself (a class of rod and its measured load).</summary>
+    public KeySpec? Gives { get; init; }
+
+    /// <summary>What to say to a number where only words are read, or null.</summary>
+    public string? NoNumber { get; init; }
+
+    /// <summary>What is due, with its units and an example: the second half of a message.</summary>
+    public string Due { get => field ?? Units.Due(Kind); init; }
+
+    /// <summary>Name under which its guesses are drawn: its path, unless the draws of an older key go on under a new name.</summary>
+    public string DrawnAs { get => field ?? Path; init; }
+
     /// <summary>
     /// Keys that say the same thing in different ways share a group: where a later layer gives one, the others of earlier
     /// layers fall.

@@ -1,17 +1,23 @@
 namespace LureSim.Scenarios.Keys;
 
 /// <summary>The nearest known word by edit distance (insert, delete, replace, swap neighbours).</summary>
-internal static class Nearest
+public static class Nearest
 {
-    /// <summary>The nearest, or null when nothing is near (more than half of the letters differ).</summary>
+    /// <summary>The nearest, or null when nothing is near: one slip in a word of up to five letters, two in up to nine, else three.</summary>
+    /// <param name="word">As written.</param>
+    /// <param name="known">Known words.</param>
     public static string? Of(string word, IEnumerable<string> known)
     {
+        ArgumentNullException.ThrowIfNull(word);
+        ArgumentNullException.ThrowIfNull(known);
         string? best = null;
         int least = int.MaxValue;
         foreach (string candidate in known)
         {
-            int distance = Distance(word, candidate);
-            if (distance < least && 2 * distance <= Math.Max(word.Length, candidate.Length))
+            // Each letter too many or too few is a slip: no need to look closer.
+            int slips = MostSlips(Math.Max(word.Length, candidate.Length));
+            int distance = Math.Abs(word.Length - candidate.Length) > slips ? int.MaxValue : Distance(word, candidate);
+            if (distance <= slips && (distance < least || (distance == least && Common(word, candidate) > Common(word, best!))))
             {
                 (best, least) = (candidate, distance);
             }
@@ -20,9 +26,18 @@ internal static class Nearest
         return best;
     }
 
+    // Of two as near as each other the one that begins like the word: slips come late in it.
+    private static int Common(string a, string b) => a.Zip(b).TakeWhile(p => p.First == p.Second).Count();
+
+    private static int MostSlips(int letters) => letters < 3 ? 0 : letters <= 5 ? 1 : letters <= 9 ? 2 : 3;
+
     /// <summary>Optimal string alignment distance.</summary>
+    /// <param name="a">A word.</param>
+    /// <param name="b">Another.</param>
     public static int Distance(string a, string b)
     {
+        ArgumentNullException.ThrowIfNull(a);
+        ArgumentNullException.ThrowIfNull(b);
         var d = new int[a.Length + 1, b.Length + 1];
         for (int i = 0; i <= a.Length; i++)
         {

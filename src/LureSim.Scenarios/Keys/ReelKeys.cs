@@ -20,6 +20,7 @@ public static class ReelKeys
     /// <summary>Gear ratio.</summary>
     public static readonly KeySpec Ratio = new("reel.ratio", QuantityKind.Ratio, "", "Spool or rotor turns per handle turn; 7.1 or \"7.1:1\".")
     {
+        Due = "a gear ratio is due, for example \"7.1:1\"",
         Parameter = Parameter.Of<ReelSpec>(nameof(ReelSpec.Ratio)),
         Lens = Lens.OfSetup(s => s.Reel.Ratio),
     };
@@ -43,8 +44,10 @@ public static class ReelKeys
     };
 
     /// <summary>Clutch.</summary>
-    public static readonly KeySpec Drag = new("reel.drag", QuantityKind.Force, "lb", "Slip force of the clutch, full spool.")
+    public static readonly KeySpec Drag = new("reel.drag", QuantityKind.Force, "lb", "Slip force of the clutch, full spool; \"locked\" is what a freshwater bait-casting reel holds with its drag shut, it does slip.")
     {
+        // 3.5 to 4.5 kg, freshwater bait-casters pulled by hand with the star drag shut: one angling handbook, its tables damaged in the copy seen.
+        Choices = [new("locked", Units.ToSi(QuantityKind.Force, "kg", 4.0), Units.ToSi(QuantityKind.Force, "kg", 3.5), Units.ToSi(QuantityKind.Force, "kg", 4.5))],
         Words = "slip force of the clutch",
         Parameter = Parameter.Of<ReelSpec>(nameof(ReelSpec.DragN)),
         Lens = Lens.OfSetup(s => s.Reel.DragN),

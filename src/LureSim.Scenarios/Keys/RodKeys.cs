@@ -7,6 +7,8 @@ namespace LureSim.Scenarios.Keys;
 /// <summary>Table <c>[rod]</c>.</summary>
 public static class RodKeys
 {
+    private const string PowerGroup = "rod power";
+
     /// <summary>Overall length.</summary>
     public static readonly KeySpec Length = new("rod.length", QuantityKind.Length, "ft", "Overall length.")
     {
@@ -24,15 +26,36 @@ public static class RodKeys
         Lens = Lens.OfSetup(s => s.Rod.GripM),
     };
 
-    /// <summary>Power.</summary>
-    public static readonly KeySpec Power = new(
-        "rod.power", QuantityKind.Force, "N", "Tip load that drops the tip by a third of the free length, rod clamped level; or a class, a guess.")
+    /// <summary>Load of a bend test.</summary>
+    public static readonly KeySpec BendLoad = new(
+        "rod.bend_load", QuantityKind.Force, "oz", "Measured: what hangs at the tip when it has dropped by a third of the free length, rod clamped level at the grip; without it rod.power decides.")
     {
-        Words = "power of the rod",
-        Required = true,
-        Choices = PowerClasses(),
+        Words = "load that bends the rod by a third",
+        Due = "what hangs at the tip is due in g, oz, kg, lb or N, for example \"300 g\" or \"10 oz\"",
+        HasNoDefault = true,
+        Group = PowerGroup,
+        DrawnAs = "rod.power",
         Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.ThirdLoadN)),
         Lens = Lens.OfSetup(s => s.Rod.ThirdLoadN),
+    };
+
+    /// <summary>Tip over butt radius.</summary>
+    public static readonly KeySpec TipRadiusRatio = new("rod.tip_radius_ratio", QuantityKind.Ratio, "", "Tip radius over butt radius; without it the action decides.")
+    {
+        Words = "tip over butt diameter of the rod",
+        HasNoDefault = true,
+        Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.TipRadiusRatio)),
+        Lens = Lens.OfSetup(s => s.Rod.TipRadiusRatio),
+    };
+
+    /// <summary>Power.</summary>
+    public static readonly KeySpec Power = new(
+        "rod.power", QuantityKind.Choice, "", "Class printed on the rod, a guess at rod.bend_load; due unless that is given.")
+    {
+        Choices = PowerClasses(),
+        Group = PowerGroup,
+        Gives = BendLoad,
+        NoNumber = "the line weight printed on a rod does not tell how it bends; a weight that you hung on the tip yourself goes into rod.bend_load",
     };
 
     /// <summary>Action.</summary>
@@ -41,6 +64,7 @@ public static class RodKeys
     {
         Default = "fast",
         Choices = ActionClasses(),
+        Gives = TipRadiusRatio,
     };
 
     /// <summary>Mass as sold.</summary>
@@ -64,15 +88,6 @@ public static class RodKeys
         High = 1,
         GuessLow = 0.35,
         GuessHigh = 0.6,
-    };
-
-    /// <summary>Tip over butt radius.</summary>
-    public static readonly KeySpec TipRadiusRatio = new("rod.tip_radius_ratio", QuantityKind.Ratio, "", "Tip radius over butt radius; without it the action decides.")
-    {
-        Words = "tip over butt diameter of the rod",
-        HasNoDefault = true,
-        Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.TipRadiusRatio)),
-        Lens = Lens.OfSetup(s => s.Rod.TipRadiusRatio),
     };
 
     /// <summary>p in EI ~ r^p.</summary>
@@ -134,10 +149,10 @@ public static class RodKeys
     /// <summary>Rows of the table.</summary>
     public static readonly KeySpec[] All =
     [
-        Length, Grip, Power, Action, Mass, FreeMassShare, TipRadiusRatio, StiffnessExponent, MassExponent, Damping, CastDamping, AirDrag, ButtDiameter, Links,
+        Length, Grip, Power, BendLoad, Action, Mass, FreeMassShare, TipRadiusRatio, StiffnessExponent, MassExponent, Damping, CastDamping, AirDrag, ButtDiameter, Links,
     ];
 
-    // Class loads: guesses, no maker states them; each range reaches to the middle of its neighbours.
+    // Class loads in N: guesses, no maker states them; each range reaches to the middle of its neighbours.
     private static Choice[] PowerClasses() =>
     [
         new("ultralight", 0.9, 0.6, 1.2), new("light", 1.5, 1.2, 1.85), new("medium-light", 2.2, 1.85, 2.6), new("medium", 3.0, 2.6, 3.75),

@@ -44,11 +44,6 @@ public static class ScenarioSchema
     /// <summary>Whether a key may also be a table (<c>lure.tie</c> and <c>lure.tie.x</c>).</summary>
     internal static bool HasKeysBelow(string path) => path == LureKeys.Tie.Path;
 
-    /// <summary>Nearest known key or table, or null.</summary>
-    internal static string? NearestTo(string path) => Nearest.Of(path, path.Contains('.', StringComparison.Ordinal)
-        ? ByPath.Keys
-        : ByPath.Keys.Where(p => !p.Contains('.', StringComparison.Ordinal)).Concat(TableNames).Append(BaseName));
-
     private static void Number(IReadOnlyList<KeySpec> keys)
     {
         for (int i = 0; i < keys.Count; i++)

@@ -49,9 +49,11 @@ public static class SchemaDocument
         return words.Length > 0 && range.Length > 0 ? $"{range}{other}; {words}" : $"{words}{range}{other}";
     }
 
-    private static string ChoiceText(KeySpec key, Choice choice) => key.Kind == QuantityKind.Choice
-        ? $"{Quantity.Show(choice.Value, QuantityKind.Ratio, "")}, {RangeText.Of(choice.Low, choice.High, QuantityKind.Ratio, "")}"
-        : $"{Quantity.Show(choice.Value, key.Kind, key.Unit)}, {RangeText.Of(choice.Low, choice.High, key.Kind, key.Unit)}";
+    private static string ChoiceText(KeySpec key, Choice choice)
+    {
+        KeySpec given = key.Gives ?? key;
+        return $"{Quantity.Show(choice.Value, given.Kind, given.Unit)}, {RangeText.Of(choice.Low, choice.High, given.Kind, given.Unit)}";
+    }
 
     private static string Default(KeySpec key) => key.Default is null ? key.Required ? "required" : "" : $"`{key.Default}`";
 

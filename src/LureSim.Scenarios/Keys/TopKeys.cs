@@ -6,7 +6,7 @@ namespace LureSim.Scenarios.Keys;
 public static class TopKeys
 {
     /// <summary>Title.</summary>
-    public static readonly KeySpec Title = new("title", QuantityKind.Text, "", "What the scenario shows, for headings.") { Default = "Untitled" };
+    public static readonly KeySpec Title = new("title", QuantityKind.Text, "", "What the scenario shows, for headings; without it, the name of the file.") { HasNoDefault = true };
 
     /// <summary>Seed.</summary>
     public static readonly KeySpec Seed = new("seed", QuantityKind.WholeNumber, "", "Seed of every random draw.")

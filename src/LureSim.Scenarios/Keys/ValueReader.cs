@@ -5,8 +5,42 @@ namespace LureSim.Scenarios.Keys;
 /// <summary>Reads the text of one key: allowed words first, then the quantity, then the allowed range.</summary>
 internal static class ValueReader
 {
-    /// <summary>Reads and checks; the error names what is allowed.</summary>
+    /// <summary>Reads and checks; the error says what is wrong, then what was probably meant, or what is due.</summary>
     public static QuantityValue ReadText(KeySpec key, string text)
+    {
+        QuantityValue value = Read(key, text);
+        return value.Error is null || key.Kind is QuantityKind.Text or QuantityKind.Flag ? value
+            : value with { Error = key.Kind == QuantityKind.Choice ? WrongWord(key, text) : WithHint(key, text, value) };
+    }
+
+    /// <summary>Whether a text would be accepted.</summary>
+    public static bool Reads(KeySpec key, string text) => Read(key, text).Error is null;
+
+    /// <summary>The allowed word in any of its spellings, or null.</summary>
+    public static Choice? FindChoice(KeySpec key, string text)
+    {
+        foreach (Choice choice in key.Choices)
+        {
+            if (choice.Name == text)
+            {
+                return choice;
+            }
+        }
+
+        if (key.Choices.Count == 0)
+        {
+            return null;
+        }
+
+        string form = Synonyms.Form(text);
+        string? word = key.Choices.FirstOrDefault(c => Synonyms.Form(c.Name) == form)?.Name ?? Synonyms.WordOf(key, text);
+        return word is null ? null : key.Choices.FirstOrDefault(c => c.Name == word);
+    }
+
+    /// <summary>The allowed words.</summary>
+    public static string Names(KeySpec key) => string.Join(", ", key.Choices.Select(c => c.Name));
+
+    private static QuantityValue Read(KeySpec key, string text)
     {
         if (FindChoice(key, text) is Choice choice)
         {
@@ -20,38 +54,47 @@ internal static class ValueReader
 
         if (key.Kind == QuantityKind.Choice)
         {
-            return new(double.NaN, $"\"{text}\" is not known; allowed: {Names(key)}{NearestText(key, text)}", null, key.Kind);
+            return new(double.NaN, $"\"{text}\" is not known", null, key.Kind);
         }
 
-        QuantityValue reading = Quantity.Read(text, key.Kind);
-        if (reading.Error is not null && key.OtherKind is QuantityKind other)
+        QuantityValue reading = Quantity.Read(text, key.Kind, "");
+        if (reading.Error is not null && key.OtherKind is QuantityKind other && Quantity.Read(text, other, "") is { Error: null } second)
         {
-            QuantityValue second = Quantity.Read(text, other);
-            reading = second.Error is null
-                ? second
-                : reading with { Error = $"{reading.Error}; or {Units.Due(other)}" };
-        }
-
-        if (reading.Error is not null && key.Choices.Count > 0)
-        {
-            reading = reading with { Error = $"{reading.Error}; or a word: {Names(key)}{NearestText(key, text)}" };
+            reading = second;
         }
 
         return reading.Error is null ? InRange(key, reading, text) : reading;
     }
 
-    /// <summary>The allowed word, or null.</summary>
-    public static Choice? FindChoice(KeySpec key, string text)
+    private static string WithHint(KeySpec key, string text, QuantityValue value)
     {
-        foreach (Choice choice in key.Choices)
+        string hint = WordHint(key, text) is { Length: > 0 } word ? word : Suggestion.For(key, text);
+        string due = key.OtherKind is QuantityKind other ? $"; {key.Due}; or {Units.Due(other)}" : $"; {key.Due}";
+        string words = key.Choices.Count > 0 ? $"; or a word: {Names(key)}" : "";
+        bool outOfRange = !double.IsNaN(value.Si);
+        return outOfRange || hint.Length > 0 ? value.Error + hint : value.Error + due + words;
+    }
+
+    private static string WrongWord(KeySpec key, string text)
+    {
+        string what = key.NoNumber is string number && NumberReader.Take(text.AsSpan().Trim(), out _, out _) is null
+            ? $"\"{text}\" is a number; the class is due: {Names(key)}; {number}"
+            : $"\"{text}\" is not known; allowed: {Names(key)}";
+        return what + WordHint(key, text);
+    }
+
+    private static string WordHint(KeySpec key, string text)
+    {
+        if (key.Choices.Count == 0)
         {
-            if (choice.Name == text)
-            {
-                return choice;
-            }
+            return "";
         }
 
-        return null;
+        string? near = Synonyms.MeantBy(key, text) is (string word, string why)
+            ? word.Length > 0 ? word : null
+            : Nearest.Of(Synonyms.Form(text), key.Choices.Select(c => Synonyms.Form(c.Name))) is string form ? key.Choices.First(c => Synonyms.Form(c.Name) == form).Name : null;
+        string reason = Synonyms.MeantBy(key, text)?.Why ?? "";
+        return near is not null ? $"; did you mean \"{near}\"?" : reason.Length > 0 ? $"; {reason}" : "";
     }
 
     private static QuantityValue Word(KeySpec key, string text)
@@ -74,13 +117,9 @@ internal static class ValueReader
             return reading with { Error = $"\"{text}\" is not a whole number; allowed: {RangeText.Of(key)}" };
         }
 
+        string? unit = reading.Unit.Length == 0 || reading.Kind == QuantityKind.Ratio ? null : reading.Unit;
         return reading.Si >= low && reading.Si <= high
             ? reading
-            : reading with { Error = $"\"{text}\" is out of range; allowed: {RangeText.Of(key, !first)}" };
+            : reading with { Error = $"\"{text}\" is out of range; allowed: {RangeText.Of(key, !first, unit)}" };
     }
-
-    private static string Names(KeySpec key) => string.Join(", ", key.Choices.Select(c => c.Name));
-
-    private static string NearestText(KeySpec key, string text) =>
-        Nearest.Of(text, key.Choices.Select(c => c.Name)) is string name ? $"; nearest: {name}" : "";
 }

@@ -1,6 +1,5 @@
 using LureSim.Model.Lines;
 using LureSim.Scenarios.Keys;
-using LureSim.Scenarios.Quantities;
 using LureSim.Scenarios.Reading;
 
 namespace LureSim.Scenarios.Mapping;
@@ -24,7 +23,7 @@ internal static class LeaderMapper
 
         if (!c.Values.Has(LeaderKeys.Length))
         {
-            c.Fault(LeaderKeys.Length, $"missing; {Units.Due(QuantityKind.Length)}");
+            c.Fault(LeaderKeys.Length, $"missing; {LeaderKeys.Length.Due}");
         }
 
         LineSpec? line = LineMapper.Map(c, keys);

@@ -1,7 +1,6 @@
 using LureSim.Model;
 using LureSim.Model.Lures;
 using LureSim.Scenarios.Keys;
-using LureSim.Scenarios.Quantities;
 
 namespace LureSim.Scenarios.Mapping;
 
@@ -114,7 +113,7 @@ internal static class LureMapper
     {
         if (!c.Values.Has(key))
         {
-            c.Fault(key, $"missing; {Units.Due(key.Kind)}");
+            c.Fault(key, $"missing; {key.Due}");
         }
     }
 }

@@ -50,6 +50,25 @@ internal sealed class MapContext(ScenarioValues values, Places places, FaultList
         return usual.Value;
     }
 
+    /// <summary>The number that a word stands for, a guess with a range, unless the number itself was given.</summary>
+    /// <param name="word">Key of the word; its <see cref="KeySpec.Gives"/> is the key of the number.</param>
+    public double FromWord(KeySpec word)
+    {
+        KeySpec number = word.Gives!;
+        if (Values.Has(number))
+        {
+            return this[number];
+        }
+
+        if (ValueReader.FindChoice(word, Values.Text(word)) is not Choice choice)
+        {
+            return double.NaN;
+        }
+
+        Range(number, choice.Low, choice.High);
+        return choice.Value;
+    }
+
     /// <summary>The value in the key's own unit.</summary>
     public static string Show(KeySpec key, double si) => Quantity.Show(si, key.Kind, key.Unit);
 }

@@ -1,5 +1,6 @@
 using LureSim.Model.Rods;
 using LureSim.Scenarios.Keys;
+using LureSim.Scenarios.Reading;
 
 namespace LureSim.Scenarios.Mapping;
 
@@ -9,7 +10,12 @@ internal static class RodMapper
     /// <summary>Maps; null when length, grip or power is missing or refused.</summary>
     public static RodSpec? Map(MapContext c)
     {
-        double length = c[RodKeys.Length], grip = c[RodKeys.Grip], power = c[RodKeys.Power];
+        double length = c[RodKeys.Length], grip = c[RodKeys.Grip], power = c.FromWord(RodKeys.Power);
+        if (!c.Values.Has(RodKeys.Power) && !c.Values.Has(RodKeys.BendLoad))
+        {
+            c.Fault(RodKeys.Power, $"missing; {EntryReader.ShortMeaning(RodKeys.Power)}; or rod.bend_load, where it was measured");
+        }
+
         if (length - grip < RodSpec.LeastFreeLengthM)
         {
             c.Fault(c.Values.Has(RodKeys.Grip) ? RodKeys.Grip : RodKeys.Length, string.Concat(
@@ -25,7 +31,7 @@ internal static class RodMapper
                 GripM: grip,
                 ThirdLoadN: power,
                 MassKg: c[RodKeys.Mass] * c[RodKeys.FreeMassShare],
-                TipRadiusRatio: TipRadiusRatio(c),
+                TipRadiusRatio: c.FromWord(RodKeys.Action),
                 StiffnessExponent: c[RodKeys.StiffnessExponent],
                 MassExponent: c[RodKeys.MassExponent],
                 DampingRatio: c[RodKeys.Damping],
@@ -33,21 +39,5 @@ internal static class RodMapper
                 ButtDiameterM: c[RodKeys.ButtDiameter],
                 Links: double.IsNaN(c[RodKeys.Links]) ? 1 : (int)c[RodKeys.Links],
                 CastDampingRatio: c[RodKeys.CastDamping]);
-    }
-
-    private static double TipRadiusRatio(MapContext c)
-    {
-        if (c.Values.Has(RodKeys.TipRadiusRatio))
-        {
-            return c[RodKeys.TipRadiusRatio];
-        }
-
-        if (ValueReader.FindChoice(RodKeys.Action, c.Values.Text(RodKeys.Action)) is not Choice action)
-        {
-            return double.NaN;
-        }
-
-        c.Range(RodKeys.TipRadiusRatio, action.Low, action.High);
-        return action.Value;
     }
 }

@@ -6,12 +6,13 @@ internal static class LineNumberReader
     /// <summary>Reads a line number.</summary>
     /// <param name="text">As written, for the message.</param>
     /// <param name="plain">Without blanks around it.</param>
-    public static QuantityValue Read(string text, string plain)
+    /// <param name="due">What is due, for the message.</param>
+    public static QuantityValue Read(string text, string plain, string due)
     {
         int mark = Mark(plain);
         if (mark == 0)
         {
-            return Quantity.Fail(text, "it has no mark", QuantityKind.LineNumber);
+            return Quantity.Fail(text, "it has no mark", QuantityKind.LineNumber, due);
         }
 
         string rest = plain[mark..].TrimStart();
@@ -23,7 +24,7 @@ internal static class LineNumberReader
 
         return error is null
             ? new(number, null, null, QuantityKind.LineNumber)
-            : Quantity.Fail(text, error, QuantityKind.LineNumber);
+            : Quantity.Fail(text, error, QuantityKind.LineNumber, due);
     }
 
     /// <summary>True when the number is one of braid, by mass.</summary>

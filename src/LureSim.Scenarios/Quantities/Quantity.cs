@@ -11,6 +11,9 @@ public sealed record QuantityValue(double Si, string? Error, string? Note, Quant
 {
     /// <summary>Nothing was read.</summary>
     public static readonly QuantityValue None = new(double.NaN, null, null, QuantityKind.Text);
+
+    /// <summary>Unit it was written in, by the name of the documents (<c>ft</c> for feet and inches); empty for plain numbers and words.</summary>
+    public string Unit { get; init; } = "";
 }
 
 /// <summary>
@@ -23,38 +26,42 @@ public static class Quantity
     /// <param name="text">For example <c>7 ft 6 in</c>, <c>5/8 oz</c>, <c>120 /min</c>.</param>
     /// <param name="kind">What it must be; not choice, flag, text or list.</param>
     /// <returns>The value in SI, or the error.</returns>
-    public static QuantityValue Read(string text, QuantityKind kind)
+    public static QuantityValue Read(string text, QuantityKind kind) => Read(text, kind, Units.Due(kind));
+
+    /// <summary>The same, with what is due in words of the caller; empty where the caller says it.</summary>
+    internal static QuantityValue Read(string text, QuantityKind kind, string due)
     {
         ArgumentNullException.ThrowIfNull(text);
-        string plain = QuoteMarks.Straighten(text.Trim());
+        string plain = QuoteMarks.Straighten(text);
         if (kind == QuantityKind.LineNumber)
         {
-            return LineNumberReader.Read(text, plain);
+            return LineNumberReader.Read(text, plain, due);
         }
 
-        if (kind == QuantityKind.Length && FeetInches.TryRead(plain, out double metres, out string? feetError))
+        if (kind == QuantityKind.Length && FeetInches.TryRead(plain, out double metres, out string? feetError, out string? note))
         {
-            return feetError is null ? new(metres, null, null, kind) : Fail(text, feetError, kind);
+            return feetError is null ? new(metres, null, note, kind) { Unit = "ft" } : Fail(text, feetError, kind, due);
         }
 
         if (NumberReader.Take(plain, out double number, out int used) is string error)
         {
-            return Fail(text, error, kind);
+            return Fail(text, error, kind, due);
         }
 
         string unit = plain[used..].Trim();
         if (unit.Length == 0 && Units.NeedUnit(kind))
         {
-            return Fail(text, "it has no unit", kind);
+            return Fail(text, "it has no unit", kind, due);
         }
 
-        double si = Units.ToSi(kind, unit, number);
+        string known = UnitSpelling.Canonical(kind, unit);
+        double si = Units.ToSi(kind, known, number);
         return double.IsFinite(si)
-            ? new(si, null, FeetInches.DecimalFeetNote(text, number, unit, kind), kind)
-            : Fail(text, UnknownUnit(unit), kind);
+            ? new(si, null, FeetInches.DecimalFeetNote(text, number, known, kind), kind) { Unit = known }
+            : Fail(text, UnknownUnit(unit), kind, due);
     }
 
-    /// <summary>Writes a value so that <see cref="Read"/> returns the same bits: SI unit, shortest round-trip digits.</summary>
+    /// <summary>Writes a value so that <see cref="Read(string, QuantityKind)"/> returns the same bits: SI unit, shortest round-trip digits.</summary>
     /// <param name="si">Value in SI.</param>
     /// <param name="kind">Its kind.</param>
     public static string Format(double si, QuantityKind kind)
@@ -86,8 +93,8 @@ public static class Quantity
         return kind == QuantityKind.LineNumber ? $"no. {number}" : unit.Length == 0 ? number : $"{number} {unit}";
     }
 
-    internal static QuantityValue Fail(string text, string what, QuantityKind kind) =>
-        new(double.NaN, $"\"{text}\": {what}; {Units.Due(kind)}", null, kind);
+    internal static QuantityValue Fail(string text, string what, QuantityKind kind, string due) =>
+        new(double.NaN, due.Length == 0 ? $"\"{text}\": {what}" : $"\"{text}\": {what}; {due}", null, kind);
 
     private static string UnknownUnit(string unit)
     {
@@ -96,8 +103,9 @@ public static class Quantity
             return "it is not a finite number";
         }
 
-        return char.IsAsciiDigit(unit[0])
-            ? "there are two numbers in a row (thousands marks are not allowed)"
-            : $"\"{unit}\" is not one of its units";
+        string rest = unit.StartsWith("to ", StringComparison.Ordinal) ? unit[3..] : unit.TrimStart('-', ' ');
+        return char.IsAsciiDigit(unit[0]) ? "there are two numbers in a row (thousands marks are not allowed)"
+            : rest.Length > 0 && char.IsAsciiDigit(rest[0]) ? "one value is due, not a range"
+            : $"\"{unit}\" does not fit here";
     }
 }

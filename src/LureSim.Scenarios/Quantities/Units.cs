@@ -2,12 +2,12 @@ using UnitsNet;
 
 namespace LureSim.Scenarios.Quantities;
 
-/// <summary>The exact list of units of every kind. UnitsNet's typed conversions do the arithmetic; its parser is never asked.</summary>
+/// <summary>The list of units of every kind, one name each (<see cref="UnitSpelling"/> knows the others). UnitsNet's typed conversions do the arithmetic; its parser is never asked.</summary>
 /// <remarks>SI units pass through untouched, so that a file in SI (and every default) costs no start-up of a quantity type. Each
 /// quantity has a method of its own for the same reason: compiling a method loads every type that it names.</remarks>
 internal static class Units
 {
-    /// <summary>Converts a number with its unit; NaN when the unit is not in the list.</summary>
+    /// <summary>Converts a number with its unit, by the one name of it; NaN when the unit is not in the list.</summary>
     public static double ToSi(QuantityKind kind, string unit, double x) => unit == SiName(kind) ? x : kind switch
     {
         QuantityKind.Length => LengthToSi(unit, x),
@@ -17,18 +17,17 @@ internal static class Units
         QuantityKind.Time => TimeToSi(unit, x),
         QuantityKind.Frequency => FrequencyToSi(unit, x),
         QuantityKind.Speed => SpeedToSi(unit, x),
-        QuantityKind.TakeUp => unit.EndsWith("/turn", StringComparison.Ordinal) ? TakeUpToSi(unit[..^5].TrimEnd(), x) : double.NaN,
+        QuantityKind.TakeUp => unit.EndsWith("/turn", StringComparison.Ordinal) ? TakeUpToSi(unit[..^5], x) : double.NaN,
         QuantityKind.Temperature => TemperatureToSi(unit, x),
         QuantityKind.Density => DensityToSi(unit, x),
         QuantityKind.Torque => TorqueToSi(unit, x),
         QuantityKind.Modulus => ModulusToSi(unit, x),
         QuantityKind.Area => AreaToSi(unit, x),
-        QuantityKind.Salinity => unit is "ppt" ? x : double.NaN,
         QuantityKind.AngularSpeed => AngularSpeedToSi(unit, x),
         QuantityKind.Inertia => InertiaToSi(unit, x),
         QuantityKind.TorquePerSpeed => unit is "uN m s" ? x / 1e6 : double.NaN,
         QuantityKind.TorquePerSpeedSquared => unit is "nN m s2" ? x / 1e9 : double.NaN,
-        QuantityKind.Ratio => unit is ":1" or ": 1" ? x : unit is "%" ? x / 100.0 : double.NaN,
+        QuantityKind.Ratio => unit is ":1" ? x : unit is "%" ? x / 100.0 : double.NaN,
         _ => double.NaN,
     };
 
@@ -92,7 +91,7 @@ internal static class Units
         _ => "a plain number is due, for example 0.7",
     };
 
-    private static double AngleToSi(string unit, double x) => unit is "deg" or "\u00B0" ? Angle.FromDegrees(x).Radians : double.NaN;
+    private static double AngleToSi(string unit, double x) => unit is "deg" ? Angle.FromDegrees(x).Radians : double.NaN;
 
     private static double TimeToSi(string unit, double x) => unit switch
     {
@@ -103,8 +102,7 @@ internal static class Units
 
     private static double DensityToSi(string unit, double x) => unit switch
     {
-        "kg/m\u00B3" => x,
-        "g/cm3" or "g/cm\u00B3" => Density.FromGramsPerCubicCentimeter(x).KilogramsPerCubicMeter,
+        "g/cm3" => Density.FromGramsPerCubicCentimeter(x).KilogramsPerCubicMeter,
         _ => double.NaN,
     };
 
@@ -119,36 +117,35 @@ internal static class Units
     {
         "cm" => Length.FromCentimeters(x).Meters,
         "mm" => Length.FromMillimeters(x).Meters,
-        "ft" or "'" or "feet" or "foot" => Length.FromFeet(x).Meters,
-        "in" or "\"" or "inch" or "inches" => Length.FromInches(x).Meters,
-        "yd" or "yard" or "yards" => Length.FromYards(x).Meters,
+        "ft" => Length.FromFeet(x).Meters,
+        "in" => Length.FromInches(x).Meters,
+        "yd" => Length.FromYards(x).Meters,
         _ => double.NaN,
     };
 
-    private static double TakeUpToSi(string unit, double x) => unit == "m" ? x : unit is "'" or "\"" ? double.NaN : LengthToSi(unit, x);
+    private static double TakeUpToSi(string unit, double x) => unit == "m" ? x : LengthToSi(unit, x);
 
     private static double MassToSi(string unit, double x) => unit switch
     {
         "g" => Mass.FromGrams(x).Kilograms,
         "mg" => Mass.FromMilligrams(x).Kilograms,
         "oz" => Mass.FromOunces(x).Kilograms,
-        "lb" or "lbs" => Mass.FromPounds(x).Kilograms,
+        "lb" => Mass.FromPounds(x).Kilograms,
         _ => double.NaN,
     };
 
     private static double ForceToSi(string unit, double x) => unit switch
     {
-        "lb" or "lbs" or "lbf" => Force.FromPoundsForce(x).Newtons,
-        "oz" or "ozf" => Force.FromOunceForce(x).Newtons,
-        "kg" or "kgf" => Force.FromKilogramsForce(x).Newtons,
-        "g" or "gf" => Force.FromKilogramsForce(x / 1000.0).Newtons,
+        "lb" => Force.FromPoundsForce(x).Newtons,
+        "oz" => Force.FromOunceForce(x).Newtons,
+        "kg" => Force.FromKilogramsForce(x).Newtons,
+        "g" => Force.FromKilogramsForce(x / 1000.0).Newtons,
         _ => double.NaN,
     };
 
     private static double FrequencyToSi(string unit, double x) => unit switch
     {
-        "1/s" or "per s" or "Hz" => x,
-        "/min" or "1/min" or "per min" => Frequency.FromCyclesPerMinute(x).Hertz,
+        "/min" => Frequency.FromCyclesPerMinute(x).Hertz,
         _ => double.NaN,
     };
 
@@ -165,19 +162,17 @@ internal static class Units
 
     private static double TemperatureToSi(string unit, double x) => unit switch
     {
-        "\u00B0C" or "deg C" => x,
-        "F" or "\u00B0F" or "deg F" => Temperature.FromDegreesFahrenheit(x).DegreesCelsius,
+        "F" => Temperature.FromDegreesFahrenheit(x).DegreesCelsius,
         "K" => Temperature.FromKelvins(x).DegreesCelsius,
         _ => double.NaN,
     };
 
     private static double TorqueToSi(string unit, double x) => unit switch
     {
-        "Nm" or "N\u00B7m" => x,
         "mN m" => x / 1e3,
-        "lb ft" or "lbf ft" => Torque.FromPoundForceFeet(x).NewtonMeters,
-        "lb in" or "lbf in" => Torque.FromPoundForceInches(x).NewtonMeters,
-        "kg cm" or "kgf cm" => Torque.FromKilogramForceCentimeters(x).NewtonMeters,
+        "lb ft" => Torque.FromPoundForceFeet(x).NewtonMeters,
+        "lb in" => Torque.FromPoundForceInches(x).NewtonMeters,
+        "kg cm" => Torque.FromKilogramForceCentimeters(x).NewtonMeters,
         _ => double.NaN,
     };
 
@@ -190,17 +185,15 @@ internal static class Units
 
     private static double InertiaToSi(string unit, double x) => unit switch
     {
-        "g cm2" or "g cm\u00B2" => MassMomentOfInertia.FromGramSquareCentimeters(x).KilogramSquareMeters,
-        "kg m\u00B2" => x,
+        "g cm2" => MassMomentOfInertia.FromGramSquareCentimeters(x).KilogramSquareMeters,
         _ => double.NaN,
     };
 
     private static double AreaToSi(string unit, double x) => unit switch
     {
-        "cm2" or "cm\u00B2" => Area.FromSquareCentimeters(x).SquareMeters,
-        "mm2" or "mm\u00B2" => Area.FromSquareMillimeters(x).SquareMeters,
-        "in2" or "in\u00B2" => Area.FromSquareInches(x).SquareMeters,
-        "m\u00B2" => x,
+        "cm2" => Area.FromSquareCentimeters(x).SquareMeters,
+        "mm2" => Area.FromSquareMillimeters(x).SquareMeters,
+        "in2" => Area.FromSquareInches(x).SquareMeters,
         _ => double.NaN,
     };
 }

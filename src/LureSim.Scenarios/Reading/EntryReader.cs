@@ -57,6 +57,11 @@ internal sealed class EntryReader(FaultList faults, FaultList notes)
             if (column is null)
             {
                 faults.Add(place, $"{prefix}.{name}", faults.IsLong(place) ? "unknown key" : UnknownColumn(list, name));
+                if (MeantColumn(list, name) is KeySpec meant)
+                {
+                    columns[meant.Index] ??= new() { Key = meant, Place = place, Layer = layer, Bad = true };
+                }
+
                 continue;
             }
 
@@ -83,16 +88,16 @@ internal sealed class EntryReader(FaultList faults, FaultList notes)
     /// <summary>Message for a name that is no column.</summary>
     public static string UnknownColumn(KeySpec list, string name)
     {
-        string known = string.Join(", ", list.Items.Select(i => i.Name));
-        return Nearest.Of(name, list.Items.Select(i => i.Name)) is string near
-            ? $"unknown key; allowed: {known}; nearest known key: {near}"
-            : $"unknown key; allowed: {known}";
+        return MeantColumn(list, name) is KeySpec meant ? $"unknown key; did you mean {meant.Name}?" : $"unknown key; allowed: {string.Join(", ", list.Items.Select(i => i.Name))}";
     }
+
+    private static KeySpec? MeantColumn(KeySpec list, string name) =>
+        (Synonyms.KeyOf(list.Path, name) ?? Nearest.Of(name.ToLowerInvariant(), list.Items.Select(i => i.Name))) is string meant ? Column(list, meant) : null;
 
     /// <summary>What a missing key is.</summary>
     public static string ShortMeaning(KeySpec key) => key.Kind == QuantityKind.Choice
         ? $"allowed: {string.Join(", ", key.Choices.Select(c => c.Name))}"
-        : Units.Due(key.Kind);
+        : key.Due;
 
     private Entry ReadList(KeySpec key, Node node, int layer, string directory)
     {
@@ -118,7 +123,7 @@ internal sealed class EntryReader(FaultList faults, FaultList notes)
 
     private static string? WrongKind(KeySpec key, Node node)
     {
-        bool plain = key.Kind is QuantityKind.Ratio or QuantityKind.WholeNumber;
+        bool plain = key.Kind is QuantityKind.Ratio or QuantityKind.WholeNumber or QuantityKind.Choice;
         bool fits = node.Kind switch
         {
             NodeKind.Text => key.Kind != QuantityKind.Flag || node.Place.Source.IsOverride,
@@ -142,6 +147,7 @@ internal sealed class EntryReader(FaultList faults, FaultList notes)
             return $"{node.Words}; {due}";
         }
 
-        return char.IsAsciiDigit(node.Text[^1]) ? $"the bare number {node.Text}; {due}" : $"not a finite number; {due}";
+        return !char.IsAsciiDigit(node.Text[^1]) ? $"not a finite number; {due}"
+            : $"{node.Text} has no unit{(Suggestion.For(key, node.Text) is { Length: > 0 } hint ? hint : $"; {due}")}";
     }
 }

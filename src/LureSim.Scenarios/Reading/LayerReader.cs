@@ -8,6 +8,9 @@ namespace LureSim.Scenarios.Reading;
 /// </summary>
 internal sealed class LayerReader
 {
+    /// <summary>Layer of the file that was named; those that it builds on have higher numbers.</summary>
+    public const int OwnLayer = 1;
+
     private const int MostDeep = 32, MostFiles = 500;
 
     private readonly FaultList _faults;
@@ -58,11 +61,11 @@ internal sealed class LayerReader
             Broken = true;
             if (from is Place place)
             {
-                _faults.Add(place, fromKey, $"\"{shownName}\": {failure}; files are looked for beside the one that names them");
+                _faults.Add(place, fromKey, $"\"{shownName}\": {failure}{NearFile.Hint(path) ?? "; files are looked for beside the one that names them"}");
             }
             else
             {
-                _faults.Add(new(NewSource(shownName.Length > 0 ? shownName : "\"\"")), "", failure);
+                _faults.Add(new(NewSource(shownName.Length > 0 ? shownName : "\"\"")), "", failure + NearFile.Hint(path));
             }
 
             return;
@@ -86,6 +89,7 @@ internal sealed class LayerReader
     {
         if (TomlTree.Read(text, NewSource(shownName), _faults) is Node root)
         {
+            Broken |= root.Broken;
             ApplyTable(root, prefix, directory, ++_layers);
         }
         else
@@ -153,7 +157,23 @@ internal sealed class LayerReader
         }
         else
         {
-            _faults.Add(place, path, _faults.IsLong(place) ? "unknown key" : UnknownKey(path));
+            Unknown(path, place, value, directory, layer);
+        }
+    }
+
+    // What was probably meant is not missed as well.
+    private void Unknown(string path, Place place, Node value, string directory, int layer)
+    {
+        bool told = !_faults.IsLong(place);
+        _faults.Add(place, path, told ? KeyHint.Unknown(path) : "unknown key");
+        string? meant = told ? KeyHint.Meant(path) : null;
+        if (meant is not null && value.Kind == NodeKind.Table && ScenarioSchema.Tables.Contains(meant))
+        {
+            ApplyTable(value, meant, directory, layer);
+        }
+        else if (meant is not null && ScenarioSchema.Find(meant) is KeySpec key)
+        {
+            Entries[key.Index] ??= new() { Key = key, Place = place, Layer = layer, Bad = true };
         }
     }
 
@@ -161,7 +181,9 @@ internal sealed class LayerReader
     {
         if (name.Kind != NodeKind.Text)
         {
-            _faults.Add(name.Place, key, prefix.Length == 0 || key != prefix
+            Broken = true;
+            _faults.Add(name.Place, key, name.Kind == NodeKind.List && key == prefix ? $"one pair of brackets is due; write [{key}]"
+                : prefix.Length == 0 || key != prefix
                 ? $"{name.Words}; the name of a file in quotes is due"
                 : $"{name.Words}; a table [{key}] is due, or the name of a parts file in quotes");
             return;
@@ -208,17 +230,6 @@ internal sealed class LayerReader
                 Entries[i] = null;
             }
         }
-    }
-
-    private static string UnknownKey(string path)
-    {
-        string table = path.Split('.')[0];
-        string allowed = ScenarioSchema.Tables.Contains(table) && table != path
-            ? $"keys of {table}: {string.Join(", ", ScenarioSchema.Keys.Where(k => k.Table == table).Select(k => k.Path[(table.Length + 1)..]))}"
-            : $"tables: {string.Join(", ", ScenarioSchema.Tables)}";
-        return ScenarioSchema.NearestTo(path) is string near
-            ? $"unknown key; {allowed}; nearest known key: {near}"
-            : $"unknown key; {allowed}";
     }
 
     private static string Join(string prefix, string name) => prefix.Length == 0 ? name : $"{prefix}.{name}";

@@ -46,6 +46,9 @@ internal sealed class Node(NodeKind kind, Place place, string text = "")
     /// <summary>True once a header or an inline table has defined it: a second header is a duplicate.</summary>
     public bool Defined { get; set; }
 
+    /// <summary>True for the whole of a text of which some lines could not be read.</summary>
+    public bool Broken { get; set; }
+
     /// <summary>Adds a member; of several with one name the first is found.</summary>
     public void Add(string name, Place at, Node value)
     {

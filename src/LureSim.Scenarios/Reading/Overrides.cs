@@ -12,7 +12,7 @@ internal static class Overrides
             int equals = text.IndexOf('=', StringComparison.Ordinal);
             if (equals < 1)
             {
-                faults.Add(new(source), "", "key=value is due, for example --set retrieve.cadence=\"2 /s\"");
+                faults.Add(new(source), "", "key=value is due, for example --set \"retrieve.cadence=2 /s\"");
                 continue;
             }
 
@@ -38,7 +38,7 @@ internal static class Overrides
             return value;
         }
 
-        faults.Add(new(source), "", "the value is not TOML; a list is written [{ x = \"1 mm\" }], a text in quotes");
+        faults.Add(new(source), "", "the value cannot be read; a list is written [{ x = \"1 mm\" }], a text in quotes");
         return null;
     }
 }

@@ -29,8 +29,12 @@ internal sealed class TomlTree
 
         if (document.HasErrors)
         {
-            tree.ReportSyntax(document);
-            return null;
+            if (tree.Mended(text) is not DocumentSyntax mended)
+            {
+                return null;
+            }
+
+            (document, root.Broken) = (mended, true);
         }
 
         tree.AddAll(root, document.KeyValues, []);
@@ -44,6 +48,10 @@ internal sealed class TomlTree
 
         return root;
     }
+
+    /// <summary>Whether a text can be read as a value.</summary>
+    public static bool IsValue(string text) =>
+        new TomlTree(new("", 0), new FaultList()).Parse($"v = {text}\n") is { HasErrors: false };
 
     // The parser cannot print "end of file" where a string breaks off after a backslash; an end of line it can. It gives up, so that its stack
     // lasts, where lists and tables stand in each other too deep.
@@ -62,20 +70,23 @@ internal sealed class TomlTree
         }
     }
 
-    private void ReportSyntax(DocumentSyntax document)
+    // Says what is wrong with each line that cannot be read and reads the others, so that all faults come at once.
+    private DocumentSyntax? Mended(string text)
     {
-        int lastLine = -1;
-        foreach (DiagnosticMessage message in document.Diagnostics)
+        string rest = TomlLines.Read(text, (line, column, key, message) => _faults.Add(new(_source, line, column), key, message));
+        DocumentSyntax? document = Parse(rest);
+        for (int i = 0; document?.HasErrors == true && i < ScenarioFault.MostTold; i++)
         {
-            // One broken spot makes the parser stumble several times on its line; the first word is the useful one.
-            int line = message.Span.Start.Line;
-            if (line != lastLine && message.Kind == DiagnosticMessageKind.Error)
-            {
-                string what = message.Message.ReplaceLineEndings(" ").Replace("\u2424", "end of line", StringComparison.Ordinal);
-                _faults.Add(Of(message.Span), "", $"not TOML: {what}; values with units need quotes, for example length = \"7 ft 6 in\"");
-                lastLine = line;
-            }
+            SourceSpan span = document.Diagnostics.First(d => d.Kind == DiagnosticMessageKind.Error).Span;
+            string[] lines = rest.Split('\n');
+            int line = Math.Clamp(span.Start.Line, 0, lines.Length - 1);
+            _faults.Add(new(_source, line + 1, span.Start.Column + 1), "", "this line cannot be read; a line is KEY = VALUE, a table like [rod], or a comment that begins with #");
+            lines[line] = "";
+            rest = string.Join('\n', lines);
+            document = Parse(rest);
         }
+
+        return document?.HasErrors == false ? document : null;
     }
 
     private Node? Open(Node root, TableSyntaxBase table)

@@ -136,8 +136,7 @@ public static class AxisReader
             return key;
         }
 
-        string near = ScenarioSchema.NearestTo(path) is string known ? $"; nearest known key: {known}" : "";
-        faults.Add(new(place, path, $"unknown key{near}"));
+        faults.Add(new(place, path, KeyHint.Unknown(path)));
         return null;
     }
 }

@@ -66,7 +66,7 @@ internal static class RangeAxis
 
         // A step is a difference: of a temperature only the size of the unit counts.
         QuantityValue reading = Quantity.Read(text, from.Kind);
-        double size = reading.Si - (from.Kind == QuantityKind.Temperature ? OffsetOf(text) : 0.0);
+        double size = reading.Si - (from.Kind == QuantityKind.Temperature ? OffsetOf(reading.Unit) : 0.0);
         error = reading.Error ?? StepError(text, size, span, from.Kind);
         step = Math.CopySign(size, span);
         return error is null ? (int)Math.Floor((Math.Abs(span) / size) + 1e-9) + 1 : 0;
@@ -81,11 +81,7 @@ internal static class RangeAxis
             : null;
     }
 
-    private static double OffsetOf(string text)
-    {
-        string unit = text.TrimStart([.. "+-.0123456789"]).Trim();
-        return Units.ToSi(QuantityKind.Temperature, unit, 0.0);
-    }
+    private static double OffsetOf(string unit) => Units.ToSi(QuantityKind.Temperature, unit, 0.0);
 
     // Twelve digits: 0.1 + 2 * 0.1 shall read 0.3. The last value of a step that divides the range is its end, to the bit.
     private static double Value(double from, double to, double step, int i)

@@ -39,7 +39,7 @@ public sealed class DrawnSetUp
     /// <param name="design">Draws.</param>
     /// <param name="figures">Command.</param>
     /// <param name="draw">Which draw.</param>
-    /// <param name="held">Guesses that keep their value, or null for none. Where the power of the rod is one of them, what goes with the length of a
+    /// <param name="held">Guesses that keep their value, or null for none. Where the load that bends the rod is one of them, what goes with the length of a
     /// rod of the ladder is held too.</param>
     public Scenario? Draw(GuessDesign design, IFigureSource figures, int draw, Func<KeySpec, bool>? held = null)
     {
@@ -58,7 +58,7 @@ public sealed class DrawnSetUp
             // With rods of several lengths mass and load of the rod follow its length in every draw; they are written last.
             free = free.Where(g => !RodLadder.Scaled.Contains(g.Key));
             EffectiveScenario own = _rest.Effective();
-            ladder = held?.Invoke(RodKeys.Power) == true
+            ladder = held?.Invoke(RodKeys.BendLoad) == true
                 ? [.. RodLadder.Overrides(_length, own)]
                 : [.. RodLadder.Overrides(_length, own, guesses, design, _rest.Setup!.Seed, draw)];
         }

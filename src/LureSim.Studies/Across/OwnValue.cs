@@ -38,8 +38,14 @@ internal static class OwnValue
     /// <summary>True when all values are the same, whatever they come from.</summary>
     /// <param name="a">A scenario.</param>
     /// <param name="b">Another.</param>
-    public static bool Same(EffectiveScenario a, EffectiveScenario b) =>
-        a.Values.Count == b.Values.Count && a.Values.Zip(b.Values).All(p => p.First.Key == p.Second.Key && Same(p.First, p.Second));
+    public static bool Same(EffectiveScenario a, EffectiveScenario b)
+    {
+        EffectiveValue[] first = [.. a.Values.Where(Counts)], second = [.. b.Values.Where(Counts)];
+        return first.Length == second.Length && first.Zip(second).All(p => p.First.Key == p.Second.Key && Same(p.First, p.Second));
+    }
+
+    // A class word counts by the number that it gives, which stands there too.
+    private static bool Counts(EffectiveValue value) => value.Key.Gives is null;
 
     private static bool Same(EffectiveValue a, EffectiveValue b) =>
         double.IsNaN(a.Si) || double.IsNaN(b.Si) ? a.Text == b.Text : Same(a.Si, b.Si);

@@ -25,7 +25,7 @@ public static class RodLadder
     public static IReadOnlyList<string> Lengths { get; } = ["6 ft", "6 ft 6 in", "7 ft", "7 ft 4 in", "8 ft", "9 ft"];
 
     /// <summary>Keys that follow the length.</summary>
-    public static IReadOnlyList<KeySpec> Scaled { get; } = [RodKeys.Length, RodKeys.Mass, RodKeys.Power];
+    public static IReadOnlyList<KeySpec> Scaled { get; } = [RodKeys.Length, RodKeys.Mass, RodKeys.BendLoad];
 
     /// <summary>A length as shown, with its feet.</summary>
     /// <param name="length">Text of the length.</param>
@@ -59,7 +59,7 @@ public static class RodLadder
         [
             "rod.length=" + length,
             "rod.mass=" + Quantity.Format(value(RodKeys.Mass) * Math.Pow(ratio, massExponent), QuantityKind.Mass),
-            "rod.power=" + Quantity.Format(value(RodKeys.Power) * Math.Pow(ratio, -loadExponent), QuantityKind.Force),
+            "rod.bend_load=" + Quantity.Format(value(RodKeys.BendLoad) * Math.Pow(ratio, -loadExponent), QuantityKind.Force),
         ];
     }
 

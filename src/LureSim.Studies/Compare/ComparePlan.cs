@@ -26,5 +26,5 @@ public sealed record ComparePlan(ulong Seed = 1, int CastDraws = 40, int WalkDra
     /// <summary>Guesses that a bend test of the rod settles: how stiff it is, where it bends, and how its mass lies.</summary>
     /// <param name="key">Key.</param>
     public static bool IsOfBendTest(KeySpec key) =>
-        key == RodKeys.Power || key == RodKeys.Action || key == RodKeys.TipRadiusRatio || key == RodKeys.StiffnessExponent || key == RodKeys.Mass || key == RodKeys.FreeMassShare || key == RodKeys.MassExponent;
+        key == RodKeys.BendLoad || key == RodKeys.TipRadiusRatio || key == RodKeys.StiffnessExponent || key == RodKeys.Mass || key == RodKeys.FreeMassShare || key == RodKeys.MassExponent;
 }

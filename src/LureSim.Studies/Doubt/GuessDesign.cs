@@ -54,7 +54,7 @@ public sealed class GuessDesign
     public double Share(GuessedKey guess, int sample)
     {
         ArgumentNullException.ThrowIfNull(guess);
-        return _design.Share(sample, Dimension(guess.Key.Path));
+        return _design.Share(sample, Dimension(guess.Key.DrawnAs));
     }
 
     /// <summary>Value of a guess in a sample, SI, where nothing that it follows from is drawn besides; see <see cref="GuessDraw"/>.</summary>
@@ -76,11 +76,11 @@ public sealed class GuessDesign
         return Math.Clamp(guess.Value + (Math.Abs(side) * ((side < 0.0 ? guess.Low : guess.High) - guess.Value)), guess.Low, guess.High);
     }
 
-    // From the key's name alone, so that new keys leave the draws of the old ones as they are (FNV-1a, Fowler, Noll and Vo 1991, from memory).
-    internal static int Dimension(string path)
+    // From the name alone, so that new keys leave the draws of the old ones as they are (FNV-1a, Fowler, Noll and Vo 1991, from memory).
+    internal static int Dimension(string name)
     {
         uint hash = 2166136261;
-        foreach (char c in path)
+        foreach (char c in name)
         {
             hash = (hash ^ c) * 16777619;
         }

@@ -138,7 +138,7 @@ public class QuantityTests
     [InlineData("1.2.3 m", "stray '.'")]
     [InlineData("1_000 m", "stray '_'")]
     [InlineData("3 kg", "\"kg\" is not one of its units")]
-    [InlineData("3 M", "\"M\" is not one of its units")]
+    [InlineData("3 mi", "\"mi\" is not one of its units")]
     [InlineData("3 m extra", "\"m extra\" is not one of its units")]
     public void Refused_lengths_say_why_and_what_is_due(string text, string why)
     {
@@ -155,7 +155,6 @@ public class QuantityTests
     [InlineData("PE x", QuantityKind.LineNumber)]
     [InlineData("PE 3 lb", QuantityKind.LineNumber)]
     [InlineData("22 in", QuantityKind.TakeUp)]
-    [InlineData("22 \"/turn", QuantityKind.TakeUp)]
     [InlineData("120", QuantityKind.Frequency)]
     [InlineData("0.5 kg", QuantityKind.Ratio)]
     [InlineData("1.5/8 oz", QuantityKind.Mass)]
