@@ -45,7 +45,11 @@ internal static class Capabilities
     /// <param name="figures">Command.</param>
     /// <param name="scenario">Valid scenario.</param>
     /// <param name="effective">Its values.</param>
-    public static RunNotes Notes(IFigureSource figures, ScenarioResult scenario, EffectiveScenario effective) => new(
+    /// <param name="values">What was asked for.</param>
+    public static RunNotes Notes(IFigureSource figures, ScenarioResult scenario, EffectiveScenario effective, CommonValues values) => new(
         [.. ScenarioFault.Lines(scenario.Notes), .. scenario.Values.Overridden.Where(k => !figures.Reads(k, scenario)).Select(k => $"{k.Path} does not enter {figures.Name}")],
-        [.. effective.Guesses.Where(g => figures.Draws(g.Key, scenario)).Select(g => g.ToString())]);
+        [.. effective.Guesses.Where(g => figures.Draws(g.Key, scenario)).Select(g => g.ToString())])
+    {
+        Shown = values.ShownFor(scenario),
+    };
 }

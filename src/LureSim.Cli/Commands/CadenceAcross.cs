@@ -51,7 +51,7 @@ internal static class CadenceAcross
     {
         ScenarioResult plain = source.Resolve(values.Overrides);
         EffectiveScenario effective = plain.Effective();
-        RunNotes notes = Capabilities.Notes(Capabilities.Cadence, plain, effective);
+        RunNotes notes = Capabilities.Notes(Capabilities.Cadence, plain, effective, values);
         if (folder is not null)
         {
             CadenceFiles.Write(folder, result, effective.ToToml(), notes, values.Plots);

@@ -111,7 +111,7 @@ public static class CadenceCommand
         }
 
         EffectiveScenario effective = scenario.Effective();
-        RunNotes notes = Capabilities.Notes(Capabilities.Cadence, scenario, effective);
+        RunNotes notes = Capabilities.Notes(Capabilities.Cadence, scenario, effective, values);
         if (folder is not null)
         {
             CadenceFiles.Write(folder, result, effective.ToToml(), notes, values.Plots, doubt);

@@ -55,7 +55,7 @@ internal static class CadenceMapCommand
     {
         EffectiveScenario effective = plain.Effective();
         using var folder = new OutputFolder(Path.Combine(values.Folder!, "stopped"), values.Kind + "-stopped");
-        MapFiles.Write(folder, part, effective.ToToml(), Capabilities.Notes(Capabilities.Cadence, plain, effective), values.Plots);
+        MapFiles.Write(folder, part, effective.ToToml(), Capabilities.Notes(Capabilities.Cadence, plain, effective, values), values.Plots);
         terminal.Error.WriteLine($"stopped: {part.Grid.Samples.Count} finished points of the map are kept in {folder.Path}");
         return ExitCode.Stopped;
     }
@@ -63,7 +63,7 @@ internal static class CadenceMapCommand
     private static int Tell(CommonValues values, OutputFolder? folder, ScenarioResult plain, MapResult result, Terminal terminal)
     {
         EffectiveScenario effective = plain.Effective();
-        RunNotes notes = Capabilities.Notes(Capabilities.Cadence, plain, effective);
+        RunNotes notes = Capabilities.Notes(Capabilities.Cadence, plain, effective, values);
         if (folder is not null)
         {
             MapFiles.Write(folder, result, effective.ToToml(), notes, values.Plots);

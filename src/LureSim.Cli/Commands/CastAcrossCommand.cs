@@ -44,7 +44,7 @@ internal static class CastAcrossCommand
         var result = new CastAcross(
             scenario.Setup!.Title, string.Join(" and ", asked.Axes.Select(a => a.Key.Title)), asked.Axes.FirstOrDefault(a => a.IsLadder)?.Law, cases, casts.Reference, asked.Against is null);
         EffectiveScenario own = scenario.Effective();
-        RunNotes notes = Capabilities.Notes(Capabilities.Cast, scenario, own);
+        RunNotes notes = Capabilities.Notes(Capabilities.Cast, scenario, own, values);
         if (folder is not null)
         {
             CastAcrossFiles.Write(folder, result, own.ToToml(), notes, values.Plots);

@@ -89,7 +89,7 @@ public static class CastCommand
         CastReport report = CastStudy.Run(scenario.Setup!, scenario.Cast!, threads, new(null, stop)).Demand();
         DoubtStudy? doubt = runs > 0 ? Doubt(values, runs, threads, terminal, stop) : null;
         EffectiveScenario effective = scenario.Effective();
-        RunNotes notes = Capabilities.Notes(Capabilities.Cast, scenario, effective);
+        RunNotes notes = Capabilities.Notes(Capabilities.Cast, scenario, effective, values);
         if (folder is not null)
         {
             CastFiles.Write(folder, report, effective.ToToml(), notes, values.Plots, doubt);

@@ -42,7 +42,7 @@ internal static class CastMatchCommand
         }
 
         MatchReport report = outcome.Result;
-        RunNotes notes = Capabilities.Notes(Capabilities.Cast, scenario, effective);
+        RunNotes notes = Capabilities.Notes(Capabilities.Cast, scenario, effective, values);
         if (folder is not null)
         {
             MatchFiles.Write(folder, report, effective.ToToml(), notes, values.Plots);

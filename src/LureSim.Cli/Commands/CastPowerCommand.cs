@@ -27,7 +27,7 @@ internal static class CastPowerCommand
         }
 
         EffectiveScenario own = scenario.Effective();
-        RunNotes notes = Capabilities.Notes(Capabilities.Cast, scenario, own);
+        RunNotes notes = Capabilities.Notes(Capabilities.Cast, scenario, own, values);
         if (folder is not null)
         {
             PowerTableFiles.Write(folder, table, own.ToToml(), notes, values.Plots);

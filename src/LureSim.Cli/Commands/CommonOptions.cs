@@ -1,12 +1,16 @@
 using System.CommandLine;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Files;
+using LureSim.Reports.Kit.Text;
+using LureSim.Scenarios;
 
 namespace LureSim.Cli.Commands;
 
 /// <summary>The argument and options that every command takes.</summary>
 public sealed class CommonOptions
 {
+    private static readonly string[] UnitNames = [.. Enum.GetNames<UnitChoice>().Select(n => n.ToLowerInvariant())];
+
     /// <summary>Scenario file.</summary>
     public Argument<string> File { get; } = new("file") { Description = "Scenario file (TOML)." };
 
@@ -36,6 +40,13 @@ public sealed class CommonOptions
         DefaultValueFactory = _ => "both",
     };
 
+    /// <summary>Units of texts and pictures.</summary>
+    public Option<string?> Units { get; } = new("--units")
+    {
+        Description = "Units of texts, tables and pictures: trade, metric or both; default those of the file. JSON and CSV are SI always.",
+        HelpName = "kind",
+    };
+
     /// <summary>No text.</summary>
     public Option<bool> Quiet { get; } = new("--quiet") { Description = "Print nothing but errors (and the JSON, if asked for)." };
 
@@ -55,7 +66,14 @@ public sealed class CommonOptions
         ArgumentNullException.ThrowIfNull(command);
         command.Add(Set);
         Plots.AcceptOnlyFromAmong("svg", "png", "both", "none");
-        foreach (Option option in (Option[])[Out, Json, Plots, Quiet])
+        Units.Validators.Add(result =>
+        {
+            if (result.Tokens is [var given] && Array.IndexOf(UnitNames, given.Value) < 0)
+            {
+                result.AddError($"--units: '{given.Value}' is none of its words; say {UnitNames[0]}, {UnitNames[1]} or {UnitNames[2]}");
+            }
+        });
+        foreach (Option option in (Option[])[Out, Json, Plots, Units, Quiet])
         {
             command.Add(option);
         }
@@ -81,7 +99,8 @@ public sealed class CommonOptions
         string own = Path.Combine("out", Path.GetFileNameWithoutExtension(file), kind);
         string? folder = parsed.GetValue(Out) ?? (json ? null : own);
         var plots = Enum.Parse<PlotFormat>(parsed.GetValue(Plots)!, ignoreCase: true);
-        return new CommonValues(file, parsed.GetValue(Set) ?? [], folder, own, kind, json, plots, parsed.GetValue(Quiet));
+        UnitChoice? units = parsed.GetValue(Units) is string name ? Enum.Parse<UnitChoice>(name, ignoreCase: true) : null;
+        return new CommonValues(file, parsed.GetValue(Set) ?? [], folder, own, kind, json, plots, parsed.GetValue(Quiet), units);
     }
 }
 
@@ -94,9 +113,23 @@ public sealed class CommonOptions
 /// <param name="Json">Print JSON.</param>
 /// <param name="Plots">Pictures.</param>
 /// <param name="Quiet">Print no text.</param>
+/// <param name="Units">Units of texts and pictures, or null for those of the file.</param>
 public sealed record CommonValues(
-    string File, IReadOnlyList<string> Overrides, string? Folder, string OwnFolder, string Kind, bool Json, PlotFormat Plots, bool Quiet)
+    string File, IReadOnlyList<string> Overrides, string? Folder, string OwnFolder, string Kind, bool Json, PlotFormat Plots, bool Quiet, UnitChoice? Units)
 {
+    /// <summary>How quantities are told: as asked for, else in the units that the file itself uses, both where it uses both.</summary>
+    /// <param name="scenario">What was read from the file.</param>
+    public Shown ShownFor(ScenarioResult scenario)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        return new(Units ?? scenario.Units switch
+        {
+            UnitFamily.Trade => UnitChoice.Trade,
+            UnitFamily.Metric => UnitChoice.Metric,
+            _ => UnitChoice.Both,
+        });
+    }
+
     /// <summary>Opens the output folder, before a run, so that one that cannot be written is found in time.</summary>
     /// <param name="stop">Set when the person stops the run.</param>
     /// <returns>Null where no files are wanted.</returns>

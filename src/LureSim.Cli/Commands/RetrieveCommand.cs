@@ -49,7 +49,7 @@ public static class RetrieveCommand
 
         DoubtStudy? doubt = runs > 0 ? Doubt(values, runs, threads, terminal, stop) : null;
         EffectiveScenario effective = scenario.Effective();
-        RunNotes notes = Capabilities.Notes(Capabilities.Retrieve, scenario, effective);
+        RunNotes notes = Capabilities.Notes(Capabilities.Retrieve, scenario, effective, values);
         notes = notes with { Warnings = [.. notes.Warnings, .. result.Attitude?.Notes ?? []] };
         if (result.Failure is null && settling is not null && SettledWalk.Difference(task, result.Summary.Pattern, settling.GetAwaiter().GetResult()) is string difference)
         {

@@ -57,7 +57,7 @@ internal static class CompareCommand
             result = CompareStudy.Run(setUps, new ComparePlan(setUps[0].SetUp.Here.Setup!.Seed), progress.Report, stop);
         }
 
-        RunNotes notes = Notes(setUps);
+        RunNotes notes = Notes(setUps) with { Shown = values.ShownFor(setUps[0].SetUp.Here) };
         if (folder is not null)
         {
             CompareFiles.Write(folder, result, notes, values.Plots);

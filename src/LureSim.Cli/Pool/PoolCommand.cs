@@ -44,7 +44,7 @@ internal static class PoolCommand
         DoubtStudy? doubt = runs > 0 ? Doubt(values, runs, threads, terminal, stop) : null;
         string title = scenario.Setup!.Title;
         EffectiveScenario effective = scenario.Effective();
-        RunNotes notes = Capabilities.Notes(Capability.Figures!, scenario, effective);
+        RunNotes notes = Capabilities.Notes(Capability.Figures!, scenario, effective, values);
         if (folder is not null)
         {
             PoolFiles.Write(folder, title, pool, effective.ToToml(), notes, values.Plots, doubt);

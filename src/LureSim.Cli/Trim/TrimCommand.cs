@@ -37,7 +37,7 @@ internal static class TrimCommand
         TrimResult trim = TrimSource.AtRest(scenario, stop);
         string title = scenario.Setup!.Title;
         EffectiveScenario effective = scenario.Effective();
-        RunNotes notes = Capabilities.Notes(Capability.Figures!, scenario, effective);
+        RunNotes notes = Capabilities.Notes(Capability.Figures!, scenario, effective, values);
         notes = notes with { Warnings = [.. notes.Warnings, .. trim.Rest.Notes] };
         if (folder is not null)
         {

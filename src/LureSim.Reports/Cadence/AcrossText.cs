@@ -16,13 +16,14 @@ public static class AcrossText
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(notes);
         var text = new StringBuilder();
-        text.Append(result.Title).Append("\nacross ").Append(string.Join(" and ", result.Keys.Select(k => k.Title))).Append("\n\n");
-        foreach (string sentence in Sentences(result))
+        text.Append(result.Title).Append("\nacross ").Append(string.Join(" and ", result.Keys.Select(k => k.Title.Split(',')[0]))).Append("\n\n");
+        foreach (string sentence in Sentences(result, notes.Shown))
         {
             text.AppendWrapped(sentence);
         }
 
-        text.Append('\n').Append(Table(result)).Append('\n');
+        text.Append('\n').Append(Table(result, notes.Shown)).Append('\n');
+        text.AppendWrapped("Wrist: percent of what it is guessed to keep up. Nose: load down on it by line and leader.");
         string? failures = result.Cases.Select(Failure).FirstOrDefault(f => f is not null);
         text.AppendNotes(notes.After(failures));
         return text.ToString();
@@ -30,17 +31,19 @@ public static class AcrossText
 
     /// <summary>Who walks slowest, who glides widest, who asks most of the wrist.</summary>
     /// <param name="result">Rhythms of many set-ups.</param>
-    public static IReadOnlyList<string> Sentences(AcrossResult result)
+    /// <param name="shown">Units.</param>
+    public static IReadOnlyList<string> Sentences(AcrossResult result, Shown shown)
     {
         ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(shown);
         AcrossCase[] walking = [.. result.Cases.Where(c => c.Result?.BestPoint is not null)];
         string[] silent = [.. result.Cases.Where(c => c.Result is { BestPoint: null }).Select(c => c.Label)];
         var sentences = new List<string>();
         if (walking.Length > 0)
         {
             sentences.Add("The slowest rhythm that walks is " + Ends(walking, c => c.Result!.Windows[0].FromPerS, CadenceStory.Rate, c => c.Result!.Windows[0].FromIsRangeEnd ? " or less" : "") + " a second.");
-            sentences.Add("At its best rhythm a twitch takes the lure " + Ends(walking, c => c.Result!.BestPoint!.Median(o => o.GlideWidthM), Trade.Length) + " across.");
-            sentences.Add("The wrist works there with " + Ends(walking, c => c.Result!.BestPoint!.Median(o => o.WristTorqueRmsNm), Trade.Digits) + " newton metres.");
+            sentences.Add("At its best rhythm a twitch takes the lure " + Ends(walking, c => c.Result!.BestPoint!.Median(o => o.GlideWidthM), shown.Size) + " across.");
+            sentences.Add("There the wrist works at " + Ends(walking, WristShare, share => $"{Trade.Fixed(100.0 * share, 0)} %") + " of what it is guessed to keep up.");
         }
 
         if (silent.Length > 0)
@@ -61,37 +64,26 @@ public static class AcrossText
         return least == most ? $"{least} with all of them" : $"{least} ({low.Label}) to {most} ({high.Label})";
     }
 
-    private static string Table(AcrossResult result)
+    private static double WristShare(AcrossCase c) => c.Result!.BestPoint!.Median(o => o.WristTorqueRmsNm) / c.Result.Torque.Nm;
+
+    private static string Table(AcrossResult result, Shown shown)
     {
-        int label = Math.Max(8, result.Cases.Max(c => c.Label.Length)) + 2;
-        string indent = new(' ', label + 2);
-        var text = new StringBuilder()
-            .Append(indent).Append("walks              best  glide  widest  swing  wrist  nose   dip\n")
-            .Append(indent).Append("/s                   /s     cm      cm    deg    N m    mN    mm\n");
-        foreach (AcrossCase c in result.Cases)
-        {
-            text.Append("  ").Append(c.Label.PadRight(label));
-            text.Append(c.Result is CadenceResult r ? Row(r) : "failed").Append('\n');
-        }
-
-        return text.ToString();
-    }
-
-    private static string Row(CadenceResult r)
-    {
-        string windows = string.Join(", ", r.Windows.Select(Window));
-        if (r.BestPoint is not RhythmPoint best)
-        {
-            return "never";
-        }
-
-        return windows.PadRight(16) + CadenceStory.Rate(best.PerS).PadLeft(7) + Cell(100.0 * best.Median(o => o.GlideWidthM), 1, 7)
-            + Cell(100.0 * r.Widest!.Median(o => o.GlideWidthM), 1, 8) + Cell(best.Median(o => o.HeadingSwingDeg), 0, 7) + Cell(best.Median(o => o.WristTorqueRmsNm), 2, 7)
-            + Cell(1000.0 * best.Median(o => o.NoseDownLoadN), 1, 6) + Cell(1000.0 * best.Median(o => o.NoseDipM), 1, 6);
+        RhythmPoint[] best = [.. result.Cases.Select(c => c.Result?.BestPoint).OfType<RhythmPoint>()];
+        double Largest(Func<Model.Retrieve.RetrieveSummary, double> of) => best.Select(p => Math.Abs(p.Median(of))).DefaultIfEmpty(0.0).Max();
+        double widest = result.Cases.Select(c => c.Result?.Widest?.Median(o => o.GlideWidthM) ?? 0.0).Max();
+        ShownUnit glide = shown.Unit(ShownQuantity.Size, widest), load = shown.Unit(ShownQuantity.Pull, Largest(o => o.NoseDownLoadN)), dip = shown.Unit(ShownQuantity.Size, Largest(o => o.NoseDipM));
+        string Size(double m, ShownUnit unit, double largest) => Trade.Fixed(unit.Of(m), unit.Places(largest));
+        string Load(double n) => load.Digits(n) is "0" ? "none" : load.Digits(n);
+        string[] Row(AcrossCase c) => c.Result is not CadenceResult r ? [c.Label, "failed"] : r.BestPoint is not RhythmPoint point ? [c.Label, "never"] :
+        [
+            c.Label, CadenceStory.Rate(point.PerS), Size(point.Median(o => o.GlideWidthM), glide, widest), Size(r.Widest!.Median(o => o.GlideWidthM), glide, widest),
+            Trade.Fixed(point.Median(o => o.HeadingSwingDeg), 0), CadenceStory.WristShare(r, point), Load(point.Median(o => o.NoseDownLoadN)),
+            Size(point.Median(o => o.NoseDipM), dip, Largest(o => o.NoseDipM)), string.Join(", ", r.Windows.Select(Window)),
+        ];
+        return ColumnTable.Text(
+            ["", "best, /s", $"glide, {glide.Name}", $"widest, {glide.Name}", "swing, deg", "wrist", $"nose, {load.Name}", $"dip, {dip.Name}", "walks, /s"], [.. result.Cases.Select(Row)]);
     }
 
     private static string Window(CadenceWindow w) =>
-        $"{(w.FromIsRangeEnd ? "<=" : "")}{CadenceStory.Rate(w.FromPerS)} to {(w.ToIsRangeEnd ? ">=" : "")}{CadenceStory.Rate(w.ToPerS)}";
-
-    private static string Cell(double value, int places, int width) => Trade.Fixed(value, places).PadLeft(width);
+        $"{(w.FromIsRangeEnd ? "<=" : "")}{CadenceStory.Rate(w.FromPerS)}..{(w.ToIsRangeEnd ? ">=" : "")}{CadenceStory.Rate(w.ToPerS)}";
 }

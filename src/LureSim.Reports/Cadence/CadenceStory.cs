@@ -10,10 +10,12 @@ public static class CadenceStory
 {
     /// <summary>The three sentences.</summary>
     /// <param name="result">Rhythms of one set-up.</param>
-    public static IReadOnlyList<string> Sentences(CadenceResult result)
+    /// <param name="shown">Units.</param>
+    public static IReadOnlyList<string> Sentences(CadenceResult result, Shown shown)
     {
         ArgumentNullException.ThrowIfNull(result);
-        return [Where(result), Best(result), Hand(result)];
+        ArgumentNullException.ThrowIfNull(shown);
+        return [Where(result), Best(result, shown), Hand(result, shown)];
     }
 
     /// <summary>The windows and the best rhythm in a line for a picture.</summary>
@@ -32,6 +34,16 @@ public static class CadenceStory
     {
         ArgumentNullException.ThrowIfNull(window);
         return $"from {Rate(window.FromPerS)}{(window.FromIsRangeEnd ? " or less" : "")} to {(window.ToIsRangeEnd ? "at least " : "")}{Rate(window.ToPerS)}";
+    }
+
+    /// <summary>What a rhythm asks of the wrist, of what it keeps up: "29 %"; "-" where no start has a result.</summary>
+    /// <param name="result">Rhythms of one set-up.</param>
+    /// <param name="point">Rhythm.</param>
+    public static string WristShare(CadenceResult result, RhythmPoint point)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(point);
+        return Share(point.Median(o => o.WristTorqueRmsNm), result.Torque.Nm);
     }
 
     /// <summary>A rhythm with two decimals at most.</summary>
@@ -53,7 +65,7 @@ public static class CadenceStory
         return $"It walks {spans} twitches a second{slower}{faster}.";
     }
 
-    private static string Best(CadenceResult result)
+    private static string Best(CadenceResult result, Shown shown)
     {
         if (result.BestPoint is not RhythmPoint best)
         {
@@ -66,10 +78,10 @@ public static class CadenceStory
         string room = result.Best!.HasRoom ? "" : ", though there is no room to miss it";
         RhythmPoint? narrow = result.NarrowestAboveBest;
         string faster = narrow is not null && narrow.Median(o => o.GlideWidthM) < glide
-            ? $"; faster, it glides less, down to {Trade.Length(narrow.Median(o => o.GlideWidthM))} at {Rate(narrow.PerS)} a second"
+            ? $"; faster, it glides less, down to {shown.Size(narrow.Median(o => o.GlideWidthM))} at {Rate(narrow.PerS)} a second"
             : "";
         return $"Best is {Rate(best.PerS)} a second{room}: there {Starts(best)} walk, each twitch turns it {Trade.Fixed(best.Median(o => o.HeadingSwingDeg), 0)} "
-            + $"degrees and takes it {Trade.Length(glide)} across{faster}.";
+            + $"degrees and takes it {shown.Size(glide)} across{faster}.";
     }
 
     private static string Starts(RhythmPoint point)
@@ -78,21 +90,25 @@ public static class CadenceStory
         return walk == all ? $"all {all} starts" : $"{walk} of {all} starts";
     }
 
-    private static string Hand(CadenceResult result)
+    private static string Hand(CadenceResult result, Shown shown)
     {
         (WristLimit likely, WristLimit weak, WristLimit strong) = result.Wrist;
         SustainedTorque t = result.Torque;
-        RhythmPoint hardest = result.Points.MaxBy(p => p.Median(o => o.WristTorqueRmsNm))!;
-        string range = t.LowNm < t.HighNm ? $", a guess between {Rate(t.LowNm)} and {Rate(t.HighNm)}" : "";
+        bool guessed = t.LowNm < t.HighNm;
         if (weak.ToIsRangeEnd)
         {
-            return $"The hand is no limit: the hardest rhythm, {Rate(hardest.PerS)} a second, asks for "
-                + $"{Trade.Digits(hardest.Median(o => o.WristTorqueRmsNm))} newton metres, and a wrist keeps up {Rate(t.Nm)}{range}.";
+            RhythmPoint hardest = result.Points.MaxBy(p => p.Median(o => o.WristTorqueRmsNm))!;
+            double torque = hardest.Median(o => o.WristTorqueRmsNm);
+            string range = guessed ? $" (a guess; {Share(torque, t.HighNm)} of a strong one, {Share(torque, t.LowNm)} of a weak one)" : "";
+            return $"The hand is no limit: the hardest rhythm, {Rate(hardest.PerS)} a second, asks for {Share(torque, t.Nm)} of what a wrist keeps up{range}.";
         }
 
-        return $"The hand sets a limit: a wrist that keeps up {Rate(t.Nm)} newton metres{range}{(range.Length == 0 ? "" : ",")} holds {Limit(likely, result)} for long"
-            + (range.Length == 0 ? "." : $"; a weak one holds {Limit(weak, result)}, a strong one {Limit(strong, result)}.");
+        string keeps = $"a wrist that keeps up {shown.Torque(t.Nm)}{(guessed ? $", a guess between {shown.Range(ShownQuantity.Torque, t.LowNm, t.HighNm, "and")}," : "")}";
+        return $"The hand sets a limit: {keeps} holds {Limit(likely, result)} for long"
+            + (guessed ? $"; a weak one holds {Limit(weak, result)}, a strong one {Limit(strong, result)}." : ".");
     }
+
+    private static string Share(double part, double whole) => double.IsFinite(part) ? $"{Trade.Fixed(100.0 * part / whole, 0)} %" : "-";
 
     private static string Limit(WristLimit limit, CadenceResult result) =>
         limit.ToIsRangeEnd ? "every rhythm tried"

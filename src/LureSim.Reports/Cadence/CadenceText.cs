@@ -21,34 +21,39 @@ public static class CadenceText
         ArgumentNullException.ThrowIfNull(notes);
         var text = new StringBuilder();
         text.Append(result.Setup.Title).Append("\n\n");
-        foreach (string sentence in CadenceStory.Sentences(result))
+        foreach (string sentence in CadenceStory.Sentences(result, notes.Shown))
         {
             text.AppendWrapped(sentence);
         }
 
-        text.Append('\n').Append(Table(result)).Append('\n');
+        text.Append('\n').Append(Table(result, notes.Shown)).Append('\n');
         if (result.Points.Any(p => p.DependsOnStart))
         {
             text.AppendWrapped("* depends on how it starts: some starts alternate, others do not.");
         }
 
+        text.AppendWrapped("Wrist: what the rhythm asks of it, as a share of what it is guessed to keep up (angler.sustained_torque).");
         text.AppendWrapped($"The free rod tip swings {Trade.Digits(result.TipFrequencyHz)} times a second, which helps some rhythms and fights others (docs/cadence.md).");
-        text.Append(doubt is null ? "" : "\n" + DoubtText.Build(doubt));
+        text.Append(doubt is null ? "" : "\n" + DoubtText.Build(doubt, notes.Shown));
         text.AppendNotes(notes.After(result.Failures));
         return text.ToString();
     }
 
-    private static string Table(CadenceResult result)
+    private static string Table(CadenceResult result, Shown shown)
     {
-        var text = new StringBuilder("  twitches/s  pattern      starts  glide cm  swing deg  regular  reach  wrist N m\n");
+        double widest = result.Points.Select(p => p.Median(o => o.GlideWidthM)).Where(double.IsFinite).DefaultIfEmpty(0.0).Max();
+        ShownUnit[] glide = shown.Units(ShownQuantity.Size, widest);
+        var text = new StringBuilder("  twitches/s  pattern      starts");
+        Array.ForEach(glide, u => text.Append($"glide {u.Name}".PadLeft(10)));
+        text.Append("  swing deg  regular  reach  wrist\n");
         foreach (RhythmPoint p in result.Points)
         {
             text.Append("  ").Append(CadenceStory.Rate(p.PerS).PadLeft(10)).Append("  ");
             text.Append((p.Pattern is null ? "failed" : RetrieveFigures.Name(p.Pattern.Value) + (p.DependsOnStart ? "*" : "")).PadRight(12));
             text.Append((Trade.Fixed(100.0 * p.LockShare, 0) + " %").PadLeft(7));
-            text.Append(Number(100.0 * p.Median(o => o.GlideWidthM), 1, 10)).Append(Number(p.Median(o => o.HeadingSwingDeg), 0, 11));
-            text.Append(Number(p.Median(o => o.Regularity), 2, 9)).Append(Number(p.Median(o => o.PullReach), 2, 7));
-            text.Append(Number(p.Median(o => o.WristTorqueRmsNm), 2, 11)).Append('\n');
+            Array.ForEach(glide, u => text.Append(Number(u.Of(p.Median(o => o.GlideWidthM)), u.Places(widest), 10)));
+            text.Append(Number(p.Median(o => o.HeadingSwingDeg), 0, 11)).Append(Number(p.Median(o => o.Regularity), 2, 9)).Append(Number(p.Median(o => o.PullReach), 2, 7));
+            text.Append(CadenceStory.WristShare(result, p).PadLeft(7)).Append('\n');
         }
 
         return text.ToString();

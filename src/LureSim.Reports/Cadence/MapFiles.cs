@@ -29,7 +29,7 @@ public static class MapFiles
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
         if (plots != PlotFormat.None && result.Grid.IsWhole)
         {
-            ChartFiles.Add(folder, [CadenceMap.Build(result, MapText.Headline(result))], plots);
+            ChartFiles.Add(folder, [CadenceMap.Build(result, MapText.Headline(result, notes.Shown))], plots);
         }
 
         folder.Commit();

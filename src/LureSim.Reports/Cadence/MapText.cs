@@ -1,8 +1,8 @@
-using System.Globalization;
 using System.Text;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Kit.Text;
+using LureSim.Studies.Across;
 using LureSim.Studies.Maps;
 
 namespace LureSim.Reports.Cadence;
@@ -18,12 +18,12 @@ public static class MapText
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(notes);
         var text = new StringBuilder();
-        text.Append(result.Title).Append("\nmap of ").Append(result.XKey.Title).Append(" and ").Append(result.YKey.Title).Append("\n\n");
-        text.AppendWrapped(Headline(result) + ".");
+        text.Append(result.Title).Append("\nmap of ").Append(Name(result.XKey)).Append(" and ").Append(Name(result.YKey)).Append("\n\n");
+        text.AppendWrapped(Headline(result, notes.Shown) + ".");
         text.Append('\n');
         foreach (int row in Rows(result))
         {
-            text.AppendWrapped($"  {result.YKey.Title.Split(',')[0]} {Number(result.Y[row])} {result.YKey.Unit}: {Spans(result, row)}");
+            text.AppendWrapped($"  {Name(result.YKey)} {KeyUnit.Text(notes.Shown, result.YKey.Unit, result.Y[row])}: {Spans(result, row, notes.Shown)}");
         }
 
         text.Append('\n');
@@ -34,13 +34,15 @@ public static class MapText
 
     /// <summary>How much walks, and where it glides widest.</summary>
     /// <param name="result">Map.</param>
-    public static string Headline(MapResult result)
+    /// <param name="shown">Units.</param>
+    public static string Headline(MapResult result, Shown shown)
     {
         ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(shown);
         double share = 100.0 * result.Share(WalkPattern.Alternating);
         return result.Widest is MapSample widest
-            ? $"{Trade.Fixed(share, 0)} % of this map walks; it glides widest, {Trade.Digits(100.0 * widest.Point!.Median(o => o.GlideWidthM))} cm, at "
-                + $"{Number(result.X[widest.I])} {result.XKey.Unit} and {Number(result.Y[widest.J])} {result.YKey.Unit}"
+            ? $"{Trade.Fixed(share, 0)} % of this map walks; it glides widest, {shown.Size(widest.Point!.Median(o => o.GlideWidthM))}, at "
+                + $"{KeyUnit.Text(shown, result.XKey.Unit, result.X[widest.I])} and {KeyUnit.Text(shown, result.YKey.Unit, result.Y[widest.J])}"
             : "Nothing on this map walks";
     }
 
@@ -50,13 +52,11 @@ public static class MapText
         return Enumerable.Range(0, (last / step) + 1).Select(k => k * step);
     }
 
-    private static string Spans(MapResult result, int row)
+    private static string Spans(MapResult result, int row, Shown shown)
     {
         var spans = result.Walking(row);
-        return spans.Count == 0
-            ? "never walks"
-            : "walks at " + string.Join(" and ", spans.Select(s => $"{Number(s.From)} to {Number(s.To)}")) + " " + result.XKey.Unit;
+        return spans.Count == 0 ? "never walks" : "walks at " + string.Join(" and ", spans.Select(s => KeyUnit.Range(shown, result.XKey.Unit, s.From, s.To)));
     }
 
-    private static string Number(double value) => value.ToString("G3", CultureInfo.InvariantCulture);
+    private static string Name(AcrossKey key) => key.Title.Split(',')[0];
 }

@@ -21,15 +21,19 @@ public static class CastAcrossText
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(notes);
         var text = new StringBuilder();
-        text.Append(result.Title).Append("\ncast across ").Append(result.KeyTitle).Append("\n\n");
+        text.Append(result.Title).Append("\ncast across ").Append(result.KeyTitle.Split(',')[0]).Append("\n\n");
+        Shown shown = notes.Shown;
+        double farthest = result.Cases.Select((c, i) => c.Cast is null ? 0.0 : Math.Abs(result.MeanM(i))).Where(double.IsFinite).DefaultIfEmpty(0.0).Max();
+        ShownUnit unit = shown.Unit(ShownQuantity.Distance, farthest);
         text.Append(ColumnTable.Text(
-            [result.KeyTitle.Split(',')[0], "mean, m", "8 of 10, m", "gain, m", "8 of 10, m", "casts", "chance", "verdict"], [.. result.Cases.Select((_, i) => Row(result, i))])).Append('\n');
+            [result.KeyTitle.Split(',')[0], $"mean, {unit.Name}", $"8 of 10, {unit.Name}", $"gain, {unit.Name}", $"8 of 10, {unit.Name}", "casts", "chance", "verdict"],
+            [.. result.Cases.Select((_, i) => Row(result, i, shown, unit))])).Append('\n');
         if ((pairs || result.Cases.Count == FewCases) && result.Pairs().Any())
         {
-            text.Append(Pairs(result)).Append('\n');
+            text.Append(Pairs(result, unit)).Append('\n');
         }
 
-        foreach (string sentence in Sentences(result))
+        foreach (string sentence in Sentences(result, shown))
         {
             text.AppendWrapped(sentence);
         }
@@ -39,7 +43,7 @@ public static class CastAcrossText
         return text.ToString();
     }
 
-    private static string[] Row(CastAcross result, int index)
+    private static string[] Row(CastAcross result, int index, Shown shown, ShownUnit unit)
     {
         CastCase c = result.Cases[index];
         if (c.Cast is null)
@@ -48,17 +52,18 @@ public static class CastAcrossText
         }
 
         double mean = result.MeanM(index);
-        string[] far = [c.Label, double.IsFinite(mean) ? $"{Trade.Fixed(mean, 1)} ({Trade.Fixed(Trade.Feet(mean), 0)} ft)" : "-", Range(c.GuessesM)];
+        string other = shown.Choice == UnitChoice.Both ? $" ({new Shown(UnitChoice.Trade).Distance(mean)})" : "";
+        string[] far = [c.Label, double.IsFinite(mean) ? Number(mean, unit) + other : "-", Range(c.GuessesM, unit)];
         return index == result.ReferenceIndex ? [.. far, "", "", "", "", "(reference)"]
-            : result.Against(index) is CastPair pair ? [.. far, CastAcrossWords.Gain(pair.GainM), Range(pair.GainsM), CastAcrossWords.Casts(pair.Casts), CastAcrossWords.Chance(pair.Share), CastAcrossWords.Verdict(pair.Verdict)]
+            : result.Against(index) is CastPair pair ? [.. far, CastAcrossWords.Gain(unit.Of(pair.GainM)), Range(pair.GainsM, unit), CastAcrossWords.Casts(pair.Casts), CastAcrossWords.Chance(pair.Share), CastAcrossWords.Verdict(pair.Verdict)]
             : far;
     }
 
-    private static string Pairs(CastAcross result) => ColumnTable.Text(
-        ["from", "to", "gain, m", "8 of 10, m", "chance", "verdict"],
-        [.. result.Pairs().Select(p => (string[])[p.From, p.To, CastAcrossWords.Gain(p.GainM), Range(p.GainsM), CastAcrossWords.Chance(p.Share), CastAcrossWords.Verdict(p.Verdict)])]);
+    private static string Pairs(CastAcross result, ShownUnit unit) => ColumnTable.Text(
+        ["from", "to", $"gain, {unit.Name}", $"8 of 10, {unit.Name}", "chance", "verdict"],
+        [.. result.Pairs().Select(p => (string[])[p.From, p.To, CastAcrossWords.Gain(unit.Of(p.GainM)), Range(p.GainsM, unit), CastAcrossWords.Chance(p.Share), CastAcrossWords.Verdict(p.Verdict)])]);
 
-    private static IEnumerable<string> Sentences(CastAcross result)
+    private static IEnumerable<string> Sentences(CastAcross result, Shown shown)
     {
         int draws = result.Reference.Draws.Count;
         yield return $"Reference: {result.Reference.Label}, {CastAcrossWords.Reference(result)}; the gain of each row is on it.";
@@ -79,7 +84,7 @@ public static class CastAcrossText
         CastCase[] known = [.. result.Cases.Where(c => c.Cast is not null)];
         if (known.Length > 1)
         {
-            yield return Why(known[0], known[^1]);
+            yield return Why(known[0], known[^1], shown);
         }
     }
 
@@ -105,14 +110,16 @@ public static class CastAcrossText
     private static double Scatter(CastAcross result) =>
         result.Cases.Where(c => c.Cast is not null && double.IsFinite(c.MeanM)).Select(c => c.ScatterM / Math.Abs(c.MeanM)).DefaultIfEmpty(double.NaN).Average();
 
-    private static string Why(CastCase from, CastCase to)
+    private static string Why(CastCase from, CastCase to, Shown shown)
     {
         CastResult a = from.Cast!, b = to.Cast!;
-        string Pair(Func<CastResult, double> value, int places) => $"{Trade.Fixed(value(a), places)} to {Trade.Fixed(value(b), places)}";
-        return $"From {from.Label} to {to.Label}, with every guess as it stands: the butt turns at {Pair(c => c.ReleaseTurnRadS, 1)} of {Trade.Fixed(b.Setup.Hands.TopSpeedRadS, 1)} rad/s at the release, the lure leaves at "
-            + $"{Pair(c => c.LaunchSpeedMS, 1)} m/s; of the hands' work ({Pair(c => c.Energy.HandsJ, 0)} J) {Pair(c => 100.0 * (c.Energy.LureJ + c.Energy.LureAirJ) / c.Energy.HandsJ, 0)} % goes "
-            + $"with the lure and {Pair(c => 100.0 * c.Energy.RodAirJ / c.Energy.HandsJ, 0)} % into the air on the rod; the air takes {Pair(c => 100.0 * c.Energy.LureAirJ / (c.Energy.LureJ + c.Energy.LureAirJ), 0)} % of what the lure had.";
+        string Pair(Func<CastResult, double> percent) => $"{Trade.Fixed(percent(a), 0)} to {Trade.Fixed(percent(b), 0)}";
+        return $"From {from.Label} to {to.Label}, with every guess as it stands: the butt turns at {CastStory.Turns(a.ReleaseTurnRadS)} to {CastStory.Turns(b.ReleaseTurnRadS)} of {CastStory.Turns(b.Setup.Hands.TopSpeedRadS)} turns a second at the release, the lure leaves at "
+            + $"{shown.Range(ShownQuantity.Speed, a.LaunchSpeedMS, b.LaunchSpeedMS)}; the hands give {shown.Range(ShownQuantity.Energy, a.Energy.HandsJ, b.Energy.HandsJ)}, of which {Pair(c => 100.0 * (c.Energy.LureJ + c.Energy.LureAirJ) / c.Energy.HandsJ)} % go "
+            + $"with the lure and {Pair(c => 100.0 * c.Energy.RodAirJ / c.Energy.HandsJ)} % into the air on the rod; the air takes {Pair(c => 100.0 * c.Energy.LureAirJ / (c.Energy.LureJ + c.Energy.LureAirJ))} % of what the lure had.";
     }
 
-    private static string Range(Spread band) => double.IsFinite(band.Low) ? $"{Trade.Fixed(band.Low, 1)}..{Trade.Fixed(band.High, 1)}" : "";
+    private static string Range(Spread band, ShownUnit unit) => double.IsFinite(band.Low) ? $"{Number(band.Low, unit)}..{Number(band.High, unit)}" : "";
+
+    private static string Number(double m, ShownUnit unit) => Trade.Fixed(unit.Of(m), 1);
 }

@@ -29,11 +29,11 @@ public static class CastAcrossWords
     }
 
     /// <summary>A gain with its sign, one decimal; no sign where it rounds to nothing.</summary>
-    /// <param name="gainM">Gain, m.</param>
-    public static string Gain(double gainM)
+    /// <param name="gain">Gain, in the unit of its column.</param>
+    public static string Gain(double gain)
     {
-        string text = Trade.Fixed(gainM, 1);
-        return text == "-0.0" ? "0.0" : gainM > 0.0 && text != "0.0" ? "+" + text : text;
+        string text = Trade.Fixed(gain, 1);
+        return gain > 0.0 && text != "0.0" ? "+" + text : text;
     }
 
     /// <summary>A chance in per cent.</summary>

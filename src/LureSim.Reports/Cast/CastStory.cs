@@ -19,16 +19,21 @@ internal static class CastStory
 
     /// <summary>A few sentences, one per line.</summary>
     /// <param name="report">Cast.</param>
-    public static IReadOnlyList<string> Sentences(CastReport report)
+    /// <param name="shown">Units.</param>
+    public static IReadOnlyList<string> Sentences(CastReport report, Shown shown)
     {
         CastResult c = report.Cast;
-        return [What(c), Flight(c), Limit(c), Release(c), Spool(report), .. Odd(c)];
+        return [What(c, shown), Flight(c, shown), Limit(c), Release(c, shown), Spool(report, shown), .. Odd(c, shown)];
     }
 
-    private static string What(CastResult c) => c.DistanceMeanM < 0.0
-        ? $"Such casts land behind the angler, {Far(-c.DistanceMeanM)} back on average."
-        : $"{Made(c)}, many casts make {Far(c.DistanceMeanM)} on average; of ten one falls short of {Far(c.DistanceP10M)} and one goes past {Far(c.DistanceP90M)}. "
-            + $"{(IsBest(c) ? "Let go at the very best moment it is" : "Without the error of the release it is")} {Far(c.DistanceM)}, with {Far(c.LineOutM)} of line off the tip.";
+    /// <summary>Turning speed in whole turns, which everybody can picture: "1.8".</summary>
+    /// <param name="radS">Turning speed, rad/s.</param>
+    public static string Turns(double radS) => Trade.Digits(radS / (2.0 * Math.PI));
+
+    private static string What(CastResult c, Shown shown) => c.DistanceMeanM < 0.0
+        ? $"Such casts land behind the angler, {shown.Distance(-c.DistanceMeanM)} back on average."
+        : $"{Made(c)}, many casts make {shown.Distance(c.DistanceMeanM)} on average; of ten one falls short of {shown.Distance(c.DistanceP10M)} and one goes past {shown.Distance(c.DistanceP90M)}. "
+            + $"{(IsBest(c) ? "Let go at the very best moment it is" : "Without the error of the release it is")} {shown.Distance(c.DistanceM)}, with {shown.Distance(c.LineOutM)} of line off the tip.";
 
     // Who casts: without it a distance says nothing.
     private static string Made(CastResult c)
@@ -40,48 +45,48 @@ internal static class CastStory
         return $"{char.ToUpperInvariant(style[0])}{style[1..]} at {effort}{Trade.Fixed(100.0 * hands.Effort, 0)} % of full effort by {skill}";
     }
 
-    private static string Flight(CastResult c)
+    private static string Flight(CastResult c, Shown shown)
     {
         CastEnergy e = c.Energy;
         double lure = e.LureJ + e.LureAirJ;
-        return $"The lure leaves at {Trade.Fixed(c.LaunchSpeedMS, 1)} m/s ({Trade.Fixed(Trade.MilesPerHour(c.LaunchSpeedMS), 0)} mph), {Trade.Fixed(c.LaunchAngleRad / Degree, 0)} deg above the horizontal. "
-            + $"Of {Trade.Fixed(e.HandsJ, 0)} J from the hands it carries {Percent(lure, e.HandsJ)} as far as the air and the splash; line and reel take "
+        return $"The lure leaves at {shown.Speed(c.LaunchSpeedMS)}, {Trade.Fixed(c.LaunchAngleRad / Degree, 0)} deg above the horizontal. "
+            + $"Of {shown.Energy(e.HandsJ)} from the hands it carries {Percent(lure, e.HandsJ)} as far as the air and the splash; line and reel take "
             + $"{Percent(e.LineJ + e.LineAirJ + e.SpoolJ + e.BrakesJ + e.PickUpJ, e.HandsJ)}, the air on the rod {Percent(e.RodAirJ, e.HandsJ)}, rod and hands keep or lose the rest.";
     }
 
     private static string Limit(CastResult c)
     {
         double top = c.Setup.Hands.TopSpeedRadS, share = c.ReleaseTurnRadS / top;
-        string turning = $"at release the butt turns at {Trade.Fixed(c.ReleaseTurnRadS, 1)} of the {Trade.Fixed(top, 1)} rad/s (a guess) at which the hands have no torque left";
+        string turning = $"at release the butt turns at {Turns(c.ReleaseTurnRadS)} of the {Turns(top)} turns a second (a guess) at which the hands have no torque left";
         return share > SpeedLimited
             ? $"What limits it: the speed of the hands; {turning}. A longer lever helps, more strength alone little."
             : $"What limits it: the torque of the hands; {turning}. Less to swing, or more strength, helps more than a longer lever.";
     }
 
-    private static string Release(CastResult c)
+    private static string Release(CastResult c, Shown shown)
     {
         string how = IsBest(c) ? "Let go at the best moment" : "Let go as asked";
         double early = c.DistanceChangeM(-0.010), late = c.DistanceChangeM(0.010);
-        return $"{how}; 10 ms earlier {Gain(early)}, 10 ms later {Gain(late)}.";
+        return $"{how}; 10 ms earlier {Gain(early, shown)}, 10 ms later {Gain(late, shown)}.";
     }
 
     private static bool IsBest(CastResult c) => c.Task.Release.Mode == ReleaseMode.Best && c.Task.Release.ErrorS == 0.0;
 
-    private static string Spool(CastReport report)
+    private static string Spool(CastReport report, Shown shown)
     {
         CastResult c = report.Cast;
         if (c.Setup.Reel.Kind == ReelKind.Fixed)
         {
             CastEnergy e = c.Energy;
-            return $"The fixed spool throws no loops; lifting the line over its lip and through the rings takes {Trade.Fixed(e.BrakesJ + e.PickUpJ, 1)} J.";
+            return $"The fixed spool throws no loops; lifting the line over its lip and through the rings takes {shown.Energy(e.BrakesJ + e.PickUpJ)}.";
         }
 
-        return $"The spool peaks at {Trade.Rpm(c.SpoolPeakRpm)}; {Trade.Fixed(c.LoopsMean, 1)} loops lie loose on average, and {Tangles(c.TangleShare)}. {Brake(report)}";
+        return $"The spool peaks at {Trade.Rpm(c.SpoolPeakRpm)}; {Trade.Fixed(c.LoopsMean, 1)} loops lie loose on average, and {Tangles(c.TangleShare)}. {Brake(report, shown)}";
     }
 
     private static string Tangles(double share) => share < 0.005 ? "hardly a cast tangles" : $"{Trade.Fixed(100.0 * share, 0)} casts in a hundred tangle (a guess)";
 
-    private static string Brake(CastReport report)
+    private static string Brake(CastReport report, Shown shown)
     {
         if (report.Brakes.Count == 0)
         {
@@ -89,7 +94,7 @@ internal static class CastStory
         }
 
         BrakePoint open = report.Brakes[0], strongest = report.Brakes[^1];
-        string from = $"Brake open: {Far(open.DistanceMeanM)} and {Trade.Fixed(open.LoopsMean, 1)} loops; ";
+        string from = $"Brake open: {shown.Distance(open.DistanceMeanM)} and {Trade.Fixed(open.LoopsMean, 1)} loops; ";
         return report.LeastBrake is double least
             ? least == 0.0
                 ? from + "this thumb needs no brake."
@@ -97,7 +102,7 @@ internal static class CastStory
             : from + $"even {Trade.Fixed(strongest.Strength, 0)} times the brake that matches the lure leaves more than one tangle in twenty casts.";
     }
 
-    private static IEnumerable<string> Odd(CastResult c)
+    private static IEnumerable<string> Odd(CastResult c, Shown shown)
     {
         if (c.Remarks.HasFlag(CastRemarks.HitsWaterInSwing))
         {
@@ -106,7 +111,7 @@ internal static class CastStory
 
         if (c.Remarks.HasFlag(CastRemarks.AboveBreakingLoad))
         {
-            yield return $"The line is pulled with {Trade.Digits(c.PeakTensionN)} N, more than the {Trade.Digits(c.Setup.Line.BreakN)} N it bears: it would break.";
+            yield return $"The line is pulled with {shown.Pull(c.PeakTensionN)}, more than the {shown.Pull(c.Setup.Line.BreakN)} it bears: it would break.";
         }
 
         if (c.Remarks.HasFlag(CastRemarks.Backlash))
@@ -121,7 +126,7 @@ internal static class CastStory
 
         if (c.Remarks.HasFlag(CastRemarks.LineRunsOut))
         {
-            yield return $"All {Trade.Fixed(c.Setup.Reel.Spool.LineM, 0)} m of line leave the spool; its knot stops the lure.";
+            yield return $"All {shown.Distance(c.Setup.Reel.Spool.LineM)} of line leave the spool; its knot stops the lure.";
         }
 
         if (c.Remarks.HasFlag(CastRemarks.StartRaised))
@@ -130,9 +135,7 @@ internal static class CastStory
         }
     }
 
-    private static string Gain(double m) => Math.Abs(m) < 0.05 ? "changes nothing" : m < 0.0 ? $"costs {Far(-m)}" : $"gains {Far(m)}";
+    private static string Gain(double m, Shown shown) => Math.Abs(m) < 0.05 ? "changes nothing" : $"{(m < 0.0 ? "costs" : "gains")} {shown.Distance(Math.Abs(m))}";
 
     private static string Percent(double part, double whole) => $"{Trade.Fixed(100.0 * part / whole, 0)} %";
-
-    private static string Far(double m) => $"{Trade.Fixed(m, 1)} m ({Trade.Fixed(Trade.Feet(m), 0)} ft)";
 }

@@ -20,14 +20,14 @@ public static class CastText
         ArgumentNullException.ThrowIfNull(notes);
         var text = new StringBuilder();
         text.Append(report.Cast.Setup.Title).Append("\n\n");
-        text.Append(CastTable.Text(report)).Append('\n');
-        foreach (string sentence in CastStory.Sentences(report))
+        text.Append(CastTable.Text(report, notes.Shown)).Append('\n');
+        foreach (string sentence in CastStory.Sentences(report, notes.Shown))
         {
             text.AppendWrapped(sentence);
         }
 
         text.Append('\n');
-        text.Append(doubt is null ? "" : DoubtText.Build(doubt));
+        text.Append(doubt is null ? "" : DoubtText.Build(doubt, notes.Shown));
         text.AppendNotes(notes, "cast.json");
         return text.ToString();
     }

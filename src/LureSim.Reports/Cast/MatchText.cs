@@ -21,8 +21,8 @@ public static class MatchText
         ArgumentNullException.ThrowIfNull(notes);
         var text = new StringBuilder();
         text.Append(report.Title).Append("\n\n");
-        text.Append(AlignedTable.Text(Rows(report.Fit))).Append('\n');
-        text.AppendWrapped($"Effort {Trade.Fixed(report.Fit.Effort, 2)} explains what was measured, {Word(report.Fit.Effort)}. A tenth more effort would add {Trade.Fixed(report.TenthM, 1)} m.");
+        text.Append(AlignedTable.Text(Rows(report.Fit, notes.Shown))).Append('\n');
+        text.AppendWrapped($"Effort {Trade.Fixed(report.Fit.Effort, 2)} explains what was measured, {Word(report.Fit.Effort)}. A tenth more effort would add {notes.Shown.Distance(report.TenthM)}.");
         text.AppendWrapped(report.Fit.Rows switch
         {
             [{ MeanOf: null }] => "The cast is taken as let go as the scenario says; a mean of several falls short of the best release, so say so, for example \"31 m mean of 12\", and the effort comes out higher.",
@@ -41,11 +41,11 @@ public static class MatchText
         return text.ToString();
     }
 
-    private static IEnumerable<TableRow> Rows(MatchFit fit)
+    private static IEnumerable<TableRow> Rows(MatchFit fit, Shown shown)
     {
         if (fit.Rows is [MatchRow only])
         {
-            yield return new("measured", $"{Feet(only.MeasuredM)} ft", $"{Trade.Fixed(only.MeasuredM, 1)} m");
+            yield return shown.Row("measured", ShownQuantity.Distance, only.MeasuredM);
             if (only.MeanOf is int mean)
             {
                 yield return new("mean of", mean == 1 ? "1 cast" : $"{mean} casts", double.IsFinite(fit.EffortError) ? $"standard error of the effort {Trade.Fixed(fit.EffortError, 2)}" : "");
@@ -59,15 +59,13 @@ public static class MatchText
         foreach (MatchRow row in fit.Rows)
         {
             yield return new(
-                row.MeanOf is int of ? $"{row.Label}, mean of {of}" : row.Label, $"{Feet(row.MeasuredM)} ft, {Trade.Fixed(row.MeasuredM, 1)} m",
-                $"{Trade.Fixed(row.ComputedM, 1)} m, off by {Trade.Fixed(row.ResidualM, 1)} m; alone it needs {Trade.Fixed(row.Effort, 2)}");
+                row.MeanOf is int of ? $"{row.Label}, mean of {of}" : row.Label, shown.Distance(row.MeasuredM),
+                $"{shown.Distance(row.ComputedM)}, off by {shown.Distance(row.ResidualM)}; alone it needs {Trade.Fixed(row.Effort, 2)}");
         }
 
         yield return new("common effort", Trade.Fixed(fit.Effort, 2), $"standard error {Trade.Fixed(fit.EffortError, 2)}, scatter {Trade.Fixed(fit.EffortScatter, 2)}");
         yield return new("scatter of distance", $"{Trade.Fixed(100.0 * fit.ScatterShare, 1)} %", "3 to 6 % is usual (common practice, no source)");
     }
-
-    private static string Feet(double m) => Trade.Fixed(Trade.Feet(m), 0);
 
     private static string Word(double effort) =>
         effort < Gentle ? "less than a gentle cast: check tape, units, line, lure and casting style"

@@ -13,9 +13,11 @@ public static class AdviceText
     /// <summary>Three sentences, a fourth where a bend test would help.</summary>
     /// <param name="result">Set-ups compared.</param>
     /// <param name="advice">Advice.</param>
-    public static IReadOnlyList<string> Sentences(CompareResult result, Advice advice)
+    /// <param name="shown">Whose units.</param>
+    public static IReadOnlyList<string> Sentences(CompareResult result, Advice advice, Shown shown)
     {
         ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(shown);
         ArgumentNullException.ThrowIfNull(advice);
         if (advice.Kind == AdviceKind.NoneWalks)
         {
@@ -26,7 +28,7 @@ public static class AdviceText
             ];
         }
 
-        string[] three = [$"{Fallen(result, advice)}{Which(result, advice)}", GivesUp(result, advice), Unnoticed(advice)];
+        string[] three = [$"{Fallen(result, advice)}{Which(result, advice, new(result, shown))}", GivesUp(result, advice, new(result, shown)), Unnoticed(advice)];
         return advice.BendTest is not Difference bend ? three
             :
             [
@@ -54,26 +56,26 @@ public static class AdviceText
     private static string Fallen(CompareResult result, Advice advice) => advice.Fallen.Count == 0 ? ""
         : $"{Trade.Capital(CompareWords.And([.. advice.Fallen.Select(i => $"{The(result, i)} does not walk the lure at any rhythm that was tried ({Answer(result, i)})")]))}, so ";
 
-    private static string Which(CompareResult result, Advice advice)
+    private static string Which(CompareResult result, Advice advice, CompareNumbers numbers)
     {
         string take = advice.Fallen.Count == 0 ? "Take" : "take";
         return advice.Kind switch
         {
-            AdviceKind.Nothing => $"{take} the cheaper one: {Equal(result, advice)}{(Lighter(result) ? $"; at the same price {The(result, advice.Leader)}, the lighter to swing" : "")}.",
+            AdviceKind.Nothing => $"{take} the cheaper one: {Equal(result, advice, numbers)}{(Lighter(result) ? $"; at the same price {The(result, advice.Leader)}, the lighter to swing" : "")}.",
             AdviceKind.Clear when advice.Takes[0].For.Count == 0 => $"{take} {The(result, advice.Leader)}.",
-            AdviceKind.Clear => $"{take} {The(result, advice.Leader)} for {CompareWords.And([.. Families(advice.Takes[0].For).Take(MostRows).Select(d => Won(result, d))])}.",
-            _ => $"{string.Join("; ", advice.Takes.Select((t, i) => $"{(i == 0 ? take : "take")} {The(result, t.SetUp)} for {CompareWords.And([.. Families(t.For).Take(2).Select(d => Won(result, d))])}"))}.",
+            AdviceKind.Clear => $"{take} {The(result, advice.Leader)} for {CompareWords.And([.. Families(advice.Takes[0].For).Take(MostRows).Select(d => Won(result, d, numbers))])}.",
+            _ => $"{string.Join("; ", advice.Takes.Select((t, i) => $"{(i == 0 ? take : "take")} {The(result, t.SetUp)} for {CompareWords.And([.. Families(t.For).Take(2).Select(d => Won(result, d, numbers))])}"))}.",
         };
     }
 
-    private static string Equal(CompareResult result, Advice advice) => advice.Taste.Count == 0
+    private static string Equal(CompareResult result, Advice advice, CompareNumbers numbers) => advice.Taste.Count == 0
         ? "no difference here is one that you will notice"
-        : $"what you will notice is different, not better or worse ({string.Join("; ", advice.Taste.Take(MostRows).Select(d => $"{Words(d).Row}: {Words(d).Value(d.AValue)} with {The(result, d.A)}, {Words(d).Value(d.BValue)} with {The(result, d.B)}"))})";
+        : $"what you will notice is different, not better or worse ({string.Join("; ", advice.Taste.Take(MostRows).Select(d => $"{Words(d).Row}: {numbers.Value(d.Measure, d.AValue)} with {The(result, d.A)}, {numbers.Value(d.Measure, d.BValue)} with {The(result, d.B)}"))})";
 
-    private static string GivesUp(CompareResult result, Advice advice) =>
+    private static string GivesUp(CompareResult result, Advice advice, CompareNumbers numbers) =>
         advice.Kind == AdviceKind.Nothing ? "You give up nothing that you will miss."
         : advice.GivenUp.Count == 0 ? $"With {The(result, advice.Leader)} you give up nothing that you will notice."
-        : $"With {The(result, advice.Leader)} you give up {CompareWords.And([.. Families(advice.GivenUp).Take(MostRows).Select(d => Lost(result, d))])}.";
+        : $"With {The(result, advice.Leader)} you give up {CompareWords.And([.. Families(advice.GivenUp).Take(MostRows).Select(d => Lost(result, d, numbers))])}.";
 
     private static string Unnoticed(Advice advice)
     {
@@ -90,17 +92,17 @@ public static class AdviceText
 
     private static IEnumerable<Difference> Families(IEnumerable<Difference> differences) => differences.DistinctBy(d => Words(d).Family);
 
-    private static string Won(CompareResult result, Difference d)
+    private static string Won(CompareResult result, Difference d, CompareNumbers numbers)
     {
         (double own, double other, int rest) = d.Winner == d.A ? (d.AValue, d.BValue, d.B) : (d.BValue, d.AValue, d.A);
-        return $"{Words(d).For} ({Words(d).Number(own)} against {Words(d).Value(other)} with {The(result, rest)})";
+        return $"{Words(d).For} ({numbers.Number(d.Measure, own)} against {numbers.Value(d.Measure, other)} with {The(result, rest)})";
     }
 
-    private static string Lost(CompareResult result, Difference d)
+    private static string Lost(CompareResult result, Difference d, CompareNumbers numbers)
     {
         (double best, double own) = d.Winner == d.A ? (d.AValue, d.BValue) : (d.BValue, d.AValue);
         double change = 100.0 * Math.Abs(own - best) / Math.Abs(best);
-        return $"{Words(d).For} ({Words(d).Row} {(change < 1000.0 ? $"{Trade.Fixed(change, 0)} % {(own > best ? "more" : "less")}" : Words(d).Value(own))} than with {The(result, d.Winner)})";
+        return $"{Words(d).For} ({Words(d).Row} {(change < 1000.0 ? $"{Trade.Fixed(change, 0)} % {(own > best ? "more" : "less")}" : numbers.Value(d.Measure, own))} than with {The(result, d.Winner)})";
     }
 
     private static bool Lighter(CompareResult result) =>

@@ -23,6 +23,7 @@ public static class CompareFiles
     {
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(notes);
         folder.Add("compare.json", stream => CompareJson.Write(stream, result, notes));
         folder.Add("compare.csv", Encoding.UTF8.GetBytes(Csv(result)));
         for (int i = 0; i < result.SetUps.Count; i++)
@@ -32,7 +33,7 @@ public static class CompareFiles
 
         if (plots != PlotFormat.None)
         {
-            ChartFiles.Add(folder, [ComparePage.Build(result)], plots);
+            ChartFiles.Add(folder, [ComparePage.Build(result, notes.Shown)], plots);
         }
 
         folder.Commit();
@@ -60,7 +61,7 @@ public static class CompareFiles
                 Set(row, "high", d.Band.High);
                 Set(row, "share", d.Share);
                 row["verdict"].Set(CompareWords.Verdict(d.Verdict));
-                row["reason"].Set(CsvLine.Text(CompareReasons.Of(result, d)));
+                row["reason"].Set(CsvLine.Text(CompareReasons.Of(result, d, new(result, CompareJson.Words))));
             }
         }
 

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using LureSim.Reports.Kit.Json;
+using LureSim.Reports.Kit.Text;
 using LureSim.Studies.Compare;
 
 namespace LureSim.Reports.Compare;
@@ -7,6 +8,9 @@ namespace LureSim.Reports.Compare;
 /// <summary>A comparison as JSON, all numbers in SI.</summary>
 public static class CompareJson
 {
+    /// <summary>Sentences of files for machines are the same bytes whatever units people ask for.</summary>
+    internal static readonly Shown Words = new(UnitChoice.Metric);
+
     /// <summary>Writes it.</summary>
     /// <param name="stream">Receives UTF-8.</param>
     /// <param name="result">Set-ups compared.</param>
@@ -20,7 +24,7 @@ public static class CompareJson
         JsonText.Object(stream, json =>
         {
             JsonText.List(json, "set_ups", [.. result.SetUps.Select(s => s.Label)]);
-            JsonText.List(json, "recommendation", AdviceText.Sentences(result, advice));
+            JsonText.List(json, "recommendation", AdviceText.Sentences(result, advice, Words));
             json.WriteString("recommended", advice.Leader < 0 ? null : result.SetUps[advice.Leader].Label);
             json.WriteString("recommendation_kind", advice.Kind.ToString().ToLowerInvariant());
             json.WriteString("share_is", CompareWords.Rule);
@@ -70,7 +74,7 @@ public static class CompareJson
         JsonText.Number(json, "high", d.Band.High);
         JsonText.Number(json, "share", d.Share);
         json.WriteString("verdict", CompareWords.Verdict(d.Verdict));
-        json.WriteString("reason", CompareReasons.Of(result, d));
+        json.WriteString("reason", CompareReasons.Of(result, d, new(result, Words)));
         JsonText.Number(json, "told_apart", d.Threshold);
         JsonText.Number(json, "band_with_bend_test_share", result.BendTestShare(d));
         json.WriteEndObject();

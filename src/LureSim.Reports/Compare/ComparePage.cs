@@ -1,5 +1,6 @@
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Text;
 using LureSim.Studies.Compare;
 using OxyPlot;
 using OxyPlot.Axes;
@@ -18,7 +19,8 @@ public static class ComparePage
 
     /// <summary>Builds the page.</summary>
     /// <param name="result">Set-ups compared.</param>
-    public static Chart Build(CompareResult result)
+    /// <param name="shown">Whose units.</param>
+    public static Chart Build(CompareResult result, Shown shown)
     {
         ArgumentNullException.ThrowIfNull(result);
         string title = AdviceText.Heading(result, Advice.Of(result));
@@ -27,7 +29,7 @@ public static class ComparePage
         model.TitleFontSize = Math.Min(ChartStyle.TitleSize, ChartStyle.TitleSize * TitleRoom / TextLayout.Measure(title, ChartStyle.TitleSize, FontWeights.Bold).Width);
         AddAxis(model, AxisPosition.Bottom, PageWidth);
         AddAxis(model, AxisPosition.Left, PageHeight);
-        new ComparePagePicture(result).Draw(new PageBrush(model), new OxyRect(0, 0, PageWidth, PageHeight));
+        new ComparePagePicture(result, new(result, shown)).Draw(new PageBrush(model), new OxyRect(0, 0, PageWidth, PageHeight));
         return new Chart("compare_page", model, Width, Height);
     }
 

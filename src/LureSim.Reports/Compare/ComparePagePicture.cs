@@ -12,12 +12,13 @@ internal sealed class ComparePagePicture
 {
     private const double Head = 78, Foot = 96, Gap = 18;
     private readonly CompareResult _result;
+    private readonly CompareNumbers _numbers;
     private readonly int _rows;
     private readonly PageColumn[] _columns;
 
-    public ComparePagePicture(CompareResult result)
+    public ComparePagePicture(CompareResult result, CompareNumbers numbers)
     {
-        (_result, _rows) = (result, Math.Min(result.SetUps.Count, ComparePage.MostRows));
+        (_result, _numbers, _rows) = (result, numbers, Math.Min(result.SetUps.Count, ComparePage.MostRows));
         _columns =
         [
             new("Rod tip\nover the water", 0.22, [RodMeasures.Clearance, RodMeasures.LowClearance], DrawRod),
@@ -139,7 +140,7 @@ internal sealed class ComparePagePicture
         double thick = Math.Min(34.0, 0.34 * cell.Height), y = cell.Center.Y + 6, half = most > 0.0 ? 0.5 * cell.Width * Finite(mean) / most : 0.0;
         brush.Box(cell.Center.X - half, y, 2.0 * half, thick, ChartStyle.Green);
         brush.Line([new(cell.Center.X, y - 4), new(cell.Center.X, y + thick + 4)], ChartStyle.Ink, 2);
-        brush.Words(cell.Center.X, y - 18, half > 0.0 ? $"{Trade.Fixed(100.0 * mean, 0)} cm" : "none", cell.Width, HorizontalAlignment.Center);
+        brush.Words(cell.Center.X, y - 18, half > 0.0 ? Text(RetrieveMeasures.Width, mean) : "none", cell.Width, HorizontalAlignment.Center);
     }
 
     private void DrawSwing(PageBrush brush, int setUp, OxyRect cell)
@@ -159,7 +160,7 @@ internal sealed class ComparePagePicture
 
     private static double Finite(double value) => double.IsFinite(value) ? value : 0.0;
 
-    private static string Text(CompareMeasure measure, double value) => MeasureWords.Of(measure).Value(value);
+    private string Text(CompareMeasure measure, double value) => _numbers.Value(measure, value);
 }
 
 /// <summary>A column of the page.</summary>

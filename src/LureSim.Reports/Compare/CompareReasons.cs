@@ -10,7 +10,8 @@ internal static class CompareReasons
     /// <summary>The clause.</summary>
     /// <param name="result">Set-ups compared.</param>
     /// <param name="d">Difference.</param>
-    public static string Of(CompareResult result, Difference d)
+    /// <param name="numbers">How numbers are told.</param>
+    public static string Of(CompareResult result, Difference d, CompareNumbers numbers)
     {
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(d);
@@ -24,7 +25,7 @@ internal static class CompareReasons
             return "the same in both";
         }
 
-        string clause = Cause(result, d) is string cause ? $"{cause}; {Told(d)}" : Told(d);
+        string clause = Cause(result, d, numbers) is string cause ? $"{cause}; {Told(d, numbers)}" : Told(d, numbers);
         return d.Verdict == CompareVerdict.Unknown ? $"{clause}, and the draws of the guesses do not agree which way" : clause;
     }
 
@@ -33,26 +34,25 @@ internal static class CompareReasons
     public static bool IsSame(Difference d) => d.Value == 0.0 && d.Band is { Low: 0.0, High: 0.0 };
 
     // What people tell apart, in the unit of the row where that is what they sense.
-    private static string Told(Difference d)
+    private static string Told(Difference d, CompareNumbers numbers)
     {
         if (!double.IsFinite(d.Threshold))
         {
             return $"chance that 10 to 30 casts with each show it: {Trade.Fixed(100.0 * d.Share, 0)} %";
         }
 
-        MeasureWords words = MeasureWords.Of(d.Measure);
-        return d.Measure == RetrieveMeasures.NoseLoad ? $"a dip shows from about {Trade.Fixed(1000.0 * d.Threshold, 0)} mm on"
-            : d.Measure == RetrieveMeasures.SlackBudget ? $"slack that piles up shows from about {words.Value(d.Threshold)} on"
-            : $"people tell about {words.Value(d.Threshold)} apart";
+        return d.Measure == RetrieveMeasures.NoseLoad ? $"a dip shows from about {numbers.Text(ShownQuantity.Size, d.Threshold)} on"
+            : d.Measure == RetrieveMeasures.SlackBudget ? $"slack that piles up shows from about {numbers.Value(d.Measure, d.Threshold)} on"
+            : $"people tell about {numbers.Value(d.Measure, d.Threshold)} apart";
     }
 
-    private static string? Cause(CompareResult result, Difference d)
+    private static string? Cause(CompareResult result, Difference d, CompareNumbers numbers)
     {
         CastResult? from = result.Of<CastMeasured>()?.Cases[d.A].Cast, to = result.Of<CastMeasured>()?.Cases[d.B].Cast;
         WalkCase? a = result.Of<RetrieveMeasured>()?.Cases[d.A], b = result.Of<RetrieveMeasured>()?.Cases[d.B];
         if (d.Measure == CastMeasures.Distance)
         {
-            return from is null || to is null ? null : $"the lure leaves at {Trade.Fixed(from.LaunchSpeedMS, 1)} and {Trade.Fixed(to.LaunchSpeedMS, 1)} m/s";
+            return from is null || to is null ? null : $"the lure leaves at {numbers.Text(ShownQuantity.Speed, from.LaunchSpeedMS)} and {numbers.Text(ShownQuantity.Speed, to.LaunchSpeedMS)}";
         }
 
         if (d.Measure == RodMeasures.Clearance || d.Measure == RodMeasures.LowClearance)
@@ -60,10 +60,10 @@ internal static class CompareReasons
             return d.AValue <= 0.0 || d.BValue <= 0.0 ? "the tip goes into the water" : "a rod is not held to the degree";
         }
 
-        return a is null || b is null ? null : OnWater(d, a, b);
+        return a is null || b is null ? null : OnWater(d, a, b, numbers);
     }
 
-    private static string? OnWater(Difference d, WalkCase a, WalkCase b)
+    private static string? OnWater(Difference d, WalkCase a, WalkCase b, CompareNumbers numbers)
     {
         if (d.Measure == RetrieveMeasures.Width)
         {
@@ -75,10 +75,10 @@ internal static class CompareReasons
             return null;
         }
 
-        return d.Measure == RetrieveMeasures.Wrist ? $"a wrist keeps up {Trade.Fixed(a.AsItStands.Setup!.Angler.SustainedTorqueNm, 1)} N m for long, a guess"
-            : d.Measure == RetrieveMeasures.LineDrag ? $"felt beside a pull of {Trade.Fixed(s.TipForcePeakN, 2)} and {Trade.Fixed(t.TipForcePeakN, 2)} N"
-            : d.Measure == RetrieveMeasures.NoseLoad ? $"the nose dips {Trade.Fixed(1000.0 * s.NoseDipM, 0)} and {Trade.Fixed(1000.0 * t.NoseDipM, 0)} mm"
-            : d.Measure == RetrieveMeasures.SlackBudget ? $"a twitch frees {Trade.Fixed(100.0 * s.AdvancePerTwitchM, 0)} and {Trade.Fixed(100.0 * t.AdvancePerTwitchM, 0)} cm, and {Comfort}"
+        return d.Measure == RetrieveMeasures.Wrist ? $"a wrist keeps up {numbers.Text(ShownQuantity.Torque, a.AsItStands.Setup!.Angler.SustainedTorqueNm)} for long, a guess"
+            : d.Measure == RetrieveMeasures.LineDrag ? $"felt beside a pull of {numbers.Text(ShownQuantity.Pull, s.TipForcePeakN)} and {numbers.Text(ShownQuantity.Pull, t.TipForcePeakN)}"
+            : d.Measure == RetrieveMeasures.NoseLoad ? $"the nose dips {numbers.Text(ShownQuantity.Size, s.NoseDipM)} and {numbers.Text(ShownQuantity.Size, t.NoseDipM)}"
+            : d.Measure == RetrieveMeasures.SlackBudget ? $"a twitch frees {numbers.Text(ShownQuantity.Size, s.AdvancePerTwitchM)} and {numbers.Text(ShownQuantity.Size, t.AdvancePerTwitchM)}, and {Comfort}"
             : d.Measure == RetrieveMeasures.Turns ? Comfort
             : d.Measure == RetrieveMeasures.KeptUp && Never(a, b) ? "the walk ends before the wrist does"
             : null;

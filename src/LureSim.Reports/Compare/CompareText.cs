@@ -20,13 +20,14 @@ public static class CompareText
         ArgumentNullException.ThrowIfNull(result);
         ArgumentNullException.ThrowIfNull(notes);
         var text = new StringBuilder();
+        var numbers = new CompareNumbers(result, notes.Shown);
         text.Append(string.Join(" | ", result.SetUps.Select(s => s.Label))).Append("\n\n");
-        text.AppendWrapped(string.Join(" ", AdviceText.Sentences(result, Advice.Of(result))));
-        text.Append('\n').Append(Table(result));
+        text.AppendWrapped(string.Join(" ", AdviceText.Sentences(result, Advice.Of(result), notes.Shown)));
+        text.Append('\n').Append(Table(result, numbers));
         (int A, int B)[] pairs = [.. result.Differences.Select(d => (d.A, d.B)).Distinct()];
         foreach ((int a, int b) in result.SetUps.Count <= FewSetUps ? pairs : pairs.Where(p => p.A == 0))
         {
-            AppendPair(text, result, a, b);
+            AppendPair(text, result, a, b, numbers);
         }
 
         if (result.SetUps.Count > FewSetUps)
@@ -40,13 +41,13 @@ public static class CompareText
         return text.ToString();
     }
 
-    private static string Table(CompareResult result)
+    private static string Table(CompareResult result, CompareNumbers numbers)
     {
         string[][] rows =
         [
             .. result.Sets.SelectMany(s => s.Measures).Select(m => (string[])
             [
-                $"{MeasureWords.Of(m).Row}, {MeasureWords.Of(m).Unit}", .. result.SetUps.Select((_, i) => MeasureWords.Of(m).Number(result.Column(m, i).Mean)), Most(result, m),
+                $"{MeasureWords.Of(m).Row}, {numbers.Unit(m).Name}", .. result.SetUps.Select((_, i) => numbers.Number(m, result.Column(m, i).Mean)), Most(result, m),
             ]),
         ];
 
@@ -58,7 +59,7 @@ public static class CompareText
 
     private static string Most(CompareResult result, CompareMeasure measure) => CompareWords.Verdict(CompareWords.Strongest(result.Differences.Where(d => d.Measure == measure)));
 
-    private static void AppendPair(StringBuilder text, CompareResult result, int a, int b)
+    private static void AppendPair(StringBuilder text, CompareResult result, int a, int b, CompareNumbers numbers)
     {
         text.Append('\n').Append("From ").Append(result.SetUps[a].Label).Append(" to ").Append(result.SetUps[b].Label).Append('\n');
         Difference[] all = [.. result.Between(a, b)];
@@ -66,14 +67,14 @@ public static class CompareText
         {
             foreach (Difference d in all.Where(d => d.Verdict == verdict))
             {
-                text.AppendWrapped($"{CompareWords.Verdict(verdict)}: {MeasureWords.Of(d.Measure).Row} {MeasureWords.Of(d.Measure).Change(d)}: {CompareReasons.Of(result, d)}", Indent);
+                text.AppendWrapped($"{CompareWords.Verdict(verdict)}: {MeasureWords.Of(d.Measure).Row} {numbers.Change(d)}: {CompareReasons.Of(result, d, numbers)}", Indent);
             }
         }
 
         Difference[] same = [.. all.Where(CompareReasons.IsSame)], not = [.. all.Where(d => d.Verdict == CompareVerdict.WillNot).Except(same)];
         if (not.Length > 0)
         {
-            text.AppendWrapped($"{CompareWords.Verdict(CompareVerdict.WillNot)}: {string.Join("; ", not.Select(d => $"{MeasureWords.Of(d.Measure).Row} {MeasureWords.Of(d.Measure).Change(d)}"))}", Indent);
+            text.AppendWrapped($"{CompareWords.Verdict(CompareVerdict.WillNot)}: {string.Join("; ", not.Select(d => $"{MeasureWords.Of(d.Measure).Row} {numbers.Change(d)}"))}", Indent);
         }
 
         if (same.Length > 0)

@@ -41,7 +41,7 @@ public static class PoolFiles
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
         if (plots != PlotFormat.None)
         {
-            ChartFiles.Add(folder, [PoolTowChart.Build(title, pool), PoolPushChart.Build(title, pool), PoolSwingChart.Build(title, pool)], plots);
+            ChartFiles.Add(folder, [PoolTowChart.Build(title, pool, notes.Shown), PoolPushChart.Build(title, pool, notes.Shown), PoolSwingChart.Build(title, pool, notes.Shown)], plots);
         }
 
         if (doubt is not null)

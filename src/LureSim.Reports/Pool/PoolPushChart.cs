@@ -13,32 +13,35 @@ namespace LureSim.Reports.Pool;
 public static class PoolPushChart
 {
     private const int Height = 800;
-    private const double Centi = 100.0, Degree = Math.PI / 180.0, Turned = 45.0;
+    private const double Degree = Math.PI / 180.0, Turned = 45.0;
 
     /// <summary>Builds the picture.</summary>
     /// <param name="title">Title of the scenario.</param>
     /// <param name="pool">Pool test.</param>
-    public static Chart Build(string title, PoolResult pool)
+    /// <param name="shown">Units.</param>
+    public static Chart Build(string title, PoolResult pool, Shown shown)
     {
         ArgumentNullException.ThrowIfNull(pool);
+        ArgumentNullException.ThrowIfNull(shown);
         PushResult push = pool.Push;
         PlotModel model = ChartStyle.NewModel(
-            Message(push), $"{title}, pushed at {Trade.Fixed(pool.Task.PushSpeedMS, 2)} m/s with {Trade.Fixed(pool.Task.PushDriftRad / Degree, 0)}° of drift");
+            Message(push, shown), $"{title}, pushed at {shown.OneFamily.Speed(pool.Task.PushSpeedMS)} with {Trade.Fixed(pool.Task.PushDriftRad / Degree, 0)}° of drift");
         // One scale on both axes: a turn of 45 degrees must look like one.
         model.PlotType = PlotType.Cartesian;
-        double[] x = [.. push.XM.Select(m => Centi * m)], y = [.. push.YM.Select(m => Centi * m)];
+        ShownUnit unit = shown.Unit(ShownQuantity.Size, 1.0);
+        double[] x = [.. push.XM.Select(unit.Of)], y = [.. push.YM.Select(unit.Of)];
         int turn = TurnIndex(push);
-        List<PolygonAnnotation> hulls = [Hull(pool, 0, ChartStyle.Sky), Hull(pool, push.TimeS.Count - 1, ChartStyle.Yellow)];
+        List<PolygonAnnotation> hulls = [Hull(pool, 0, ChartStyle.Sky, unit), Hull(pool, push.TimeS.Count - 1, ChartStyle.Yellow, unit)];
         if (turn > 0)
         {
-            hulls.Add(Hull(pool, turn, ChartStyle.Orange));
+            hulls.Add(Hull(pool, turn, ChartStyle.Orange, unit));
         }
 
         DataPoint[] seen = [.. hulls.SelectMany(h => h.Points), .. x.Zip(y, (a, b) => new DataPoint(a, b))];
         double room = 0.05 * (seen.Max(s => s.X) - seen.Min(s => s.X)), left = seen.Min(s => s.X) - room, right = seen.Max(s => s.X) + room;
         double middle = 0.5 * (seen.Min(s => s.Y) + seen.Max(s => s.Y)), reach = Math.Max((0.5 * (seen.Max(s => s.Y) - seen.Min(s => s.Y))) + room, 0.19 * (right - left));
-        var panels = new Panels(model, Height, [ChartStyle.NewAxis(AxisPosition.Left, "To the left, cm", middle - reach, middle + reach)]);
-        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Along the push, cm", left, right));
+        var panels = new Panels(model, Height, [ChartStyle.NewAxis(AxisPosition.Left, $"To the left, {unit.Name}", middle - reach, middle + reach)]);
+        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, $"Along the push, {unit.Name}", left, right));
         panels.Level(0, 0.0, ChartStyle.Grey);
         hulls.ForEach(model.Annotations.Add);
         panels.Line(0, x, y, ChartStyle.Ink, 3);
@@ -52,8 +55,8 @@ public static class PoolPushChart
         return new Chart("pool_push", model, Height: Height);
     }
 
-    private static string Message(PushResult push) => push.TurnM is double way
-        ? $"Turns 45° in {Trade.Fixed(Centi * way, 0)} cm, ends {Trade.Fixed(Centi * Math.Abs(push.OffsetM), 0)} cm beside its line"
+    private static string Message(PushResult push, Shown shown) => push.TurnM is double way
+        ? $"Turns 45° after {shown.Size(way)}, ends {shown.Size(Math.Abs(push.OffsetM))} beside its line"
         : $"Never turns 45°: keeps within {Trade.Fixed(Math.Max(1.0, push.HeadingDeg.Max(h => Math.Abs(h - push.HeadingDeg[0]))), 0)}° of the push";
 
     // First kept point past the turn; 0 where there is none.
@@ -70,7 +73,7 @@ public static class PoolPushChart
         return 0;
     }
 
-    private static PolygonAnnotation Hull(PoolResult pool, int at, OxyColor color)
+    private static PolygonAnnotation Hull(PoolResult pool, int at, OxyColor color, ShownUnit unit)
     {
         double x = pool.Push.XM[at], y = pool.Push.YM[at], psi = pool.Push.HeadingDeg[at] * Degree;
         var rest = new Attitude(0.0, pool.RestTrimDeg * Degree, pool.RestHeelDeg * Degree);
@@ -84,7 +87,7 @@ public static class PoolPushChart
             LineJoin = LineJoin.Round,
             Layer = AnnotationLayer.BelowSeries,
         };
-        outline.Points.AddRange(LureBody.Of(pool.Lure).FromAbove(rest).Select(p => LureBody.Place(Centi * x, Centi * y, psi, Centi * p.X, Centi * p.Y)));
+        outline.Points.AddRange(LureBody.Of(pool.Lure).FromAbove(rest).Select(p => LureBody.Place(unit.Of(x), unit.Of(y), psi, unit.Of(p.X), unit.Of(p.Y))));
         return outline;
     }
 }

@@ -15,14 +15,17 @@ public static class PoolSwingChart
     /// <summary>Builds the picture.</summary>
     /// <param name="title">Title of the scenario.</param>
     /// <param name="pool">Pool test.</param>
-    public static Chart Build(string title, PoolResult pool)
+    /// <param name="shown">Units.</param>
+    public static Chart Build(string title, PoolResult pool, Shown shown)
     {
         ArgumentNullException.ThrowIfNull(pool);
+        ArgumentNullException.ThrowIfNull(shown);
+        ShownUnit unit = shown.Unit(ShownQuantity.Size, Math.Abs(pool.Heave.Release));
         Panel[] all =
         [
-            .. pool.Roll.Trace.Count == 0 ? [] : new[] { new Panel(pool.Roll, "Let go heeled", "Roll, deg", 1.0, ChartStyle.Blue) },
-            new Panel(pool.Heave, "Let go pressed down", "Heave, mm", 1000.0, ChartStyle.Vermilion),
-            new Panel(pool.Pitch, "Let go with the nose pressed down", "Pitch, deg", 1.0, ChartStyle.Green),
+            .. pool.Roll.Trace.Count == 0 ? [] : new[] { new Panel(pool.Roll, "Let go heeled", "Roll, deg", 1.0, ChartStyle.Vermilion) },
+            new Panel(pool.Heave, "Let go pressed down", $"Heave, {unit.Name}", 1.0 / unit.Si, ChartStyle.Ink),
+            new Panel(pool.Pitch, "Let go with the nose pressed down", "Pitch, deg", 1.0, ChartStyle.Blue),
         ];
         int height = (int)(Rest + (PanelHeight * all.Length));
         PlotModel model = ChartStyle.NewModel(Message(pool), title);

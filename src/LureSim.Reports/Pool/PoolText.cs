@@ -12,8 +12,6 @@ public static class PoolText
 {
     private const double SlantedDeg = 12.0;
 
-    private static readonly string[] Header = ["tow, m/s", "sheer, deg", "trim, deg", "roll, deg", "nose up by, mm", "pull, mN", "it"];
-
     /// <summary>Title, table, a sentence or two per measurement, bands, warnings and caution, each line ended by a line feed.</summary>
     /// <param name="title">Title of the scenario.</param>
     /// <param name="pool">Pool test.</param>
@@ -24,32 +22,38 @@ public static class PoolText
         ArgumentNullException.ThrowIfNull(pool);
         ArgumentNullException.ThrowIfNull(notes);
         var text = new StringBuilder();
-        text.Append(title).Append("\n\n").Append(ColumnTable.Text(Header, [.. pool.Tow.Select(Cells)])).Append('\n');
-        foreach (string sentence in Sentences(pool))
+        text.Append(title).Append("\n\n").Append(Table(pool.Tow, notes.Shown)).Append('\n');
+        foreach (string sentence in Sentences(pool, notes.Shown))
         {
             text.AppendWrapped(sentence);
         }
 
         text.Append('\n');
-        text.Append(doubt is null ? "" : DoubtText.Build(doubt));
+        text.Append(doubt is null ? "" : DoubtText.Build(doubt, notes.Shown));
         text.AppendNotes(notes, "pool.json");
         return text.ToString();
     }
 
-    private static string[] Cells(TowRow t) =>
-    [
-        Trade.Fixed(t.SpeedMS, 2), Trade.Fixed(t.SheerDeg, 1), Trade.Fixed(t.TrimDeg, 1), Trade.Fixed(t.RollDeg, 0), Trade.Fixed(1000.0 * t.NoseHeightM, 1),
-        Trade.Digits(1000.0 * t.PullN), PoolFigures.Name(t.Course) + (t.IsSettled ? "" : ", not settled"),
-    ];
+    private static string Table(IReadOnlyList<TowRow> rows, Shown shown)
+    {
+        double widest = rows.Max(t => Math.Abs(t.NoseHeightM));
+        ShownUnit up = shown.Unit(ShownQuantity.Size, widest), pull = shown.Unit(ShownQuantity.Pull, rows.Max(t => t.PullN));
+        string[] Cells(TowRow t) =>
+        [
+            shown.OneFamily.Speed(t.SpeedMS), Trade.Fixed(t.SheerDeg, 1), Trade.Fixed(t.TrimDeg, 1), Trade.Fixed(t.RollDeg, 0), Trade.Fixed(up.Of(t.NoseHeightM), up.Places(widest)),
+            pull.Digits(t.PullN), PoolFigures.Name(t.Course) + (t.IsSettled ? "" : ", not settled"),
+        ];
+        return ColumnTable.Text(["tow", "sheer, deg", "trim, deg", "roll, deg", $"nose up by, {up.Name}", $"pull, {pull.Name}", "it"], [.. rows.Select(Cells)]);
+    }
 
-    private static IEnumerable<string> Sentences(PoolResult p) =>
+    private static IEnumerable<string> Sentences(PoolResult p, Shown shown) =>
     [
         Rest(p),
-        $"Towed on {Trade.Fixed(p.Task.TowLineM, 1)} m of line it {PoolWords.Tow(p)}. {TowTells(p)}",
-        $"Pushed along its axis at {Trade.Fixed(p.Task.PushSpeedMS, 2)} m/s with {Trade.Fixed(p.Task.PushDriftRad * 180.0 / Math.PI, 1)} deg of drift it {PoolWords.Push(p)}.{PushTells(p)}",
-        Coast(p.Coast),
+        $"Towed on {shown.Distance(p.Task.TowLineM)} of line it {PoolWords.Tow(p, shown)}. {TowTells(p)}",
+        $"Pushed along its axis at {shown.Speed(p.Task.PushSpeedMS)} with {Trade.Fixed(p.Task.PushDriftRad * 180.0 / Math.PI, 1)} deg of drift it {PoolWords.Push(p, shown)}.{PushTells(p)}",
+        Coast(p.Coast, shown),
         Roll(p),
-        $"Pressed down by {Trade.Digits(1000.0 * Math.Abs(p.Heave.Release))} mm and let go it {PoolWords.Swing(p.Heave, "bobs")}; with the nose pressed down it {PoolWords.Swing(p.Pitch, "nods")}. "
+        $"Pressed down by {shown.Size(Math.Abs(p.Heave.Release))} and let go it {PoolWords.Swing(p.Heave, "bobs")}; with the nose pressed down it {PoolWords.Swing(p.Pitch, "nods")}. "
             + "The periods tell how much water moves along, the losses how much goes into waves (lure.nose_damping).",
     ];
 
@@ -66,8 +70,8 @@ public static class PoolText
         ? $"At rest it lies over at {Trade.Fixed(p.RestHeelDeg, 0)} deg of heel, {Trade.Fixed(p.RestTrimDeg, 1)} deg of trim: everything below starts from there."
         : $"At rest it floats at {Trade.Fixed(p.RestTrimDeg, 1)} deg of trim (nose up counts positive).";
 
-    private static string Coast(CoastResult c) => c.PerM is double k
-        ? $"Kept straight it slows down as u0/(1 + k u0 t) with k = {Trade.Digits(k)} 1/m; half of the speed is gone after {Trade.Length(c.HalfM!.Value)}. That is its drag along the way, hooks with it."
+    private static string Coast(CoastResult c, Shown shown) => c.HalfM is double half
+        ? $"Kept straight it loses half of its speed in {shown.Size(half)}. That is its drag along the way, hooks with it."
         : "Kept straight it does not lose half of its speed in two minutes: nothing here brakes it along its axis.";
 
     private static string Roll(PoolResult p) => p.Roll.Trace.Count == 0

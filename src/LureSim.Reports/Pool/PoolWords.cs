@@ -14,20 +14,22 @@ internal static class PoolWords
 
     /// <summary>How it follows its line, the worst first: what a headline says.</summary>
     /// <param name="pool">Pool test.</param>
-    public static string Tow(PoolResult pool)
+    /// <param name="shown">Units.</param>
+    public static string Tow(PoolResult pool, Shown shown)
     {
         TowCourse[] found = [.. pool.Tow.Select(t => t.Course).Distinct().OrderDescending()];
-        string range = pool.Tow.Count == 1 ? $"at {Speed(pool.Tow[0].SpeedMS)} m/s" : $"from {Speed(pool.Tow[0].SpeedMS)} to {Speed(pool.Tow[^1].SpeedMS)} m/s";
+        string range = pool.Tow.Count == 1 ? $"at {shown.Speed(pool.Tow[0].SpeedMS)}" : $"from {shown.Range(ShownQuantity.Speed, pool.Tow[0].SpeedMS, pool.Tow[^1].SpeedMS)}";
         return found.Length == 1
             ? $"{Of(found[0])} {range}{Size(pool, found[0])}"
-            : string.Join("; ", found.Select(c => $"{Of(c)} at {Speeds(pool, c)} m/s{Size(pool, c)}"));
+            : string.Join("; ", found.Select(c => $"{Of(c)} at {Speeds(pool, c, shown)}{Size(pool, c)}"));
     }
 
     /// <summary>What became of the push.</summary>
     /// <param name="pool">Pool test.</param>
-    public static string Push(PoolResult pool) => pool.Push.TurnM is double way
-        ? $"has turned 45 deg after {Trade.Length(way)} and ends {Beside(pool.Push.OffsetM)}"
-        : $"never turns 45 deg: it ends {Trade.Fixed(Math.Abs(pool.Push.TurnedDeg), 0)} deg from where it pointed, {Beside(pool.Push.OffsetM)}";
+    /// <param name="shown">Units.</param>
+    public static string Push(PoolResult pool, Shown shown) => pool.Push.TurnM is double way
+        ? $"has turned 45 deg after {shown.Size(way)} and ends {Beside(pool.Push.OffsetM, shown)}"
+        : $"never turns 45 deg: it ends {Trade.Fixed(Math.Abs(pool.Push.TurnedDeg), 0)} deg from where it pointed, {Beside(pool.Push.OffsetM, shown)}";
 
     /// <summary>Whether and how fast it swings.</summary>
     /// <param name="swing">Swing.</param>
@@ -49,9 +51,8 @@ internal static class PoolWords
         };
     }
 
-    private static string Beside(double m) => Math.Abs(m) < 5e-4 ? "on the line of the push" : $"{Trade.Length(Math.Abs(m))} beside the line of the push";
+    private static string Beside(double m, Shown shown) => Math.Abs(m) < 5e-4 ? "on the line of the push" : $"{shown.Size(Math.Abs(m))} beside the line of the push";
 
-    private static string Speeds(PoolResult pool, TowCourse course) => string.Join(", ", pool.Tow.Where(t => t.Course == course).Select(t => Speed(t.SpeedMS)));
-
-    private static string Speed(double mS) => Trade.Fixed(mS, 2);
+    private static string Speeds(PoolResult pool, TowCourse course, Shown shown) =>
+        shown.List(ShownQuantity.Speed, [.. pool.Tow.Where(t => t.Course == course).Select(t => t.SpeedMS)]);
 }

@@ -39,13 +39,14 @@ internal sealed class AttitudeCell(PlotModel model, AttitudeFrame frame, double 
 
     /// <summary>Draws an instant.</summary>
     /// <param name="at">Instant.</param>
-    public void Draw(LureInstant at)
+    /// <param name="shown">Units.</param>
+    public void Draw(LureInstant at, Shown shown)
     {
         const double degree = Math.PI / 180.0;
         string label = $"{Trade.Capital(at.Label)}, {Trade.Fixed(at.TimeS, 2)} s";
         double wide = TextLayout.Measure(label, ChartStyle.TextSize, FontWeights.Bold).Width;
         Write(label, left, top, HorizontalAlignment.Left, FontWeights.Bold, Math.Min(1.0, Width / wide));
-        Write($"{AttitudeWords.Pitch(at.Pose.TrimRad / degree)}, {AttitudeWords.Nose(at.NoseZM)}", left, top - TextRow, HorizontalAlignment.Left);
+        Write($"{AttitudeWords.Pitch(at.Pose.TrimRad / degree)}, {AttitudeWords.Nose(at.NoseZM, shown)}", left, top - TextRow, HorizontalAlignment.Left);
         Write(AttitudeWords.Roll(at.Pose.HeelRad / degree), left + Width, top - TextRow, HorizontalAlignment.Right);
         DrawSide(at);
         DrawSection(at.Pose);
@@ -53,12 +54,20 @@ internal sealed class AttitudeCell(PlotModel model, AttitudeFrame frame, double 
 
     /// <summary>Draws the scale bars of both views; the cell's upper edge is that of their row.</summary>
     /// <param name="second">Left edge of the second bar, px.</param>
-    public void DrawScales(double second)
+    /// <param name="inches">Whether they are so many inches; else centimetres.</param>
+    public void DrawScales(double second, bool inches)
     {
-        double side = frame.Body.LengthM > 0.08 ? 0.05 : 0.02;
-        Bar(left, side * frame.SideScale, $"side: {Trade.Fixed(100.0 * side, 0)} cm = {Trade.Digits(Trade.Inches(side))} in");
-        const double ahead = 0.01;
-        Bar(second, ahead * frame.SectionScale, $"ahead: 1 cm = {Trade.Digits(Trade.Inches(ahead))} in; its left is on the right");
+        bool large = frame.Body.LengthM > 0.08;
+        (double side, string sideWords) = (inches, large) switch
+        {
+            (true, true) => (2.0 * UnitTable.InchM, "2 in"),
+            (true, false) => (UnitTable.InchM, "1 in"),
+            (false, true) => (0.05, "5 cm"),
+            _ => (0.02, "2 cm"),
+        };
+        (double ahead, string aheadWords) = inches ? (0.5 * UnitTable.InchM, "1/2 in") : (0.01, "1 cm");
+        Bar(left, side * frame.SideScale, $"side: {sideWords}");
+        Bar(second, ahead * frame.SectionScale, $"ahead: {aheadWords}; its left is on the right");
     }
 
     private void DrawSide(LureInstant at)

@@ -1,6 +1,7 @@
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Text;
 using OxyPlot;
 using OxyPlot.Axes;
 
@@ -16,13 +17,15 @@ public static class AttitudeSide
 
     /// <summary>Builds the picture.</summary>
     /// <param name="result">Retrieve with a hull that pitches or rolls.</param>
-    public static Chart Build(RetrieveResult result)
+    /// <param name="shown">Units.</param>
+    public static Chart Build(RetrieveResult result, Shown shown)
     {
         ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(shown);
         TwitchWindow window = TwitchWindow.ChooseOrWhole(result, 1);
         IReadOnlyList<LureInstant> instants = LureInstant.Choose(result);
         var words = AttitudeWords.Of(result, window.From, window.To);
-        PlotModel model = ChartStyle.NewModel(words.Title, Subtitle(result, window, words));
+        PlotModel model = ChartStyle.NewModel(words.Title(shown), Subtitle(result, window, words));
         // One scale on both axes: a pitch of 20 degrees must look like one.
         model.PlotType = PlotType.Cartesian;
         var frame = AttitudeFrame.Around(LureBody.Of(result.Setup.Lure), instants);
@@ -34,10 +37,10 @@ public static class AttitudeSide
         model.Axes.Add(across);
         for (int i = 0; i < instants.Count; i++)
         {
-            new AttitudeCell(model, frame, Left(i % Columns), height - (i / Columns * frame.CellHeight)).Draw(instants[i]);
+            new AttitudeCell(model, frame, Left(i % Columns), height - (i / Columns * frame.CellHeight)).Draw(instants[i], shown.OneFamily);
         }
 
-        new AttitudeCell(model, frame, Left(0), AttitudeCell.ScaleRow).DrawScales(Left(1));
+        new AttitudeCell(model, frame, Left(0), AttitudeCell.ScaleRow).DrawScales(Left(1), shown.Choice == UnitChoice.Trade);
         panels.Header(0, "From its left side, and from ahead", Legend(instants));
         return new Chart("attitude_side", model, Height: picture);
     }

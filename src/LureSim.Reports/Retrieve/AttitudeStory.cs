@@ -8,9 +8,10 @@ internal static class AttitudeStory
 {
     /// <summary>What goes before any walk, or null: it dives, rolls over, stands up or fouls.</summary>
     /// <param name="s">Figures.</param>
-    public static string? Trouble(RetrieveSummary s) => s.Pattern switch
+    /// <param name="shown">Units.</param>
+    public static string? Trouble(RetrieveSummary s, Shown shown) => s.Pattern switch
     {
-        WalkPattern.Diving => $"It dives: all of it is under water {Percent(s.UnderShare)} of the time, up to {Trade.Length(s.DipM)} below where it floats.",
+        WalkPattern.Diving => $"It dives: all of it is under water {Percent(s.UnderShare)} of the time, up to {shown.Size(s.DipM)} below where it floats.",
         WalkPattern.RolledOver => $"It rolls over: its belly is up {Percent(s.BellyUpShare)} of the time.",
         WalkPattern.Standing =>
             $"It stands up: its nose is more than {Trade.Fixed(AttitudeFinder.StandingDeg, 0)} deg over the water most of the time (mean {Trade.Fixed(s.PitchMeanDeg, 0)} deg); it nods, and side to side means little.",

@@ -16,20 +16,22 @@ public static class AttitudeTime
     private const int Twitches = 4;
 
     // Less than this is drawn as a flat line, not blown up.
-    private const double LeastDeg = 10.0, LeastMm = 5.0;
+    private const double LeastDeg = 10.0, LeastM = 0.005;
 
     /// <summary>Builds the picture.</summary>
     /// <param name="result">Retrieve.</param>
-    public static Chart Build(RetrieveResult result)
+    /// <param name="shown">Units.</param>
+    public static Chart Build(RetrieveResult result, Shown shown)
     {
         ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(shown);
         TwitchWindow window = TwitchWindow.ChooseOrWhole(result, Twitches);
         bool moves = result.Task.Hull != HullFreedom.Planar;
         var words = AttitudeWords.Of(result, window.From, window.To);
-        Row[] rows = [.. moves ? Tilt(result, words) : [], .. Walk(result, words)];
+        Row[] rows = [.. moves ? Tilt(result, words) : [], .. Walk(result, words, NoseUnit(result, window, shown))];
         int height = moves ? 1300 : 850;
         ValueList<double> time = result.Series["time_s"];
-        PlotModel model = ChartStyle.NewModel(moves ? words.OverTime : $"Planar hull: it neither pitches nor rolls, {words.Dip}", Subtitle(result, window, moves));
+        PlotModel model = ChartStyle.NewModel(moves ? words.OverTime(shown) : $"Planar hull: it neither pitches nor rolls, {words.Dip(shown)}", Subtitle(result, window, moves));
         var panels = new Panels(model, height, [.. rows.Select(r => r.Axis(window))]);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Time, s", time[window.From], time[window.To - 1]));
         for (int i = 0; i < rows.Length; i++)
@@ -59,11 +61,22 @@ public static class AttitudeTime
         ];
     }
 
-    private static Row[] Walk(RetrieveResult result, AttitudeWords words) =>
+    private static Row[] Walk(RetrieveResult result, AttitudeWords words, ShownUnit unit) =>
     [
         new("Heading off the line, nose to its left positive", "Heading, deg", result.Series["heading_off_line_deg"], 0.0, "points at the rod", ChartStyle.Green, LeastDeg),
-        new(Trade.Capital(words.Under), "Nose, mm", [.. result.Series["nose_z_m"].Select(z => 1000.0 * z)], 0.0, "water", ChartStyle.Ink, LeastMm),
+        new(Trade.Capital(words.Under), $"Nose, {unit.Name}", [.. result.Series["nose_z_m"].Select(unit.Of)], 0.0, "water", ChartStyle.Ink, unit.Of(LeastM)),
     ];
+
+    private static ShownUnit NoseUnit(RetrieveResult result, TwitchWindow window, Shown shown)
+    {
+        double widest = 0.0;
+        foreach (double z in result.Series["nose_z_m"][window.From..window.To])
+        {
+            widest = Math.Max(widest, Math.Abs(z));
+        }
+
+        return shown.Unit(ShownQuantity.Size, widest);
+    }
 
     private static string Subtitle(RetrieveResult result, TwitchWindow window, bool moves)
     {

@@ -15,13 +15,16 @@ internal readonly record struct AttitudeWords(double LowPitchDeg, double HighPit
     private const double HardlyM = 5e-4;
 
     /// <summary>"the nose dips 19 mm".</summary>
-    public string Dip => DipM < HardlyM ? "the nose hardly dips" : $"the nose dips {Millimetres(DipM)}";
+    /// <param name="shown">Units.</param>
+    public string Dip(Shown shown) => DipM < HardlyM ? "the nose hardly dips" : $"the nose dips {shown.Size(DipM)}";
 
     /// <summary>Title of the strobe.</summary>
-    public string Title => $"{Trade.Capital(Dip)}, the hull {(Math.Round(WidestRollDeg) == 0.0 ? "does not roll" : $"rolls up to {Degrees(WidestRollDeg)}")}";
+    /// <param name="shown">Units.</param>
+    public string Title(Shown shown) => $"{Trade.Capital(Dip(shown))}, the hull {(Math.Round(WidestRollDeg) == 0.0 ? "does not roll" : $"rolls up to {Degrees(WidestRollDeg)}")}";
 
     /// <summary>Title of the picture over time.</summary>
-    public string OverTime => $"{Trade.Capital(Pitches)}, {Rolls}, {Dip}";
+    /// <param name="shown">Units.</param>
+    public string OverTime(Shown shown) => $"{Trade.Capital(Pitches)}, {Rolls}, {Dip(shown)}";
 
     /// <summary>"pitch -9° to 16°".</summary>
     public string Pitches => Degrees(LowPitchDeg) == Degrees(HighPitchDeg) ? $"pitch {Degrees(LowPitchDeg)}" : $"pitch {Degrees(LowPitchDeg)} to {Degrees(HighPitchDeg)}";
@@ -66,10 +69,9 @@ internal readonly record struct AttitudeWords(double LowPitchDeg, double HighPit
 
     /// <summary>"nose 19 mm under".</summary>
     /// <param name="noseZM">Nose over the water, m.</param>
-    public static string Nose(double noseZM) => Math.Abs(noseZM) < HardlyM ? "nose at the water"
-        : $"nose {Millimetres(Math.Abs(noseZM))} {(noseZM < 0.0 ? "under" : "over")}";
-
-    private static string Millimetres(double m) => Trade.Fixed(1000.0 * m, 0) + " mm";
+    /// <param name="shown">Units.</param>
+    public static string Nose(double noseZM, Shown shown) => Math.Abs(noseZM) < HardlyM ? "nose at the water"
+        : $"nose {shown.Size(Math.Abs(noseZM))} {(noseZM < 0.0 ? "under" : "over")}";
 
     private static string Signed(double deg, string positive, string negative) =>
         Math.Round(deg) == 0.0 ? "0°" : $"{Degrees(Math.Abs(deg))} {(deg > 0.0 ? positive : negative)}";

@@ -16,45 +16,51 @@ public static class Loads
 
     /// <summary>Builds the picture.</summary>
     /// <param name="result">Retrieve.</param>
-    public static Chart Build(RetrieveResult result)
+    /// <param name="shown">Units.</param>
+    public static Chart Build(RetrieveResult result, Shown shown)
     {
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(shown);
         Series s = result.Series;
-        ValueList<double> time = s["time_s"], nose = s["nose_tension_N"], tip = s["tip_tension_N"], drag = s["line_drag_N"];
         RetrieveSummary sum = result.Summary;
-        PlotModel model = ChartStyle.NewModel("Loads over the run",
-            $"Line drag {Trade.Fixed(sum.LineDragMeanN, 2)} N on average, at most {Trade.Fixed(sum.LineDragPeakN, 2)} N; nose pull up to "
-            + $"{Trade.Fixed(sum.NoseTensionPeakN, 2)} N = {Trade.Digits(Trade.OunceForce(sum.NoseTensionPeakN))} oz-force");
+        ValueList<double> time = s["time_s"];
+        double pull = Math.Max(sum.NoseTensionPeakN, sum.TipForcePeakN);
+        ShownUnit tension = shown.Unit(ShownQuantity.Pull, pull), drag = shown.Unit(ShownQuantity.Pull, sum.LineDragPeakN);
+        PlotModel model = ChartStyle.NewModel(
+            $"The line pulls the nose with up to {shown.Pull(sum.NoseTensionPeakN)}",
+            $"At the rod tip up to {shown.Pull(sum.TipForcePeakN)}; drag on the line {shown.Pull(sum.LineDragMeanN)} on average, at most {shown.Pull(sum.LineDragPeakN)}");
         var panels = new Panels(model, Height,
         [
-            ChartStyle.NewAxis(AxisPosition.Left, "Tension, N", 0, Top(nose, tip)),
-            ChartStyle.NewAxis(AxisPosition.Left, "Line drag, N", 0, Top(drag)),
+            ChartStyle.NewAxis(AxisPosition.Left, $"Pull, {tension.Name}", 0, Top(tension.Of(pull))),
+            ChartStyle.NewAxis(AxisPosition.Left, $"Drag, {drag.Name}", 0, Top(drag.Of(sum.LineDragPeakN))),
         ]);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Time, s", time[0], time[^1]));
         ShadeWarmUp(panels, result, time);
-        (double[] t, double[] v) = Thinned.MinMax(time, tip, MostPoints);
-        panels.Line(0, t, v, ChartStyle.Vermilion, 2.5);
-        (t, v) = Thinned.MinMax(time, nose, MostPoints);
-        panels.Line(0, t, v, ChartStyle.Blue, 2.5);
-        (t, v) = Thinned.MinMax(time, drag, MostPoints);
-        panels.Line(1, t, v, ChartStyle.Green, 2.5);
-        panels.Header(0, "Line tension", new("at the rod tip", ChartStyle.Vermilion), new("at the nose", ChartStyle.Blue),
-            new("warm-up, not counted", WarmUp, Swatch.Box));
-        panels.Header(1, "Drag of water and air on the line", new HeaderEntry("line drag", ChartStyle.Green));
+        Draw(panels, 0, time, s["tip_tension_N"], tension, ChartStyle.Vermilion, ChartStyle.LineWidth);
+        Draw(panels, 0, time, s["nose_tension_N"], tension, ChartStyle.Blue, 2.5);
+        Draw(panels, 1, time, s["line_drag_N"], drag, ChartStyle.Green, 2.5);
+        panels.Header(0, "Pull of the line", new("at the rod tip", ChartStyle.Vermilion), new("at the nose", ChartStyle.Blue), new(WarmUpWords(s, pull, shown.OneFamily), WarmUp, Swatch.Box));
+        panels.Header(1, "Drag of water and air on the line");
         return new Chart("loads", model, Height: Height);
     }
 
-    private static OxyColor WarmUp => OxyColor.FromRgb(236, 236, 236);
-
-    private static double Top(params ReadOnlySpan<ValueList<double>> channels)
+    // Where the frame cuts a peak of the warm-up, the legend says how high it goes.
+    private static string WarmUpWords(Series s, double counted, Shown shown)
     {
-        double top = 0;
-        foreach (ValueList<double> values in channels)
-        {
-            top = Math.Max(top, values.Max());
-        }
-
-        return Math.Max(1.05 * top, 0.01);
+        double most = Math.Max(s["tip_tension_N"].Max(), s["nose_tension_N"].Max());
+        return most > Top(counted) ? $"warm-up, not counted: up to {shown.Pull(most)}" : "warm-up, not counted";
     }
+
+    private static void Draw(Panels panels, int panel, ValueList<double> time, ValueList<double> values, ShownUnit unit, OxyColor color, double width)
+    {
+        (double[] t, double[] v) = Thinned.MinMax(time, values, MostPoints);
+        panels.Line(panel, t, Array.ConvertAll(v, unit.Of), color, width);
+    }
+
+    // From what is counted: the first pull of a warm-up may be many times as hard and would flatten the rest.
+    private static double Top(double peak) => Math.Max(1.15 * peak, 1e-3);
+
+    private static OxyColor WarmUp => OxyColor.FromRgb(236, 236, 236);
 
     private static void ShadeWarmUp(Panels panels, RetrieveResult result, ValueList<double> time)
     {

@@ -1,6 +1,7 @@
 using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Text;
 
 namespace LureSim.Reports.Retrieve;
 
@@ -9,26 +10,28 @@ public static class RetrieveCharts
 {
     /// <summary>All pictures in the order in which they are shown.</summary>
     /// <param name="result">Retrieve, complete or stopped.</param>
-    public static IReadOnlyList<Chart> All(RetrieveResult result)
+    /// <param name="shown">Units.</param>
+    public static IReadOnlyList<Chart> All(RetrieveResult result, Shown shown)
     {
-        var charts = new List<Chart> { TopView.Build(result) };
+        ArgumentNullException.ThrowIfNull(result);
+        var charts = new List<Chart> { TopView.Build(result, shown) };
         if (!result.Task.IsTow)
         {
-            charts.Add(PullSlackTurn.Build(result));
+            charts.Add(PullSlackTurn.Build(result, shown));
         }
 
         if (result.Snapshots.Count > 0)
         {
-            charts.Add(SideView.Build(result));
+            charts.Add(SideView.Build(result, shown));
         }
 
         if (result.Task.Hull != HullFreedom.Planar)
         {
-            charts.Add(AttitudeSide.Build(result));
+            charts.Add(AttitudeSide.Build(result, shown));
         }
 
-        charts.Add(AttitudeTime.Build(result));
-        charts.Add(Loads.Build(result));
+        charts.Add(AttitudeTime.Build(result, shown));
+        charts.Add(Loads.Build(result, shown));
         return charts;
     }
 }

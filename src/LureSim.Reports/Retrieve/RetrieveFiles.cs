@@ -28,7 +28,7 @@ public static class RetrieveFiles
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
         if (plots != PlotFormat.None)
         {
-            ChartFiles.Add(folder, RetrieveCharts.All(result), plots);
+            ChartFiles.Add(folder, RetrieveCharts.All(result, notes.Shown), plots);
         }
 
         if (doubt is not null)

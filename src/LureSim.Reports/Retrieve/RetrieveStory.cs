@@ -6,23 +6,27 @@ namespace LureSim.Reports.Retrieve;
 /// <summary>What happened, why, and what limits it, in sentences made from the numbers of the run.</summary>
 internal static class RetrieveStory
 {
+    /// <summary>Less than this moves the nose of a small lure by less than a fifth of a millimetre, N.</summary>
+    public const double LeastNoseLoadN = 5e-4;
+
     /// <summary>Two to four sentences, one per line.</summary>
     /// <param name="result">Retrieve.</param>
-    public static IReadOnlyList<string> Sentences(RetrieveResult result)
+    /// <param name="shown">Units.</param>
+    public static IReadOnlyList<string> Sentences(RetrieveResult result, Shown shown)
     {
         RetrieveSummary s = result.Summary;
         return s.TowSpeedMS > 0.0
-            ? [Tow(s), .. AttitudeStory.Sentences(s), Cost(s)]
-            : AttitudeStory.Trouble(s) is string trouble
-                ? [trouble, .. AttitudeStory.Sentences(s), Cost(s)]
-                : [What(s), .. Facing(s), Why(result), .. AttitudeStory.Sentences(s), Cost(s), Limit(result)];
+            ? [Tow(s, shown), .. AttitudeStory.Sentences(s), Cost(s, shown)]
+            : AttitudeStory.Trouble(s, shown) is string trouble
+                ? [trouble, .. AttitudeStory.Sentences(s), Cost(s, shown)]
+                : [What(s, shown), .. Facing(s), Why(result), .. AttitudeStory.Sentences(s), Cost(s, shown), Limit(result, shown)];
     }
 
-    private static string Tow(RetrieveSummary s)
+    private static string Tow(RetrieveSummary s, Shown shown)
     {
-        string pull = $"On a steady pull of {Trade.Fixed(s.TowSpeedMS, 2)} m/s";
+        string pull = $"On a steady pull of {shown.Speed(s.TowSpeedMS)}";
         string off = $"{Trade.Fixed(s.SheerDeg, 0)} deg off its line on average";
-        return AttitudeStory.Trouble(s) is string trouble ? $"{pull}: {char.ToLowerInvariant(trouble[0])}{trouble[1..]}" : s.Pattern switch
+        return AttitudeStory.Trouble(s, shown) is string trouble ? $"{pull}: {char.ToLowerInvariant(trouble[0])}{trouble[1..]}" : s.Pattern switch
         {
             WalkPattern.Tracking => $"{pull} it comes straight: {off}.",
             WalkPattern.OneSided => $"{pull} it does not come straight: it sheers to one side, {off}.",
@@ -37,22 +41,22 @@ internal static class RetrieveStory
             $"It turns beyond square to the line: the nose points away from the rod {Trade.Fixed(100 * s.AwayShare, 0)} % of the time.",
         ];
 
-    private static string What(RetrieveSummary s) => s.Pattern switch
+    private static string What(RetrieveSummary s, Shown shown) => s.Pattern switch
     {
         WalkPattern.Alternating =>
             $"It walks: {Trade.Fixed(100 * s.FlipShare, 0)} % of the twitches turn it to the other side, {Trade.Fixed(s.HeadingSwingDeg, 0)} deg from side to "
-            + $"side; its path is {Trade.Length(s.WidthM)} wide, that of the nose {Trade.Length(s.NoseWidthM)}, and it comes "
-            + $"{Trade.Length(s.AdvancePerTwitchM)} toward the rod each time.",
+            + $"side; its path is {shown.Size(s.WidthM)} wide, that of the nose {shown.Size(s.NoseWidthM)}, and it comes "
+            + $"{shown.Size(s.AdvancePerTwitchM)} toward the rod each time.",
         WalkPattern.Turning =>
             $"It turns on the spot: {Trade.Fixed(100 * s.FlipShare, 0)} % of the twitches turn it to the other side, {Trade.Fixed(s.HeadingSwingDeg, 0)} deg "
-            + $"from side to side, but its path is only {Trade.Length(s.WidthM)} wide, less than "
+            + $"from side to side, but its path is only {shown.Size(s.WidthM)} wide, less than "
             + "half the hull's length.",
         WalkPattern.Skipping =>
             $"It walks with gaps: some pulls are lost in slack, and {Trade.Fixed(100 * s.FlipShare, 0)} % of the twitches change sides.",
         WalkPattern.OneSided =>
             $"It does not walk: it swings {Trade.Fixed(s.HeadingSwingDeg, 0)} deg but ends each twitch on the same side of the line.",
         WalkPattern.Tracking =>
-            $"It does not walk: it is towed {Trade.Length(s.AdvancePerTwitchM)} a twitch and stays near the line "
+            $"It does not walk: it is towed {shown.Size(s.AdvancePerTwitchM)} a twitch and stays near the line "
             + $"(median swing {Trade.Fixed(s.HeadingSwingDeg, 0)} deg).",
         WalkPattern.Spinning => $"It spins: a twitch swings it {Trade.Fixed(s.HeadingSwingDeg, 0)} deg, past its own line, and it may foul.",
         WalkPattern.Still => "It stands: hardly any pull reaches the nose.",
@@ -82,20 +86,19 @@ internal static class RetrieveStory
         };
     }
 
-    private static string Cost(RetrieveSummary s) =>
-        $"The pull peaks at {Force(s.TipForcePeakN)} at the rod tip and {Force(s.NoseTensionPeakN)} at the nose; the line's drag is "
-        + $"{Force(s.LineDragMeanN)} on average, {NoseLoad(s.NoseDownLoadN)}.";
+    private static string Cost(RetrieveSummary s, Shown shown) =>
+        $"The line pulls with up to {shown.Pull(s.TipForcePeakN)} at the rod tip and {shown.Pull(s.NoseTensionPeakN)} at the nose, as a spring scale would read it; "
+        + $"water and air drag on it with {shown.Pull(s.LineDragMeanN)} on average, {NoseLoad(s.NoseDownLoadN, shown)}.";
 
-    // Half a millinewton moves the nose of a small lure by a fifth of a millimetre.
-    private static string NoseLoad(double n) => Math.Abs(n) < 5e-4
+    private static string NoseLoad(double n, Shown shown) => Math.Abs(n) < LeastNoseLoadN
         ? "and line and leader put no load worth naming on the nose"
-        : $"and line and leader {(n > 0.0 ? "press the nose down" : "hold the nose up")} with {Force(Math.Abs(n))}";
+        : $"and line and leader {(n > 0.0 ? "press the nose down" : "hold the nose up")} with {shown.Pull(Math.Abs(n))}";
 
-    private static string Limit(RetrieveResult result)
+    private static string Limit(RetrieveResult result, Shown shown)
     {
         RetrieveSummary s = result.Summary;
         double sustained = result.Setup.Angler.SustainedTorqueNm;
-        string wrist = $"wrist torque {Trade.Digits(s.WristTorqueRmsNm)} N m rms, of a guessed {Trade.Digits(sustained)} N m that can be kept up";
+        string wrist = $"the wrist works at {Trade.Fixed(100.0 * s.WristTorqueRmsNm / sustained, 0)} % of what it is guessed to keep up";
         if (s.WristTorqueRmsNm > sustained)
         {
             return $"What limits it: the hand; {wrist}.";
@@ -103,7 +106,7 @@ internal static class RetrieveStory
 
         if (s.NoseDipM > 0.010)
         {
-            return $"What limits it: the nose, pulled under by up to {Trade.Length(s.NoseDipM)}; the hand has room ({wrist}).";
+            return $"What limits it: the nose, pulled under by up to {shown.Size(s.NoseDipM)}; the hand has room: {wrist}.";
         }
 
         return s.Pattern switch
@@ -111,9 +114,7 @@ internal static class RetrieveStory
             WalkPattern.Still or WalkPattern.Skipping => "What limits it: slack. Keep less of it, or make a longer stroke.",
             WalkPattern.Tracking or WalkPattern.OneSided when s.PullReach > 1 =>
                 "What limits it: too tight a line for this rhythm. Leave more slack, twitch faster, or pull shorter.",
-            _ => $"What limits it: neither hand nor nose ({wrist}; nose dips {Trade.Digits(1000 * s.NoseDipM)} mm at most).",
+            _ => $"What limits it: neither hand nor nose; {wrist}, and the nose dips {shown.Size(s.NoseDipM)} at most.",
         };
     }
-
-    private static string Force(double n) => $"{Trade.Digits(Trade.OunceForce(n))} oz-force ({Trade.Digits(n)} N)";
 }

@@ -16,21 +16,23 @@ public static class RetrieveText
     /// <param name="doubt">What the guesses may change, or null.</param>
     public static string Build(RetrieveResult result, RunNotes notes, DoubtStudy? doubt = null)
     {
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(notes);
         var text = new StringBuilder();
         text.Append(result.Setup.Title).Append("\n\n");
-        text.Append(RetrieveTable.Text(result.Summary)).Append('\n');
+        text.Append(RetrieveTable.Text(result.Summary, notes.Shown)).Append('\n');
         if (result.Failure is not null)
         {
             text.AppendWrapped("STOPPED EARLY: " + result.Failure);
         }
 
-        foreach (string sentence in RetrieveStory.Sentences(result))
+        foreach (string sentence in RetrieveStory.Sentences(result, notes.Shown))
         {
             text.AppendWrapped(sentence);
         }
 
         text.Append('\n');
-        text.Append(doubt is null ? "" : DoubtText.Build(doubt));
+        text.Append(doubt is null ? "" : DoubtText.Build(doubt, notes.Shown));
         text.AppendNotes(notes);
         return text.ToString();
     }

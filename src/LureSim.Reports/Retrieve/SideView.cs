@@ -1,3 +1,4 @@
+using LureSim.Model;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
@@ -13,23 +14,52 @@ public static class SideView
 {
     private const int Height = 1200;
 
+    // The surface film carries a dry line this high.
+    private const double OnWaterM = 0.005;
+
     /// <summary>Builds the picture; the result must hold at least one snapshot.</summary>
     /// <param name="result">Retrieve.</param>
-    public static Chart Build(RetrieveResult result)
+    /// <param name="shown">Units.</param>
+    public static Chart Build(RetrieveResult result, Shown shown)
     {
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(shown);
         IReadOnlyList<Snapshot> shots = result.Snapshots;
         (double left, double right, double low, double high) = Frame(shots);
-        PlotModel model = ChartStyle.NewModel("Rod, line and lure from the side", string.Empty);
-        LinearAxis[] axes = [.. shots.Select(_ => ChartStyle.NewAxis(AxisPosition.Left, "Height, m", low, high))];
-        LinearAxis xAxis = ChartStyle.NewAxis(AxisPosition.Bottom, "Distance from the resting rod tip, m", left, right);
+        ShownUnit unit = shown.Unit(ShownQuantity.Distance, right);
+        PlotModel model = ChartStyle.NewModel($"Between rod tip and lure the line sags {shown.Size(result.Summary.LineSagM)} on average", Subtitle(shots, shown.OneFamily));
+        LinearAxis[] axes = [.. shots.Select(_ => ChartStyle.NewAxis(AxisPosition.Left, $"Height, {unit.Name}", unit.Of(low), unit.Of(high)))];
+        LinearAxis xAxis = ChartStyle.NewAxis(AxisPosition.Bottom, $"Distance from the resting rod tip, {unit.Name}", unit.Of(left), unit.Of(right));
         var panels = new Panels(model, Height, axes);
         model.Axes.Add(xAxis);
         for (int i = 0; i < shots.Count; i++)
         {
-            Draw(panels, i, shots, low);
+            Draw(panels, i, shots, unit.Of(low), unit);
         }
 
         return new Chart("side_view", model, Height: Height);
+    }
+
+    private static string Subtitle(IReadOnlyList<Snapshot> shots, Shown shown)
+    {
+        double[] ways = [.. shots.Select(InTheAir).OfType<double>()];
+        return ways.Length < shots.Count
+            ? "Seen from the side; the lure is a dot"
+            : $"The line meets the water {shown.List(ShownQuantity.Distance, ways)} from the rod tip";
+    }
+
+    // Level distance from the rod tip to where the line first lies on the water; null where it never does.
+    private static double? InTheAir(Snapshot shot)
+    {
+        for (int i = 0; i < shot.Line[2].Count - 1; i++)
+        {
+            if (shot.Line[2][i] < OnWaterM)
+            {
+                return shot.Line[0][i] - shot.Line[0][0];
+            }
+        }
+
+        return null;
     }
 
     private static (double Left, double Right, double Low, double High) Frame(IReadOnlyList<Snapshot> shots)
@@ -40,7 +70,7 @@ public static class SideView
         return (left - (0.02 * width), right + (0.04 * width), Math.Min(low, 0) - (0.15 * height), high + (0.08 * height));
     }
 
-    private static void Draw(Panels panels, int i, IReadOnlyList<Snapshot> shots, double low)
+    private static void Draw(Panels panels, int i, IReadOnlyList<Snapshot> shots, double low, ShownUnit unit)
     {
         panels.Model.Annotations.Add(new RectangleAnnotation
         {
@@ -52,17 +82,17 @@ public static class SideView
         });
         foreach (Snapshot other in shots)
         {
-            panels.Line(i, other.Line[0], other.Line[2], OxyColor.FromRgb(190, 190, 190), 2);
+            Line(panels, i, other.Line, unit, OxyColor.FromRgb(150, 150, 150), 2);
         }
 
         Snapshot shot = shots[i];
-        panels.Line(i, shot.Rod[0], shot.Rod[2], ChartStyle.Vermilion, 7);
-        panels.Line(i, shot.Line[0], shot.Line[2], ChartStyle.Blue, 3.5);
+        Line(panels, i, shot.Rod, unit, ChartStyle.Vermilion, 7);
+        Line(panels, i, shot.Line, unit, ChartStyle.Blue, ChartStyle.LineWidth);
         panels.Model.Annotations.Add(new PointAnnotation
         {
             YAxisKey = Panels.Key(i),
-            X = shot.LureXM,
-            Y = shot.LureZM,
+            X = unit.Of(shot.LureXM),
+            Y = unit.Of(shot.LureZM),
             Size = 11,
             Shape = MarkerType.Circle,
             Fill = ChartStyle.Ink,
@@ -70,13 +100,16 @@ public static class SideView
         HeaderEntry[] legend =
         [
             new("rod", ChartStyle.Vermilion), new("line", ChartStyle.Blue),
-            new("other instants", OxyColor.FromRgb(190, 190, 190)), new("lure (not to scale)", ChartStyle.Ink, Swatch.Dot),
+            new("other instants", OxyColor.FromRgb(150, 150, 150)), new("lure (not to scale)", ChartStyle.Ink, Swatch.Dot),
         ];
         panels.Model.Annotations.Add(new ScaleHeader(Panels.Key(i), Words(shot), i == 0 ? legend : []));
     }
 
+    private static void Line(Panels panels, int panel, IReadOnlyList<ValueList<double>> shape, ShownUnit unit, OxyColor color, double width) =>
+        panels.Line(panel, [.. shape[0].Select(unit.Of)], [.. shape[2].Select(unit.Of)], color, width);
+
     private static string Words(Snapshot shot) =>
-        $"{char.ToUpperInvariant(shot.Label[0])}{shot.Label[1..]}, {Trade.Fixed(shot.TimeS, 2)} s";
+        $"{Trade.Capital(shot.Label)}, {Trade.Fixed(shot.TimeS, 2)} s";
 
     /// <summary>Header that says how much taller heights are drawn: panel sizes are known only when drawn.</summary>
     private sealed class ScaleHeader(string key, string text, IReadOnlyList<HeaderEntry> entries)

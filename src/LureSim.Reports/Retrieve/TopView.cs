@@ -1,3 +1,4 @@
+using System.Globalization;
 using LureSim.Model;
 using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
@@ -18,27 +19,31 @@ public static class TopView
 
     /// <summary>Builds the picture of a few twitches after warm-up.</summary>
     /// <param name="result">Retrieve.</param>
-    public static Chart Build(RetrieveResult result)
+    /// <param name="shown">Units.</param>
+    public static Chart Build(RetrieveResult result, Shown shown)
     {
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(shown);
         TwitchWindow window = TwitchWindow.Choose(result, Twitches(result));
         var body = LureBody.Of(result.Setup.Lure);
         ValueList<double> x = result.Series["lure_x_m"], y = result.Series["lure_y_m"];
-        PlotModel model = ChartStyle.NewModel(Title(result, window), Subtitle(result));
+        PlotModel model = ChartStyle.NewModel(Title(result, shown), Subtitle(result, window, shown.OneFamily));
         // One scale on both axes: a turn of 90 degrees must look like one.
         model.PlotType = PlotType.Cartesian;
         ValueList<double> noseX = result.Series["nose_x_m"], noseY = result.Series["nose_y_m"];
-        Frame frame = Frame.Around([x, noseX], [y, noseY], window, result.Hull.LengthM);
-        var panels = new Panels(model, Height, [ChartStyle.NewAxis(AxisPosition.Left, "To angler's left, m", frame.Bottom, frame.Top)]);
-        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "From the resting rod tip, m", frame.Left, frame.Right));
-        panels.Line(0, x[window.From..window.To], y[window.From..window.To], ChartStyle.Grey, 3);
-        panels.Line(0, noseX[window.From..window.To], noseY[window.From..window.To], ChartStyle.Green, 3);
+        var chart = new TopPlace(shown.Unit(ShownQuantity.Size, 1.0), x[window.From..window.To]);
+        TopFrame frame = TopFrame.Around([chart.X(x), chart.X(noseX)], [chart.Y(y), chart.Y(noseY)], window, chart.Unit.Of(result.Hull.LengthM));
+        var panels = new Panels(model, Height, [ChartStyle.NewAxis(AxisPosition.Left, $"To angler's left, {chart.Unit.Name}", frame.Bottom, frame.Top)]);
+        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, $"Along the cast, {chart.Unit.Name}", frame.Left, frame.Right));
+        panels.Line(0, chart.X(x)[window.From..window.To], chart.Y(y)[window.From..window.To], ChartStyle.Grey, 3);
+        panels.Line(0, chart.X(noseX)[window.From..window.To], chart.Y(noseY)[window.From..window.To], ChartStyle.Green, 3);
         for (int k = 0; k < window.Count; k++)
         {
-            AddHull(model, result, body, window, k);
+            AddHull(model, result, body, window, k, chart);
         }
 
         AddRodArrow(model, result, window, frame);
-        AddScaleBar(model, frame);
+        AddScaleBar(model, frame, chart.Unit);
         panels.Header(0, "Lure to scale",
             new("nose left", Fill(true), Swatch.Box), new("nose right", Fill(false), Swatch.Box),
             new("line tie", ChartStyle.Ink, Swatch.Dot), new("centre's path", ChartStyle.Grey), new("nose's path", ChartStyle.Green));
@@ -52,22 +57,26 @@ public static class TopView
         return (int)Math.Clamp(8 * result.Hull.LengthM / advance, 4, 8);
     }
 
-    private static string Title(RetrieveResult result, TwitchWindow window) => result.Task.IsTow ? "Path from above: steady pull"
-        : window.Count == 0 ? "Path from above: no complete twitch"
-        : $"Path from above: twitches {window.First + 1} to {window.First + window.Count}";
-
-    private static string Subtitle(RetrieveResult result)
+    private static string Title(RetrieveResult result, Shown shown)
     {
         RetrieveSummary s = result.Summary;
         return result.Task.IsTow
-            ? $"{Trade.Fixed(s.TowSpeedMS, 2)} m/s: {(s.Pattern == WalkPattern.Tracking ? "comes straight" : "does not come straight")}, {Trade.Fixed(s.SheerDeg, 0)}° off its line"
-            : $"{Trade.Capital(RetrieveFigures.Name(s.Pattern))}: swings {Trade.Fixed(s.HeadingSwingDeg, 0)}°; path {Trade.Length(s.WidthM)} wide, "
-            + $"at the nose {Trade.Length(s.NoseWidthM)}";
+            ? $"{(s.Pattern == WalkPattern.Tracking ? "Comes straight" : "Does not come straight")}: {Trade.Fixed(s.SheerDeg, 0)}° off its line"
+            : $"{Trade.Capital(RetrieveFigures.Name(s.Pattern))}: path {shown.Size(s.WidthM)} wide, at the nose {shown.Size(s.NoseWidthM)}";
+    }
+
+    private static string Subtitle(RetrieveResult result, TwitchWindow window, Shown shown)
+    {
+        string seen = $"From above: {window.Words(result).ToLowerInvariant()}";
+        string place = $"starting {shown.Distance(result.Series["lure_x_m"][window.From])} from the resting rod tip";
+        return result.Task.IsTow
+            ? $"{seen} at {shown.Speed(result.Summary.TowSpeedMS)}, {place}"
+            : $"{seen}, {place}; a twitch swings it {Trade.Fixed(result.Summary.HeadingSwingDeg, 0)}°";
     }
 
     private static OxyColor Fill(bool left) => left ? ChartStyle.Blue : ChartStyle.Orange;
 
-    private static void AddHull(PlotModel model, RetrieveResult result, LureBody body, TwitchWindow window, int k)
+    private static void AddHull(PlotModel model, RetrieveResult result, LureBody body, TwitchWindow window, int k, TopPlace chart)
     {
         (int from, int to) = window.Twitch(result, k);
         ReadOnlySpan<double> heading = result.Series["heading_deg"];
@@ -91,10 +100,10 @@ public static class TopView
             Layer = AnnotationLayer.AboveSeries,
         };
         var pose = new Attitude(0.0, result.Series["pitch_deg"][far] * Math.PI / 180, result.Series["roll_deg"][far] * Math.PI / 180);
-        outline.Points.AddRange(body.FromAbove(pose).Select(p => LureBody.Place(x, y, psi, p.X, p.Y)));
+        outline.Points.AddRange(body.FromAbove(pose).Select(p => chart.At(LureBody.Place(x, y, psi, p.X, p.Y))));
         model.Annotations.Add(outline);
         Vec3 seen = body.Tie(pose);
-        DataPoint tie = LureBody.Place(x, y, psi, seen.X, seen.Y);
+        DataPoint tie = chart.At(LureBody.Place(x, y, psi, seen.X, seen.Y));
         model.Annotations.Add(new PointAnnotation
         {
             YAxisKey = Panels.Key(0),
@@ -109,11 +118,11 @@ public static class TopView
             return;
         }
 
-        DataPoint label = LureBody.Place(x, y, psi, -0.72 * result.Hull.LengthM, 0);
+        DataPoint label = chart.At(LureBody.Place(x, y, psi, -0.72 * result.Hull.LengthM, 0));
         model.Annotations.Add(Words($"{window.First + k + 1}", label, HorizontalAlignment.Center));
     }
 
-    private static void AddRodArrow(PlotModel model, RetrieveResult result, TwitchWindow window, Frame frame)
+    private static void AddRodArrow(PlotModel model, RetrieveResult result, TwitchWindow window, TopFrame frame)
     {
         int mid = (window.From + window.To) / 2;
         double dx = result.Series["tip_x_m"][mid] - result.Series["lure_x_m"][mid];
@@ -133,9 +142,10 @@ public static class TopView
         model.Annotations.Add(Words(" to the rod", start, HorizontalAlignment.Left));
     }
 
-    private static void AddScaleBar(PlotModel model, Frame frame)
+    private static void AddScaleBar(PlotModel model, TopFrame frame, ShownUnit unit)
     {
-        double length = frame.Right - frame.Left > 1.2 ? 0.20 : 0.10;
+        // 1, 2 or 5 times a power of ten, about a sixth of the picture or less.
+        double length = RoundBelow((frame.Right - frame.Left) / 6.0);
         double y = frame.Bottom + (0.10 * (frame.Top - frame.Bottom));
         double right = frame.Right - (0.03 * (frame.Right - frame.Left));
         var bar = new PolylineAnnotation
@@ -148,8 +158,14 @@ public static class TopView
         bar.Points.Add(new DataPoint(right - length, y));
         bar.Points.Add(new DataPoint(right, y));
         model.Annotations.Add(bar);
-        string text = $"{Trade.Fixed(100 * length, 0)} cm = {Trade.Digits(Trade.Inches(length))} in ";
+        string text = string.Create(CultureInfo.InvariantCulture, $"{length:0.###} {unit.Name} ");
         model.Annotations.Add(Words(text, new DataPoint(right - length, y), HorizontalAlignment.Right));
+    }
+
+    private static double RoundBelow(double most)
+    {
+        double ten = Math.Pow(10.0, Math.Floor(Math.Log10(most)));
+        return most >= 5.0 * ten ? 5.0 * ten : most >= 2.0 * ten ? 2.0 * ten : ten;
     }
 
     private static TextAnnotation Words(string text, DataPoint at, HorizontalAlignment horizontal) => new()
@@ -164,33 +180,4 @@ public static class TopView
         Padding = new OxyThickness(2),
         Background = OxyColors.White,
     };
-
-    /// <summary>What the picture covers, m.</summary>
-    private readonly record struct Frame(double Left, double Right, double Bottom, double Top)
-    {
-        public static Frame Around(ReadOnlySpan<ValueList<double>> xs, ReadOnlySpan<ValueList<double>> ys, TwitchWindow w, double hull)
-        {
-            (double left, double right) = Range(xs, w);
-            (double bottom, double top) = Range(ys, w);
-
-            // Room for the hull's ends, and below for arrow and scale bar.
-            double width = right - left + hull, height = Math.Max(top - bottom + (2 * hull), 0.40 * width);
-            double middle = 0.5 * (top + bottom);
-            return new Frame(left - (0.5 * hull), right + (0.5 * hull), middle - (0.58 * height), middle + (0.42 * height));
-        }
-
-        private static (double Low, double High) Range(ReadOnlySpan<ValueList<double>> channels, TwitchWindow w)
-        {
-            (double low, double high) = (double.MaxValue, double.MinValue);
-            foreach (ValueList<double> values in channels)
-            {
-                foreach (double v in values[w.From..w.To])
-                {
-                    (low, high) = (Math.Min(low, v), Math.Max(high, v));
-                }
-            }
-
-            return (low, high);
-        }
-    }
 }

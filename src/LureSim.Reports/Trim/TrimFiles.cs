@@ -29,7 +29,7 @@ public static class TrimFiles
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
         if (plots != PlotFormat.None)
         {
-            ChartFiles.Add(folder, [TrimView.Build(title, trim), TrimRighting.Build(title, trim)], plots);
+            ChartFiles.Add(folder, [TrimView.Build(title, trim, notes.Shown), TrimRighting.Build(title, trim, notes.Shown)], plots);
         }
 
         folder.Commit();

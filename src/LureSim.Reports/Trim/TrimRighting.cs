@@ -15,22 +15,25 @@ public static class TrimRighting
     /// <summary>Builds the picture.</summary>
     /// <param name="title">Title of the scenario.</param>
     /// <param name="trim">Lure at rest.</param>
-    public static Chart Build(string title, TrimResult trim)
+    /// <param name="shown">Units.</param>
+    public static Chart Build(string title, TrimResult trim, Shown shown)
     {
         ArgumentNullException.ThrowIfNull(trim);
-        double[] heel = [.. trim.Righting.HeelRad.Select(h => h * 180.0 / Math.PI)], arm = [.. trim.Righting.ArmM.Select(a => 1000.0 * a)];
+        ArgumentNullException.ThrowIfNull(shown);
+        ShownUnit unit = shown.Unit(ShownQuantity.Size, trim.Righting.ArmM.Max(Math.Abs));
+        double[] heel = [.. trim.Righting.HeelRad.Select(h => h * 180.0 / Math.PI)], arm = [.. trim.Righting.ArmM.Select(unit.Of)];
         string message = trim.RightsItselfToDeg >= 180.0 ? "Stands up by itself from any heel"
             : trim.RightsItselfToDeg <= 0.0 ? "Does not stand up by itself"
             : $"Stands up by itself from heels up to {Trade.Fixed(trim.RightsItselfToDeg, 0)}°";
         PlotModel model = ChartStyle.NewModel(message, title);
-        double reach = 1.15 * Math.Max(0.1, arm.Max(Math.Abs));
-        var panels = new Panels(model, Height, [ChartStyle.NewAxis(AxisPosition.Left, "Righting arm GZ, mm", Math.Min(0.0, arm.Min()) - (0.08 * reach), reach)]);
+        double reach = 1.15 * Math.Max(unit.LeastSi / unit.Si, arm.Max(Math.Abs));
+        var panels = new Panels(model, Height, [ChartStyle.NewAxis(AxisPosition.Left, $"Righting arm, {unit.Name}", Math.Min(0.0, arm.Min()) - (0.08 * reach), reach)]);
         LinearAxis across = ChartStyle.NewAxis(AxisPosition.Bottom, "Heel, deg", 0.0, 180.0);
         across.MajorStep = 30.0;
         model.Axes.Add(across);
         panels.Level(0, 0.0, ChartStyle.Grey);
         panels.Line(0, heel, arm, ChartStyle.Blue);
-        panels.Header(0, $"GM {Trade.Digits(1000.0 * trim.Rest.GmTransverseM)} mm", new HeaderEntry("above 0 the water turns it upright", ChartStyle.Blue));
+        panels.Header(0, $"Weight and buoyancy pull this far apart; GM {shown.OneFamily.Size(trim.Rest.GmTransverseM)}", new HeaderEntry("above 0: turns it upright", ChartStyle.Blue));
         return new Chart("trim_righting", model, Height: Height);
     }
 }

@@ -1,6 +1,7 @@
 using LureSim.Model.Trim;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Text;
 using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;
@@ -11,25 +12,27 @@ namespace LureSim.Reports.Trim;
 public static class TrimView
 {
     private const int Height = 800;
-    private const double Milli = 1000.0;
 
     /// <summary>Builds the picture.</summary>
     /// <param name="title">Title of the scenario.</param>
     /// <param name="trim">Lure at rest.</param>
-    public static Chart Build(string title, TrimResult trim)
+    /// <param name="shown">Units.</param>
+    public static Chart Build(string title, TrimResult trim, Shown shown)
     {
         ArgumentNullException.ThrowIfNull(trim);
+        ArgumentNullException.ThrowIfNull(shown);
         HullProfile p = trim.Profile;
-        PlotModel model = ChartStyle.NewModel(TrimText.Headline(trim), title);
+        ShownUnit unit = shown.Unit(ShownQuantity.Size, p.BackXM.Max() - p.BackXM.Min());
+        PlotModel model = ChartStyle.NewModel(TrimText.Headline(trim, shown), title);
         model.PlotType = PlotType.Cartesian;
-        double left = Milli * Math.Min(p.BackXM.Min(), p.BellyXM.Min()), right = Milli * Math.Max(p.BackXM.Max(), p.BellyXM.Max());
-        double low = Milli * Math.Min(p.BellyZM.Min(), p.Marks.Min(m => m.ZM)), high = Milli * Math.Max(p.BackZM.Max(), p.Marks.Max(m => m.ZM));
+        double left = unit.Of(Math.Min(p.BackXM.Min(), p.BellyXM.Min())), right = unit.Of(Math.Max(p.BackXM.Max(), p.BellyXM.Max()));
+        double low = unit.Of(Math.Min(p.BellyZM.Min(), p.Marks.Min(m => m.ZM))), high = unit.Of(Math.Max(p.BackZM.Max(), p.Marks.Max(m => m.ZM)));
         double room = 0.08 * (right - left);
 
         // One scale on both axes: a trim of 20 degrees must look like one.
         double middle = 0.5 * (low + high), half = Math.Max(0.5 * (high - low) + room, 0.19 * (right - left));
-        var panels = new Panels(model, Height, [ChartStyle.NewAxis(AxisPosition.Left, "Over the water, mm", middle - half, middle + half)]);
-        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Toward the nose from the middle, mm", left - room, right + room));
+        var panels = new Panels(model, Height, [ChartStyle.NewAxis(AxisPosition.Left, $"Over the water, {unit.Name}", middle - half, middle + half)]);
+        model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, $"Toward the nose from the middle, {unit.Name}", left - room, right + room));
         model.Annotations.Add(new RectangleAnnotation
         {
             YAxisKey = Panels.Key(0),
@@ -37,20 +40,20 @@ public static class TrimView
             Fill = ChartStyle.Faint(ChartStyle.Sky, 0.35),
             Layer = AnnotationLayer.BelowSeries,
         });
-        model.Annotations.Add(Outline(p));
+        model.Annotations.Add(Outline(p, unit));
         foreach (HullMark mark in p.Marks)
         {
-            model.Annotations.Add(Dot(mark));
+            model.Annotations.Add(Dot(mark, unit));
         }
 
         panels.Level(0, 0.0, ChartStyle.Blue);
         panels.Header(
-            0, "Side view", new("G", ColorOf("centre of gravity"), Swatch.Dot), new("B", ColorOf("centre of buoyancy"), Swatch.Dot),
+            0, "Side view", new("centre of gravity", ColorOf("centre of gravity"), Swatch.Dot), new("of buoyancy", ColorOf("centre of buoyancy"), Swatch.Dot),
             new("line tie", ColorOf("line tie"), Swatch.Dot), new("ballast", ColorOf("ballast"), Swatch.Dot), new("hook", ColorOf("hook"), Swatch.Dot));
         return new Chart("trim_side", model, Height: Height);
     }
 
-    private static PolygonAnnotation Outline(HullProfile p)
+    private static PolygonAnnotation Outline(HullProfile p, ShownUnit unit)
     {
         var outline = new PolygonAnnotation
         {
@@ -62,16 +65,16 @@ public static class TrimView
             LineJoin = LineJoin.Round,
             Layer = AnnotationLayer.BelowSeries,
         };
-        outline.Points.AddRange(p.BackXM.Zip(p.BackZM, (x, z) => new DataPoint(Milli * x, Milli * z)));
-        outline.Points.AddRange(p.BellyXM.Zip(p.BellyZM, (x, z) => new DataPoint(Milli * x, Milli * z)).Reverse());
+        outline.Points.AddRange(p.BackXM.Zip(p.BackZM, (x, z) => new DataPoint(unit.Of(x), unit.Of(z))));
+        outline.Points.AddRange(p.BellyXM.Zip(p.BellyZM, (x, z) => new DataPoint(unit.Of(x), unit.Of(z))).Reverse());
         return outline;
     }
 
-    private static PointAnnotation Dot(HullMark mark) => new()
+    private static PointAnnotation Dot(HullMark mark, ShownUnit unit) => new()
     {
         YAxisKey = Panels.Key(0),
-        X = Milli * mark.XM,
-        Y = Milli * mark.ZM,
+        X = unit.Of(mark.XM),
+        Y = unit.Of(mark.ZM),
         Size = 9,
         Shape = MarkerType.Circle,
         Fill = ColorOf(mark.Name),

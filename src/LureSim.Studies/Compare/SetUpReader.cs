@@ -161,5 +161,5 @@ internal static class RodWords
     }
 
     private static string? Override(string word) =>
-        RodKeys.Power.Choices.Any(c => c.Name == word) ? $"{RodKeys.Power.Path}={word}" : RodKeys.Action.Choices.Any(c => c.Name == word) ? $"{RodKeys.Action.Path}={word}" : null;
+        ((KeySpec[])[RodKeys.Power, RodKeys.Action]).FirstOrDefault(k => ValueReader.FindChoice(k, word) is not null) is KeySpec key ? $"{key.Path}={word}" : null;
 }

@@ -55,7 +55,7 @@ public static class DoubtRuns
             hands.Length == 0 ? null : DoubtAnalysis.Analyse(figures.Numbers, runs[samples..drawn], given),
             screens ? screen.Analyse(figures.Numbers, [.. runs[drawn..].Select(r => r.Figures)]) : null,
             screen.Count,
-            [.. physics.Select(g => new GuessName(g.Key.Path, GuessDesign.Label(g)))],
+            [.. physics.Select(g => new GuessName(g.Key.Path, GuessDesign.Label(g)) { Guess = g })],
             figures.Headlines);
 
         DoubtSample One(int index)

@@ -1,3 +1,5 @@
+using LureSim.Scenarios.Effective;
+
 namespace LureSim.Studies.Doubt;
 
 /// <summary>A figure that people ask for first, and how a chart shows it.</summary>
@@ -19,5 +21,9 @@ public sealed record DoubtStudy(
 
 /// <summary>How a guess is called.</summary>
 /// <param name="Key">Key, for files.</param>
-/// <param name="Label">Words, range and unit, for people.</param>
-public sealed record GuessName(string Key, string Label);
+/// <param name="Label">Words and range in the key's own unit, for people.</param>
+public sealed record GuessName(string Key, string Label)
+{
+    /// <summary>The guess itself, for a reader with units of his own; null where there is none.</summary>
+    public GuessedKey? Guess { get; init; }
+}

@@ -18,7 +18,7 @@ public sealed class PoolCommandTests : IDisposable
     {
         Session session = Session.Run("pool", Session.Scenario(name), "--out", _folder, "--plots", "svg");
         Assert.Equal(ExitCode.Done, session.Exit);
-        Assert.Contains("Towed on 3.0 m of line it comes straight", session.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("Towed on 9.8 ft (3.0 m) of line it comes straight", session.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.All(session.Out.Split('\n'), line => Assert.True(line.Length <= 100 || line.StartsWith("Files:", StringComparison.Ordinal), line));
         string[] files = ["pool.json", "pool_tow.csv", "pool_push.csv", "pool_swings.csv", "effective.toml", "pool_tow.svg", "pool_push.svg", "pool_swings.svg"];
         Assert.All(files, f => Assert.True(File.Exists(Path.Combine(_folder, f)), f));

@@ -3,6 +3,7 @@ using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
 using OxyPlot;
@@ -52,7 +53,7 @@ public sealed class AttitudeChartTests
         Assert.Equal("at rest", instants[0].Label);
         Assert.Equal(0.0, instants[0].TimeS);
         Assert.Equal("end of the run", instants[^1].Label);
-        PlotModel[] models = [AttitudeSide.Build(result).Model, AttitudeTime.Build(result).Model];
+        PlotModel[] models = [AttitudeSide.Build(result, Shown.Both).Model, AttitudeTime.Build(result, Shown.Both).Model];
         Assert.All(models, m =>
         {
             Assert.StartsWith("Steady pull", m.Subtitle, StringComparison.Ordinal);
@@ -83,19 +84,19 @@ public sealed class AttitudeChartTests
         Assert.Equal("pitch 0°", AttitudeWords.Pitch(-0.4));
         Assert.Equal("roll 52° left up", AttitudeWords.Roll(51.6));
         Assert.Equal("roll 140° right up", AttitudeWords.Roll(-140.0));
-        Assert.Equal("nose 19 mm under", AttitudeWords.Nose(-0.0188));
-        Assert.Equal("nose 4 mm over", AttitudeWords.Nose(0.0044));
-        Assert.Equal("nose at the water", AttitudeWords.Nose(-0.0004));
+        Assert.Equal("nose 1.9 cm under", AttitudeWords.Nose(-0.0188, new(UnitChoice.Metric)));
+        Assert.Equal("nose 0.17 in over", AttitudeWords.Nose(0.0044, new(UnitChoice.Trade)));
+        Assert.Equal("nose at the water", AttitudeWords.Nose(-0.0004, Shown.Both));
         Assert.Equal("0°", AttitudeWords.Degrees(-0.2));
     }
 
     [Fact]
     public void Titles_carry_the_numbers_of_the_run()
     {
-        Assert.Equal("The nose dips 19 mm, the hull rolls up to 52°", new AttitudeWords(-9.0, 16.0, 51.6, 0.0188, 0.2).Title);
-        Assert.Equal("Pitch -9° to 16°, roll up to 52°, the nose hardly dips", new AttitudeWords(-9.0, 16.0, 51.6, 0.0004, 0.2).OverTime);
-        Assert.Equal("The nose dips 19 mm, the hull does not roll", new AttitudeWords(3.1, 2.9, 0.4, 0.0188, 0.2).Title);
-        Assert.Equal("Pitch 3°, no roll, the nose dips 19 mm", new AttitudeWords(2.9, 3.1, 0.4, 0.0188, 0.2).OverTime);
+        Assert.Equal("The nose dips 0.74 in (1.9 cm), the hull rolls up to 52°", new AttitudeWords(-9.0, 16.0, 51.6, 0.0188, 0.2).Title(Shown.Both));
+        Assert.Equal("Pitch -9° to 16°, roll up to 52°, the nose hardly dips", new AttitudeWords(-9.0, 16.0, 51.6, 0.0004, 0.2).OverTime(Shown.Both));
+        Assert.Equal("The nose dips 0.74 in (1.9 cm), the hull does not roll", new AttitudeWords(3.1, 2.9, 0.4, 0.0188, 0.2).Title(Shown.Both));
+        Assert.Equal("Pitch 3°, no roll, the nose dips 0.74 in (1.9 cm)", new AttitudeWords(2.9, 3.1, 0.4, 0.0188, 0.2).OverTime(Shown.Both));
         Assert.Equal("the nose is under water 20 % of the time", new AttitudeWords(-9.0, 16.0, 51.6, 0.0004, 0.2).Under);
         Assert.Equal("the nose stays out of the water", new AttitudeWords(-9.0, 16.0, 51.6, 0.0004, 0.0).Under);
         Assert.Equal("the nose stays under water", new AttitudeWords(-9.0, 16.0, 51.6, 0.0004, 1.0).Under);
@@ -117,19 +118,19 @@ public sealed class AttitudeChartTests
     [Fact]
     public void A_planar_hull_has_no_strobe_and_no_empty_panel_but_is_called_so()
     {
-        IReadOnlyList<Chart> charts = RetrieveCharts.All(MadeUpRetrieve.Planar());
+        IReadOnlyList<Chart> charts = RetrieveCharts.All(MadeUpRetrieve.Planar(), Shown.Both);
         Assert.DoesNotContain("attitude_side", charts.Select(c => c.Name));
         PlotModel planar = charts.Single(c => c.Name == "attitude_time").Model;
-        Assert.Equal("Planar hull: it neither pitches nor rolls, the nose dips 2 mm", planar.Title);
+        Assert.Equal("Planar hull: it neither pitches nor rolls, the nose dips 0.08 in (2.0 mm)", planar.Title);
         Assert.Equal(2, planar.Series.Count);
-        Assert.Equal(4, AttitudeTime.Build(MadeUpRetrieve.Result()).Model.Series.Count);
+        Assert.Equal(4, AttitudeTime.Build(MadeUpRetrieve.Result(), Shown.Both).Model.Series.Count);
     }
 
     [Fact]
     public void A_heading_that_passes_180_degrees_leaves_a_gap()
     {
         RetrieveResult result = MadeUpRetrieve.With(MadeUpRetrieve.Result(), "heading_off_line_deg", v => Math.IEEERemainder(v + 180.0, 360.0));
-        LineSeries heading = AttitudeTime.Build(result).Model.Series.OfType<LineSeries>().ElementAt(2);
+        LineSeries heading = AttitudeTime.Build(result, Shown.Both).Model.Series.OfType<LineSeries>().ElementAt(2);
         Assert.Contains(heading.Points, p => double.IsNaN(p.Y));
         Assert.All(heading.Points.Zip(heading.Points.Skip(1)).Where(p => double.IsFinite(p.First.Y) && double.IsFinite(p.Second.Y)),
             p => Assert.InRange(Math.Abs(p.Second.Y - p.First.Y), 0.0, 180.0));
@@ -147,7 +148,7 @@ public sealed class AttitudeChartTests
             "as made up" => made,
             "three instants in one" => Rising(Rising(made, "nose_z_m"), "tip_tension_N"),
             _ => MadeUpRetrieve.With(MadeUpRetrieve.With(MadeUpRetrieve.With(made, "pitch_deg", v => -5.0 * v), "roll_deg", v => 3.4 * v), "nose_z_m", z => z - 0.25),
-        });
+        }, Shown.Both);
         ChartRenderer.Svg(chart);
         OxyPlot.Axes.Axis across = chart.Model.Axes.Single(a => a.Position == OxyPlot.Axes.AxisPosition.Bottom), up = chart.Model.Axes.Single(a => a.Position == OxyPlot.Axes.AxisPosition.Left);
         Assert.Equal(across.Scale, -up.Scale, 6);
@@ -167,7 +168,7 @@ public sealed class AttitudeChartTests
     {
         RetrieveResult made = MadeUpRetrieve.Result(60.0);
         RetrieveResult wild = MadeUpRetrieve.With(MadeUpRetrieve.With(MadeUpRetrieve.With(made, "pitch_deg", v => -5.0 * v), "roll_deg", v => 3.4 * v), "nose_z_m", z => 8.0 * z) with { WarmUpTwitches = 110 };
-        Chart[] charts = [AttitudeSide.Build(wild), AttitudeTime.Build(wild), AttitudeTime.Build(MadeUpRetrieve.Planar(60.0)), AttitudeSide.Build(wild with { Twitches = [] })];
+        Chart[] charts = [AttitudeSide.Build(wild, Shown.Both), AttitudeTime.Build(wild, Shown.Both), AttitudeTime.Build(MadeUpRetrieve.Planar(60.0), Shown.Both), AttitudeSide.Build(wild with { Twitches = [] }, Shown.Both)];
         Assert.All(charts, c =>
         {
             Assert.InRange(TextLayout.Measure(c.Model.Title, ChartStyle.TitleSize, FontWeights.Bold).Width, 300.0, c.Width - 40.0);

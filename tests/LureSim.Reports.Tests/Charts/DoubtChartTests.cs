@@ -44,15 +44,15 @@ public sealed class DoubtChartTests
     [Fact]
     public void The_text_says_headline_median_failures_hands_and_what_matters()
     {
-        string text = DoubtText.Build(MadeUpDoubt.Study());
+        string text = DoubtText.Build(MadeUpDoubt.Study(), new(UnitChoice.Metric));
         string flat = text.ReplaceLineEndings(" ");
         Assert.Contains("Glide per twitch: 2.1 cm as it stands; median of the draws 2.0 cm, 8 of 10 between 1.0 and 3.4 cm. ", flat, StringComparison.Ordinal);
         Assert.Contains("2 of 99 draws could not finish and the bands are of the others; most often: the lure sinks. ", flat, StringComparison.Ordinal);
         Assert.Contains("If your hands are other than guessed, all else as it stands (99 runs, the same luck): glide per twitch median 2.0 cm, 8 of 10 between 1.5 and 2.6 cm.", flat, StringComparison.Ordinal);
-        Assert.Contains("  glide_width_m       0.021      0.01      0.02     0.034\n", text, StringComparison.Ordinal);
+        Assert.Contains("  glide width, cm           2.1         1.0     2.0         3.4\n", text, StringComparison.Ordinal);
         Assert.Contains("Of the runs: alternating 75 %, still 25 %.", text, StringComparison.Ordinal);
         Assert.Contains("damping of the rod (0.05 to 0.2) +3.0 and -2.0 cm; drag of the blunt tail (0.1 to 0.35) only together with others, 1.2 cm on the mean.", flat, StringComparison.Ordinal);
-        Assert.Contains("The other 2 do no more than noise (0.40 cm).", flat, StringComparison.Ordinal);
+        Assert.Contains("The other 2 do no more than noise, 4.0 mm.", flat, StringComparison.Ordinal);
         Assert.DoesNotContain("outside", text, StringComparison.Ordinal);
         Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, Closing.Width));
     }
@@ -60,12 +60,12 @@ public sealed class DoubtChartTests
     [Fact]
     public void A_headline_outside_its_own_band_is_said_in_words() => Assert.Contains(
         "3.5 cm as it stands; median of the draws 2.0 cm, 8 of 10 between 1.0 and 3.4 cm. As it stands it lies outside the band of its own draws",
-        DoubtText.Build(MadeUpDoubt.Study(given: 0.035)).ReplaceLineEndings(" "), StringComparison.Ordinal);
+        DoubtText.Build(MadeUpDoubt.Study(given: 0.035), new(UnitChoice.Metric)).ReplaceLineEndings(" "), StringComparison.Ordinal);
 
     [Fact]
     public void Where_it_was_not_looked_for_the_text_says_so()
     {
-        string text = DoubtText.Build(MadeUpDoubt.Study() with { Screen = null, Hands = null }).ReplaceLineEndings(" ");
+        string text = DoubtText.Build(MadeUpDoubt.Study() with { Screen = null, Hands = null }, Shown.Both).ReplaceLineEndings(" ");
         Assert.Contains("Which guess matters was not looked for: it takes 120 more such searches, made from --doubt 100 on", text, StringComparison.Ordinal);
         Assert.DoesNotContain("hands", text, StringComparison.Ordinal);
     }

@@ -2,6 +2,7 @@ using System.Reflection;
 using LureSim.Model.Reels;
 using LureSim.Reports.Cast;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
 using OxyPlot;
@@ -39,7 +40,7 @@ public sealed class StoredChartTests
     public void Every_chart_of_a_command_has_a_stored_form_and_none_is_left_over()
     {
         string[] stored = Expected.Names("Stored");
-        Chart[] charts = [.. RetrieveCharts.All(MadeUpRetrieve.Result()), .. CastCharts.All(new(MadeUpCast.Result(ReelKind.Fixed), [])), .. CastCharts.All(new(MadeUpCast.Result(ReelKind.Revolving), MadeUpCast.Brakes))];
+        Chart[] charts = [.. RetrieveCharts.All(MadeUpRetrieve.Result(), Shown.Both), .. CastCharts.All(new(MadeUpCast.Result(ReelKind.Fixed), [])), .. CastCharts.All(new(MadeUpCast.Result(ReelKind.Revolving), MadeUpCast.Brakes))];
         Assert.Empty(charts.Select(c => c.Name).Except(stored));
         Assert.Equal(StoredCharts.All.Select(c => c.Name).Order(StringComparer.Ordinal), stored.Order(StringComparer.Ordinal));
     }

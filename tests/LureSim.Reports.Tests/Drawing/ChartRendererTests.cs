@@ -4,6 +4,7 @@ using System.Xml.Linq;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Json;
+using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
 using OxyPlot.Axes;
@@ -101,6 +102,6 @@ public sealed class ChartRendererTests
         }
 
         static string Whole() => RetrieveText.Build(MadeUpRetrieve.Result(), RunNotes.None)
-            + string.Concat(RetrieveCharts.All(MadeUpRetrieve.Result()).Select(c => Encoding.UTF8.GetString(ChartRenderer.Svg(c))));
+            + string.Concat(RetrieveCharts.All(MadeUpRetrieve.Result(), Shown.Both).Select(c => Encoding.UTF8.GetString(ChartRenderer.Svg(c))));
     }
 }

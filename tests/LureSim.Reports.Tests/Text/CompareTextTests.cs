@@ -28,7 +28,7 @@ public sealed class CompareTextTests
     public void The_recommendation_is_three_sentences_and_names_numbers()
     {
         CompareResult result = MadeUpCompare.Result();
-        IReadOnlyList<string> three = AdviceText.Sentences(result, Advice.Of(result));
+        IReadOnlyList<string> three = AdviceText.Sentences(result, Advice.Of(result), Shown.Both);
         Assert.Equal(3, three.Count);
         Assert.Equal("Take the 7 ft 4 in for distance (27.4 against 21.9 m with the 6 ft 6 in)", three[0].Split(';')[0].Split(" and")[0]);
         Assert.All(three, s => Assert.EndsWith(".", s, StringComparison.Ordinal));

@@ -21,12 +21,12 @@ public sealed class PoolTextTests
     public void Every_measurement_is_told_with_what_it_tells()
     {
         string text = Words(MadeUpPool.Result());
-        Assert.Contains("sheers to one side at 0.15, 0.30 m/s, up to 18 deg off its line; comes straight at 0.80 m/s", text, StringComparison.Ordinal);
+        Assert.Contains("sheers to one side at 0.5, 1.0 ft/s (0.15, 0.30 m/s), up to 18 deg off its line; comes straight at 2.6 ft/s (0.80 m/s)", text, StringComparison.Ordinal);
         Assert.Contains("would settle lure.stern_shedding", text, StringComparison.Ordinal);
         Assert.Contains("has turned 45 deg after 9.4 in (24 cm) and ends 7.5 in (19 cm) beside the line of the push", text, StringComparison.Ordinal);
-        Assert.Contains("k = 4.2 1/m; half of the speed is gone after 6.3 in (16 cm)", text, StringComparison.Ordinal);
+        Assert.Contains("Kept straight it loses half of its speed in 6.3 in (16 cm)", text, StringComparison.Ordinal);
         Assert.Contains("Let go at 20 deg of heel it rolls to and fro in 0.50 s and loses 45 %", text, StringComparison.Ordinal);
-        Assert.Contains("Pressed down by 4.0 mm and let go it bobs to and fro in 0.36 s", text, StringComparison.Ordinal);
+        Assert.Contains("Pressed down by 0.16 in (4.0 mm) and let go it bobs to and fro in 0.36 s", text, StringComparison.Ordinal);
         Assert.Contains("sheers, not settled", text, StringComparison.Ordinal);
         Assert.DoesNotContain(" -0 ", text, StringComparison.Ordinal);
     }
@@ -35,7 +35,7 @@ public sealed class PoolTextTests
     public void What_does_not_turn_swing_or_slow_is_said_in_words()
     {
         string text = Words(MadeUpPool.Stiff());
-        Assert.Contains("is pulled under from 0.15 to 0.80 m/s", text, StringComparison.Ordinal);
+        Assert.Contains("is pulled under from 0.5 to 2.6 ft/s (0.15 to 0.80 m/s)", text, StringComparison.Ordinal);
         Assert.Contains("never turns 45 deg: it ends 6 deg from where it pointed, on the line of the push. With less side force", text, StringComparison.Ordinal);
         Assert.Contains("does not lose half of its speed", text, StringComparison.Ordinal);
         Assert.Contains("stands too steep for a roll", text, StringComparison.Ordinal);

@@ -20,7 +20,7 @@ public sealed class RetrieveTextTests
         foreach (WalkPattern pattern in Enum.GetValues<WalkPattern>())
         {
             all.Append(pattern).Append('\n');
-            foreach (string sentence in RetrieveStory.Sentences(Odd(pattern)))
+            foreach (string sentence in RetrieveStory.Sentences(Odd(pattern), Shown.Both))
             {
                 all.Append("  ").Append(sentence).Append('\n');
             }
@@ -30,7 +30,7 @@ public sealed class RetrieveTextTests
         {
             all.Append("Steady pull, ").Append(pattern).Append('\n');
             RetrieveResult tow = Odd(pattern);
-            foreach (string sentence in RetrieveStory.Sentences(tow with { Summary = tow.Summary with { TowSpeedMS = 0.3, SheerDeg = sheer } }))
+            foreach (string sentence in RetrieveStory.Sentences(tow with { Summary = tow.Summary with { TowSpeedMS = 0.3, SheerDeg = sheer } }, Shown.Both))
             {
                 all.Append("  ").Append(sentence).Append('\n');
             }
@@ -58,8 +58,8 @@ public sealed class RetrieveTextTests
         RetrieveResult result = MadeUpRetrieve.Result();
         RetrieveResult tired = result with { Summary = result.Summary with { WristTorqueRmsNm = 3.5 } };
         RetrieveResult drowned = result with { Summary = result.Summary with { NoseDipM = 0.015 } };
-        Assert.Contains(RetrieveStory.Sentences(tired), s => s.StartsWith("What limits it: the hand", StringComparison.Ordinal));
-        Assert.Contains(RetrieveStory.Sentences(drowned), s => s.StartsWith("What limits it: the nose", StringComparison.Ordinal));
+        Assert.Contains(RetrieveStory.Sentences(tired, Shown.Both), s => s.StartsWith("What limits it: the hand", StringComparison.Ordinal));
+        Assert.Contains(RetrieveStory.Sentences(drowned, Shown.Both), s => s.StartsWith("What limits it: the nose", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -68,7 +68,7 @@ public sealed class RetrieveTextTests
     public void A_nose_a_centimetre_under_is_the_limit(double dip, bool limit)
     {
         RetrieveResult result = MadeUpRetrieve.Result();
-        Assert.Equal(limit, RetrieveStory.Sentences(result with { Summary = result.Summary with { NoseDipM = dip } })
+        Assert.Equal(limit, RetrieveStory.Sentences(result with { Summary = result.Summary with { NoseDipM = dip } }, Shown.Both)
             .Any(s => s.StartsWith("What limits it: the nose", StringComparison.Ordinal)));
     }
 
@@ -81,7 +81,7 @@ public sealed class RetrieveTextTests
     {
         RetrieveResult result = MadeUpRetrieve.Result();
         IReadOnlyList<string> story = RetrieveStory.Sentences(
-            result with { Summary = result.Summary with { HeadingSwingDeg = swing, AwayShare = away } });
+            result with { Summary = result.Summary with { HeadingSwingDeg = swing, AwayShare = away } }, Shown.Both);
         Assert.Equal(said, story.Any(s => s.Contains("points away from the rod", StringComparison.Ordinal)));
     }
 

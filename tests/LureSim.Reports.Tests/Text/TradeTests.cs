@@ -24,13 +24,4 @@ public sealed class TradeTests
     [InlineData(-0.6, 0, "-1")]
     [InlineData(-10.0, 1, "-10.0")]
     public void A_fixed_number_is_never_minus_zero(double value, int places, string expected) => Assert.Equal(expected, Trade.Fixed(value, places));
-
-    [Fact]
-    public void Units_follow_their_definitions()
-    {
-        Assert.Equal(10, Trade.Inches(0.254), 12);
-        Assert.Equal(7, Trade.Feet(2.1336), 12);
-        Assert.Equal(16, Trade.OunceForce(4.4482216152605), 12);
-        Assert.Equal(1, Trade.PoundInches(4.4482216152605 * 0.0254), 12);
-    }
 }

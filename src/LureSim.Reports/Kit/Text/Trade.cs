@@ -2,25 +2,11 @@ using System.Globalization;
 
 namespace LureSim.Reports.Kit.Text;
 
-/// <summary>SI to the trade's units, by exact definitions (NIST Handbook 44, appendix C).</summary>
+/// <summary>Numbers as people write them.</summary>
 public static class Trade
 {
-    private const double PoundForceN = 4.4482216152605;
-
-    /// <summary>m to inches.</summary>
-    public static double Inches(double m) => m / 0.0254;
-
     /// <summary>m to feet.</summary>
-    public static double Feet(double m) => m / 0.3048;
-
-    /// <summary>m/s to miles per hour.</summary>
-    public static double MilesPerHour(double mS) => mS / 0.44704;
-
-    /// <summary>N to ounces-force.</summary>
-    public static double OunceForce(double n) => n / (PoundForceN / 16);
-
-    /// <summary>N m to pound-force inches.</summary>
-    public static double PoundInches(double nm) => nm / (PoundForceN * 0.0254);
+    public static double Feet(double m) => m / UnitTable.FootM;
 
     /// <summary>Turning speed to the hundred, with its unit: 17138 reads 17100 rpm.</summary>
     /// <param name="rpm">Speed, rev/min.</param>
@@ -28,10 +14,15 @@ public static class Trade
 
     /// <summary>A number with two significant digits (three from 100 on), no exponent.</summary>
     /// <param name="value">Any finite number.</param>
-    public static string Digits(double value)
+    public static string Digits(double value) => Digits(value, 4);
+
+    /// <summary>The same with a limit on its decimals.</summary>
+    /// <param name="value">Any finite number.</param>
+    /// <param name="most">Most decimals, 0 to 15.</param>
+    public static string Digits(double value, int most)
     {
         double size = Math.Abs(value);
-        int places = size == 0 ? 0 : Math.Clamp(1 - (int)Math.Floor(Math.Log10(size)), 0, 4);
+        int places = size == 0 ? 0 : Math.Clamp(1 - (int)Math.Floor(Math.Log10(size)), 0, most);
         if (places > 0 && Math.Round(size, places) >= Math.Pow(10, 2 - places))
         {
             places--;
@@ -53,8 +44,4 @@ public static class Trade
     /// <summary>Words at the start of a sentence.</summary>
     /// <param name="words">Words, at least one letter.</param>
     public static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
-
-    /// <summary>A length as "9.4 in (24 cm)".</summary>
-    /// <param name="m">Length, m.</param>
-    public static string Length(double m) => $"{Digits(Inches(m))} in ({Digits(100 * m)} cm)";
 }

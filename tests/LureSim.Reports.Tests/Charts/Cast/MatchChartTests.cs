@@ -39,7 +39,7 @@ public sealed class MatchChartTests
     public void The_text_says_what_the_effort_rests_on()
     {
         string text = MatchText.Build(Report, new RunNotes([], ["a guess"]), "out/x");
-        Assert.Contains("off by 1.0 m; alone it needs 0.82", text, StringComparison.Ordinal);
+        Assert.Contains("off by 3.3 ft (1.0 m); alone it needs 0.82", text, StringComparison.Ordinal);
         Assert.Contains("With lure.tumbling (0.2 to 1) at its ends it would be 0.60 and out of reach.", text.ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.Contains("--set cast=", text, StringComparison.Ordinal);
         Assert.All(text.Split('\n'), line => Assert.InRange(line.Length, 0, Closing.Width));

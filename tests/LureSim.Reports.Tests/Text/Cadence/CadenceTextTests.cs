@@ -18,7 +18,7 @@ public sealed class CadenceTextTests
     {
         MadeUpCadence.Window(0, 9), MadeUpCadence.Window(9, 9), MadeUpCadence.Window(1.5, 1.6), MadeUpCadence.TwoWindows(), MadeUpCadence.HalfFailed(), MadeUpCadence.Luck(),
         MadeUpCadence.Window(0.9, 3.0, new SustainedTorque(0.05, 0.05, 0.05)), MadeUpCadence.Window(0.9, 3.0, new SustainedTorque(1.5, 1, 9)),
-    }.Select(r => CadenceStory.Headline(r) + "\n" + string.Join("\n", CadenceStory.Sentences(r)))) + "\n");
+    }.Select(r => CadenceStory.Headline(r) + "\n" + string.Join("\n", CadenceStory.Sentences(r, Shown.Both)))) + "\n");
 
     [Fact]
     public void The_text_of_many_set_ups_stays_as_reviewed() => Expected.Matches(
