@@ -161,5 +161,5 @@ internal static class RodWords
     }
 
     private static string? Override(string word) =>
-        ((KeySpec[])[RodKeys.Power, RodKeys.Action]).FirstOrDefault(k => ValueReader.FindChoice(k, word) is not null) is KeySpec key ? $"{key.Path}={word}" : null;
+        ((KeySpec[])[RodKeys.Power, RodKeys.Action]).FirstOrDefault(k => k.ChoiceOf(word) is not null) is KeySpec key ? $"{key.Path}={word}" : null;
 }
