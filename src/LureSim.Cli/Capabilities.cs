@@ -33,6 +33,7 @@ internal static class Capabilities
         new(RetrieveCommand.Create, Retrieve),
         new(CadenceCommand.Create, Cadence),
         new(CastCommand.Create, Cast),
+        Compare.CompareCommand.Capability,
         Trim.TrimCommand.Capability,
         Pool.PoolCommand.Capability,
         Bend.BendCommand.Capability,

@@ -21,7 +21,7 @@ internal static class BendCommand
         var options = new CommonOptions();
         options.File.Description = "Bend test (CSV): lines such as \"length, 7 ft\" and rows \"weight, drop, angle\"; docs/bend-test.md.";
         var command = new Command("bend", "Turn a bend test (weights at the tip, drops of the tip) into a rod for scenarios.");
-        options.AddFileTo(command);
+        options.AddTo(command, hasSet: false);
         command.SetAction(parsed =>
         {
             CommonValues values = options.Read(parsed, "bend");

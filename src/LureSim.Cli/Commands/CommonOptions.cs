@@ -52,18 +52,21 @@ public sealed class CommonOptions
 
     /// <summary>Adds all to a command.</summary>
     /// <param name="command">Command.</param>
-    public void AddTo(Command command)
-    {
-        AddFileTo(command);
-        command.Add(Set);
-    }
-
-    /// <summary>Adds all but the overrides, to a command whose file is no scenario.</summary>
-    /// <param name="command">Command.</param>
-    public void AddFileTo(Command command)
+    /// <param name="hasFile">False for a command that takes several files.</param>
+    /// <param name="hasSet">False for a command whose file is no scenario.</param>
+    public void AddTo(Command command, bool hasFile = true, bool hasSet = true)
     {
         ArgumentNullException.ThrowIfNull(command);
-        command.Add(File);
+        if (hasFile)
+        {
+            command.Add(File);
+        }
+
+        if (hasSet)
+        {
+            command.Add(Set);
+        }
+
         Plots.AcceptOnlyFromAmong("svg", "png", "both", "none");
         Units.Validators.Add(result =>
         {
@@ -84,7 +87,16 @@ public sealed class CommonOptions
     public CommonValues Read(ParseResult parsed, string kind)
     {
         ArgumentNullException.ThrowIfNull(parsed);
-        string file = parsed.GetRequiredValue(File);
+        return Read(parsed, kind, parsed.GetRequiredValue(File));
+    }
+
+    /// <summary>The values given, of a command that takes several files.</summary>
+    /// <param name="parsed">Parsed arguments.</param>
+    /// <param name="kind">What the files will be.</param>
+    /// <param name="file">The first of them: it names the default folder.</param>
+    public CommonValues Read(ParseResult parsed, string kind, string file)
+    {
+        ArgumentNullException.ThrowIfNull(parsed);
         bool json = parsed.GetValue(Json);
         string own = Path.Combine("out", Path.GetFileNameWithoutExtension(file), kind);
         string? folder = parsed.GetValue(Out) ?? (json ? null : own);

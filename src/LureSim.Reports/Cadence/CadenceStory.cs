@@ -115,7 +115,9 @@ public static class CadenceStory
         : double.IsNaN(limit.ToPerS) ? $"not even {Rate(result.Points[0].PerS)} a second"
         : $"up to {Rate(limit.ToPerS)} a second";
 
-    private static string Answer(WalkPattern? pattern) => pattern switch
+    /// <summary>What the lure does, in a clause.</summary>
+    /// <param name="pattern">Its answer; null where every run failed.</param>
+    internal static string Answer(WalkPattern? pattern) => pattern switch
     {
         WalkPattern.Tracking => "it is towed along its line",
         WalkPattern.Turning => "it turns on the spot",

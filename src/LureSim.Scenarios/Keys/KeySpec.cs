@@ -87,6 +87,10 @@ public sealed class KeySpec
     /// <summary>Name under which its guesses are drawn: its path, unless the draws of an older key go on under a new name.</summary>
     public string DrawnAs { get => field ?? Path; init; }
 
+    /// <summary>The choice that a word as people type it stands for, or null.</summary>
+    /// <param name="word">Word.</param>
+    public Choice? ChoiceOf(string word) => ValueReader.FindChoice(this, word);
+
     /// <summary>
     /// Keys that say the same thing in different ways share a group: where a later layer gives one, the others of earlier
     /// layers fall.

@@ -2,6 +2,7 @@ using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
+using LureSim.Scenarios.Keys;
 using LureSim.Studies.Across;
 using LureSim.Studies.Doubt;
 using LureSim.Studies.Figures;
@@ -28,10 +29,9 @@ public sealed record CastVariantList(IReadOnlyList<CastVariant> All, int Referen
 /// <param name="draws">Draws of the guesses.</param>
 public sealed class CastVariants(ScenarioSource source, IReadOnlyList<string> overrides, ScenarioResult scenario, int draws)
 {
+    private static readonly CastSource Figures = new();
     private readonly EffectiveScenario _own = scenario.Effective();
-    private readonly ulong _seed = scenario.Setup!.Seed;
     private readonly GuessDesign _design = new(Math.Max(1, draws), scenario.Setup!.Seed);
-    private readonly CastSource _cast = new();
 
     /// <summary>One per combination of the axes, and the reference where it is none of them.</summary>
     /// <param name="axes">What differs.</param>
@@ -78,37 +78,20 @@ public sealed class CastVariants(ScenarioSource source, IReadOnlyList<string> ov
     private Row Read(IReadOnlyList<AcrossPick> picks, int ladder, string option)
     {
         string[] set = [.. picks.Where((_, i) => i != ladder).SelectMany(p => p.Overrides)];
-        ScenarioResult rest = source.Resolve([.. overrides, .. set]);
-        Row row = new() { Picks = picks, Option = option, Label = string.Join(", ", picks.Select(p => p.Shown.Label)), Here = rest, Drawn = _ => null };
-        if (!rest.IsValid)
+        var here = new DrawnSetUp(source, [.. overrides, .. set], ladder < 0 ? null : picks[ladder].Shown.Label);
+        return new()
         {
-            return row;
-        }
-
-        return ladder < 0 ? row with { Drawn = Drawn(rest, set) } : OfLength(row, rest, set, picks[ladder].Shown.Label);
-    }
-
-    // With rods of several lengths mass and load of the rod follow its length in every draw; they are written last.
-    private Row OfLength(Row row, ScenarioResult rest, string[] set, string length)
-    {
-        EffectiveScenario own = rest.Effective();
-        GuessedKey[] guesses = GuessDesign.Of(rest, _cast), free = [.. guesses.Where(g => !RodLadder.Scaled.Contains(g.Key))];
-        return row with
-        {
-            Here = source.Resolve([.. overrides, .. set, .. RodLadder.Overrides(length, own)]),
-            Drawn = draw => Draw([.. set, .. RodLadder.Overrides(length, own, guesses, _design, _seed, draw)], free, draw),
+            Picks = picks,
+            Option = option,
+            Label = string.Join(", ", picks.Select(p => p.Shown.Label)),
+            Here = here.Here,
+            Drawn = draw => Drawn(here, _design, draw),
         };
     }
 
-    private Func<int, (Setup Setup, CastTask Task)?> Drawn(ScenarioResult here, string[] set)
-    {
-        GuessedKey[] guesses = GuessDesign.Of(here, _cast);
-        return draw => Draw(set, guesses, draw);
-    }
-
     // The hands are drawn too: which set-up is worth having depends on them, and the reader's are not known.
-    private (Setup Setup, CastTask Task)? Draw(IReadOnlyList<string> set, GuessedKey[] guesses, int draw) =>
-        GuessDraw.Make(source, [.. overrides, .. set], guesses, g => _design.Share(g, draw)).Scenario.Scenario is { Cast: CastTask task } whole ? (whole.Setup, task) : null;
+    internal static (Setup Setup, CastTask Task)? Drawn(DrawnSetUp here, GuessDesign design, int draw, Func<KeySpec, bool>? held = null) =>
+        here.Draw(design, Figures, draw, held) is { Cast: CastTask task } whole ? (whole.Setup, task) : null;
 
     private sealed record Row
     {

@@ -77,7 +77,7 @@ public sealed class GuessDesign
     }
 
     // From the name alone, so that new keys leave the draws of the old ones as they are (FNV-1a, Fowler, Noll and Vo 1991, from memory).
-    private static int Dimension(string name)
+    internal static int Dimension(string name)
     {
         uint hash = 2166136261;
         foreach (char c in name)

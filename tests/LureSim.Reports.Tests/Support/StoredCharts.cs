@@ -2,6 +2,7 @@ using LureSim.Model.Reels;
 using LureSim.Reports.Bend;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Cast;
+using LureSim.Reports.Compare;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
@@ -53,6 +54,9 @@ internal static class StoredCharts
         ("bend_curve", typeof(BendCurve), () => BendCurve.Build(MadeUpBend.Report(odd: false), Shown.Both)),
         ("bend_curve_odd", typeof(BendCurve), () => BendCurve.Build(MadeUpBend.Report(odd: true), new(UnitChoice.Trade))),
         ("bend_shapes", typeof(BendShapes), () => BendShapes.Build(MadeUpBend.Report(odd: false), Shown.Both)),
+        ("compare_page", typeof(ComparePage), () => ComparePage.Build(MadeUpCompare.Result(), Shown.Both)),
+        ("compare_page_trade", typeof(ComparePage), () => ComparePage.Build(MadeUpCompare.Result(), new(UnitChoice.Trade))),
+        ("compare_page_many", typeof(ComparePage), () => ComparePage.Build(MadeUpCompare.Result(10), Shown.Both)),
         ("trim_side", typeof(TrimView), () => TrimView.Build("Made up", MadeUpTrim.Result(), Shown.Both)),
         ("trim_side_trade", typeof(TrimView), () => TrimView.Build("Made up", MadeUpTrim.Result(), new(UnitChoice.Trade))),
         ("trim_righting_trade", typeof(TrimRighting), () => TrimRighting.Build("Made up", MadeUpTrim.Result(), new(UnitChoice.Trade))),
