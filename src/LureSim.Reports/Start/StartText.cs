@@ -85,7 +85,7 @@ public static class StartText
         return inches % 12 == 0 ? $"{inches / 12} ft" : $"{inches / 12} ft {inches % 12} in";
     }
 
-    private static string? PowerRange(StartResult start) => start.Scenario.Effective().Guesses.FirstOrDefault(g => g.Key == RodKeys.Power) is GuessedKey power
+    private static string? PowerRange(StartResult start) => start.Scenario.Effective().Guesses.FirstOrDefault(g => g.Key == RodKeys.BendLoad) is GuessedKey power
         ? $"\"{start.Scenario.Values.Text(RodKeys.Power)}\" means something else at every maker; here {Shown.For(start.Scenario.Units).Range(ShownQuantity.Pull, power.Low, power.High)} "
             + "hung at the tip bends such a rod by a third of its length. A bend test of your rod (luresim bend) narrows that."
         : null;

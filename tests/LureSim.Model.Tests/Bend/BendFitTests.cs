@@ -41,19 +41,19 @@ public sealed class BendFitTests
         Assert.InRange(wide, 0.04, 0.12);
     }
 
-    // Without errors, and told so, it finds any rod: the load within the error of the links.
+    // Without errors, and told so, it finds any rod of its own links: what is left is the pull of the guesses.
     [Fact]
     public void It_finds_any_rod_from_exact_readings() =>
         Gen.Int[0, 1_000_000].Sample(
             seed =>
             {
                 MadeUpRod rod = MadeUpRod.Draw(new Random(seed));
-                BendFit fit = Fit(rod.Test([0.1, .. Shares], Everything, Exact, null));
+                BendFit fit = Fit(rod.Test([0.1, .. Shares], Everything, Exact, null, links: 40));
                 Assert.Equal(1.0, fit[BendValue.BendLoad].Value / rod.Rod.ThirdLoadN, 2e-3);
                 Assert.Equal(rod.MassKg, fit[BendValue.Mass].Value, 1e-4);
-                Assert.True(fit.LargestMissM < 1e-3, $"{fit.LargestMissM} m");
+                Assert.True(fit.LargestMissM < 2e-4, $"{fit.LargestMissM} m");
             },
-            iter: 20, threads: 1);
+            iter: 300, threads: 1);
 
     [Fact]
     public void Three_small_drops_do_not_pretend()

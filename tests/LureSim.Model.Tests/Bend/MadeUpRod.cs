@@ -28,11 +28,12 @@ internal sealed record MadeUpRod(RodSpec Rod, double MassKg, double HandleShare 
     /// <param name="errors">How well they are read.</param>
     /// <param name="random">Draws the errors; null for none.</param>
     /// <param name="fromLevel">Drops count from the level.</param>
-    public BendTest Test(double[] shares, ReadingKind[] what, BendErrors errors, Random? random, bool fromLevel = false)
+    /// <param name="links">Links of the rod that is tested; the fit has 40.</param>
+    public BendTest Test(double[] shares, ReadingKind[] what, BendErrors errors, Random? random, bool fromLevel = false, int links = 60)
     {
         double Off(double sigma) => random is null ? 0.0 : Normal.Sample(random, 0.0, sigma);
-        RodTaper taper = RodTaper.FromSpec(Rod with { Links = 60 });
-        RodChain chain = RodChain.Build(taper, 60);
+        RodTaper taper = RodTaper.FromSpec(Rod with { Links = links });
+        RodChain chain = RodChain.Build(taper, links);
         double level = Off(errors.LevelRad), scale = 1.0 + Off(errors.WeightShare);
         RodShape Bent(double load) => RodStatics.Solve(chain, level, 0.0, -load * scale, RodPower.GravityMS2);
         double zero = fromLevel ? 0.0 : Bent(0.0).TipYM;
@@ -45,7 +46,7 @@ internal sealed record MadeUpRod(RodSpec Rod, double MassKg, double HandleShare 
                 Read(ReadingKind.Angle) ? -shape.AngleRad[^1] + Off(errors.AngleRad) : null);
         })];
         const double tip = 0.05;
-        RodModeSet swings = RodModes.Compute(RodChain.Build(taper, 60, tip), 0.0);
+        RodModeSet swings = RodModes.Compute(RodChain.Build(taper, links, tip), 0.0);
         return new(
             Rod.LengthM, Rod.GripM, [.. rows], fromLevel,
             Read(ReadingKind.Mass) ? MassKg + Off(errors.MassKg) : null,
