@@ -19,6 +19,9 @@ public enum UnitFamily
 /// <summary>Finds the units of a file by what stands in it.</summary>
 internal static class FamilyOfFile
 {
+    private static readonly KeySpec[] AlwaysMetric =
+        [LineKeys.Set.Diameter, LeaderKeys.Set.Diameter, ReelKeys.SpoolDiameter, SpoolKeys.SpoolWidth, LureKeys.TieX, LureKeys.TieZ];
+
     /// <summary>The units of the file itself; where it holds none, those of the files that it builds on.</summary>
     /// <param name="entries">Values of the files, without overrides.</param>
     public static UnitFamily Of(IReadOnlyList<Entry?> entries)
@@ -42,11 +45,11 @@ internal static class FamilyOfFile
         return trade == metric ? UnitFamily.Mixed : trade ? UnitFamily.Trade : UnitFamily.Metric;
     }
 
-    // Everybody writes the diameter of a line in mm. Items of lists (places of hooks and weights on a drawing in mm) have no value of their own.
+    // Everybody writes the diameter of a line or a spool in mm, and the places on a lure as on a drawing. Items of lists (places of hooks and weights on a drawing in mm) have no value of their own.
     private static bool Counts(Entry entry)
     {
         (bool trade, bool metric) = Side(entry.Value.Unit);
-        return (trade || metric) && entry.Key != LineKeys.Set.Diameter && entry.Key != LeaderKeys.Set.Diameter;
+        return (trade || metric) && Array.IndexOf(AlwaysMetric, entry.Key) < 0;
     }
 
     private static (bool Trade, bool Metric) Side(string unit) => unit.Replace("/turn", "", StringComparison.Ordinal) switch

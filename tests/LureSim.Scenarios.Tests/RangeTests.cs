@@ -56,7 +56,7 @@ public sealed class RangeTests : IDisposable
     [InlineData("\"rod.grip\" = \"10 in to 11 in\"", "s.toml(14,14): rod.grip: the range 10 to 11 in leaves out its own value, 12 in")]
     [InlineData("\"rod.bend_load\" = \"6 N to 4 N\"", "s.toml(14,19): ranges.rod.bend_load: \"6 N to 4 N\" is no range; two values are due, the lower first, for example \"4.1 N to 4.6 N\"")]
     [InlineData("\"rod.bend_load\" = 3", "s.toml(14,19): ranges.rod.bend_load: a bare number; two values are due, the lower first, for example \"4.1 N to 4.6 N\"")]
-    [InlineData("\"rod.bnd_load\" = \"4 N to 5 N\"", "s.toml(14,1): ranges.rod.bnd_load: a range of what? A key in quotes is due, for example \"rod.mass\"; did you mean rod.bend_load")]
+    [InlineData("\"rod.bnd_load\" = \"4 N to 5 N\"", "s.toml(14,1): ranges.rod.bnd_load: a range of what? A key in quotes is due, for example \"rod.mass\"; did you mean rod.bend_load?")]
     [InlineData("\"rod.action\" = \"slow to fast\"", "s.toml(14,16): ranges.rod.action: it is no quantity, so it has no range")]
     public void Bad_ranges_are_told_in_one_line(string line, string fault) =>
         Assert.Equal(fault, Assert.Single(Texts.Errors($"{Texts.With("[line]", "grip = \"12 in\"\n[line]").TrimEnd()}\n[ranges]\n{line}")));

@@ -27,7 +27,7 @@ public sealed class UnitFamilyTests
     // Times, angles, rhythms and the diameter of a line are written alike everywhere.
     [Fact]
     public void What_everybody_writes_alike_decides_nothing() =>
-        Assert.Equal(UnitFamily.Trade, Of($"{Trade}hooks = [{{ size = \"no. 4\", x = \"20 mm\" }}]\n[retrieve]\ncadence = \"2 /s\"\nduration = \"10 s\"\n[leader]\nmaterial = \"nylon\"\nlength = \"15 in\"\ndiameter = \"0.4 mm\"\n"));
+        Assert.Equal(UnitFamily.Trade, Of($"{Trade}tie = {{ x = \"50 mm\", z = \"0 mm\" }}\nhooks = [{{ size = \"no. 4\", x = \"20 mm\" }}]\n[reel]\nspool_diameter = \"34 mm\"\n[retrieve]\ncadence = \"2 /s\"\nduration = \"10 s\"\n[leader]\nmaterial = \"nylon\"\nlength = \"15 in\"\ndiameter = \"0.4 mm\"\n"));
 
     [Fact]
     public void Overrides_do_not_change_what_the_file_is_written_in() =>

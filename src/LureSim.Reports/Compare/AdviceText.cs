@@ -8,7 +8,7 @@ namespace LureSim.Reports.Compare;
 public static class AdviceText
 {
     // More rows than these in a sentence are no sentence.
-    private const int MostRows = 4;
+    private const int MostRows = 3;
 
     /// <summary>Three sentences, a fourth where a bend test would help.</summary>
     /// <param name="result">Set-ups compared.</param>
@@ -63,8 +63,7 @@ public static class AdviceText
         {
             AdviceKind.Nothing => $"{take} the cheaper one: {Equal(result, advice, numbers)}{(Lighter(result) ? $"; at the same price {The(result, advice.Leader)}, the lighter to swing" : "")}.",
             AdviceKind.Clear when advice.Takes[0].For.Count == 0 => $"{take} {The(result, advice.Leader)}.",
-            AdviceKind.Clear => $"{take} {The(result, advice.Leader)} for {CompareWords.And([.. Families(advice.Takes[0].For).Take(MostRows).Select(d => Won(result, d, numbers))])}.",
-            _ => $"{string.Join("; ", advice.Takes.Select((t, i) => $"{(i == 0 ? take : "take")} {The(result, t.SetUp)} for {CompareWords.And([.. Families(t.For).Take(2).Select(d => Won(result, d, numbers))])}"))}.",
+            _ => $"{take} {The(result, advice.Leader)} for {CompareWords.And([.. Families(advice.Takes[0].For).Take(MostRows).Select(d => Won(result, d, numbers))])}.",
         };
     }
 
@@ -75,14 +74,19 @@ public static class AdviceText
     private static string GivesUp(CompareResult result, Advice advice, CompareNumbers numbers) =>
         advice.Kind == AdviceKind.Nothing ? "You give up nothing that you will miss."
         : advice.GivenUp.Count == 0 ? $"With {The(result, advice.Leader)} you give up nothing that you will notice."
-        : $"With {The(result, advice.Leader)} you give up {CompareWords.And([.. Families(advice.GivenUp).Take(MostRows).Select(d => Lost(result, d, numbers))])}.";
+        : $"You pay for it with {string.Join("; ", Families(advice.GivenUp).Take(MostRows).GroupBy(d => d.Winner).Select(g => $"{CompareWords.And([.. g.Select(d => Lost(d, numbers))])} than with {The(result, g.Key)}"))}"
+            + $"{string.Concat(advice.Takes.Skip(1).Select(t => $"; take {The(result, t.SetUp)} if you care more for {CompareWords.And([.. Families(t.For).Take(MostRows).Select(d => Words(d).For)])}"))}.";
 
     private static string Unnoticed(Advice advice)
     {
         string[] not = Nouns(advice.Unnoticed), open = Nouns(advice.Unknown);
-        string told = not.Length == 0 ? "There is nothing here that you will surely not notice" : $"You will not notice {CompareWords.And(not)}";
-        return open.Length == 0 ? told + "." : $"{told}; what happens to {CompareWords.And(open)} cannot be told.";
+        string told = not.Length == 0 ? "There is nothing here that you will surely not notice" : $"You will not notice {Few(not)}";
+        return open.Length == 0 ? told + "." : $"{told}; what happens to {Few(open)} cannot be told.";
     }
+
+    private static string Few(string[] nouns) => nouns.Length <= MostRows + 1
+        ? CompareWords.And(nouns)
+        : $"{string.Join(", ", nouns.Take(MostRows))} and {nouns.Length - MostRows} things more";
 
     // Rows that say the same thing come once, where all of them are there.
     private static string[] Nouns(IReadOnlyList<CompareMeasure> rows) =>
@@ -98,11 +102,15 @@ public static class AdviceText
         return $"{Words(d).For} ({numbers.Number(d.Measure, own)} against {numbers.Value(d.Measure, other)} with {The(result, rest)})";
     }
 
-    private static string Lost(CompareResult result, Difference d, CompareNumbers numbers)
+    // "58 % more swing weight"; of a number that has no such share, or is a rhythm, the value.
+    private static string Lost(Difference d, CompareNumbers numbers)
     {
         (double best, double own) = d.Winner == d.A ? (d.AValue, d.BValue) : (d.BValue, d.AValue);
         double change = 100.0 * Math.Abs(own - best) / Math.Abs(best);
-        return $"{Words(d).For} ({Words(d).Row} {(change < 1000.0 ? $"{Trade.Fixed(change, 0)} % {(own > best ? "more" : "less")}" : numbers.Value(d.Measure, own))} than with {The(result, d.Winner)})";
+        string more = own > best ? "more" : "less", noun = Words(d).Noun;
+        return change < 1000.0 && Words(d).Quantity is not null
+            ? $"{Trade.Fixed(change, 0)} % {more} {noun[(noun.IndexOf(' ', StringComparison.Ordinal) + 1)..]}"
+            : $"{numbers.Value(d.Measure, Math.Abs(own - best))} {more} for {noun}";
     }
 
     private static bool Lighter(CompareResult result) =>

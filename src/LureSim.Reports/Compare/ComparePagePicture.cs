@@ -21,11 +21,11 @@ internal sealed class ComparePagePicture
         (_result, _numbers, _rows) = (result, numbers, Math.Min(result.SetUps.Count, ComparePage.MostRows));
         _columns =
         [
-            new("Rod tip\nover the water", 0.22, [RodMeasures.Clearance, RodMeasures.LowClearance], DrawRod),
+            new("Rod tip\nover the water", 0.21, [RodMeasures.Clearance, RodMeasures.LowClearance], DrawRod),
             new("How far\nyou cast", 0.20, [CastMeasures.Distance], DrawDistance),
-            new("Twitches a second\nthat walk", 0.19, [RetrieveMeasures.Slowest, RetrieveMeasures.Fastest, RetrieveMeasures.KeptUp], DrawRhythms),
+            new("Twitches/s\nthat walk", 0.19, [RetrieveMeasures.Slowest, RetrieveMeasures.Fastest, RetrieveMeasures.KeptUp], DrawRhythms),
             new("How wide\nit walks", 0.12, [RetrieveMeasures.Width], DrawWidth),
-            new("How heavy\nit swings", 0.12, [RodMeasures.SwingWeight, RodMeasures.TipHeaviness], DrawSwing),
+            new("How heavy\nit swings", 0.13, [RodMeasures.SwingWeight, RodMeasures.TipHeaviness], DrawSwing),
             new("Turns of\nthe handle", 0.15, [RetrieveMeasures.Turns, RetrieveMeasures.TakeUp, RetrieveMeasures.SlackBudget], DrawHandle),
         ];
     }
@@ -78,7 +78,7 @@ internal sealed class ComparePagePicture
         Setup[] all = [.. _result.SetUps.Take(_rows).Select(s => s.SetUp.Here.Setup!)];
         Setup own = all[setUp];
         double far = all.Max(s => s.Rod.FreeLengthM * Math.Cos(s.Angler.RodElevationRad)), high = all.Max(s => s.Angler.HandHeightM + Math.Max(0.0, s.Rod.FreeLengthM * Math.Sin(s.Angler.RodElevationRad)));
-        double scale = Math.Min((cell.Width - 110) / far, (cell.Height - 22) / high), water = cell.Bottom - 8, foot = cell.Left + 14;
+        double scale = Math.Min((cell.Width - 124) / far, (cell.Height - 22) / high), water = cell.Bottom - 8, foot = cell.Left + 14;
         brush.Box(cell.Left, water, cell.Width, 8, ChartStyle.Sky);
         double hand = water - (scale * own.Angler.HandHeightM), rest = _result.Column(RodMeasures.Clearance, setUp).AsItStands.Value;
         double length = scale * own.Rod.FreeLengthM, tipX = foot + (length * Math.Cos(own.Angler.RodElevationRad)), straight = length * Math.Sin(own.Angler.RodElevationRad);

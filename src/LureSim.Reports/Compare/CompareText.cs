@@ -54,7 +54,7 @@ public static class CompareText
         // Names of many set-ups would not fit; numbers do.
         bool fits = result.SetUps.Sum(s => s.Label.Length + 2) <= 46;
         string names = fits ? "" : string.Join("\n", result.SetUps.Select((s, i) => $"  ({i + 1}) {s.Label}")) + "\n\n";
-        return names + ColumnTable.Text(["", .. result.SetUps.Select((s, i) => fits ? s.Label : $"({i + 1})"), ""], rows);
+        return names + ColumnTable.Text(["", .. result.SetUps.Select((s, i) => fits ? s.Label : $"({i + 1})"), "the largest difference"], rows);
     }
 
     private static string Most(CompareResult result, CompareMeasure measure) => CompareWords.Verdict(CompareWords.Strongest(result.Differences.Where(d => d.Measure == measure)));

@@ -13,13 +13,13 @@ namespace LureSim.Reports.Compare;
 /// <param name="Own">That unit.</param>
 internal sealed record MeasureWords(CompareMeasure Measure, string Row, string Family, string Noun, string For, ShownQuantity? Quantity, ShownUnit? Own = null)
 {
-    private static readonly ShownUnit SwingUnit = new("kg cm2", 1e-4, 0), RateUnit = new("/s", 1.0, 2);
+    private static readonly ShownUnit RateUnit = new("/s", 1.0, 2);
 
     /// <summary>Every measure; a test demands that none of <see cref="MeasureSets"/> is missing.</summary>
     public static IReadOnlyList<MeasureWords> All { get; } =
     [
         new(CastMeasures.Distance, "distance as you cast", "distance", "the distance", "distance", ShownQuantity.Distance),
-        new(RodMeasures.SwingWeight, "swing weight", "how the rod feels", "the swing weight", "a lighter swing", null, SwingUnit),
+        new(RodMeasures.SwingWeight, "swing weight", "how the rod feels", "the swing weight", "a lighter swing", ShownQuantity.Inertia),
         new(RodMeasures.TipHeaviness, "tip-heaviness", "how the rod feels", "the tip-heaviness", "a lighter tip", ShownQuantity.Torque),
         new(RodMeasures.Clearance, "tip over the water, at rest", "the height of the tip over the water", "the height of the tip at rest", "a tip that stays clear of the water", ShownQuantity.Size),
         new(RodMeasures.LowClearance, "the same, lowest of the stroke", "the height of the tip over the water", "the height of the tip in the stroke", "a tip that stays clear of the water", ShownQuantity.Size),

@@ -50,14 +50,14 @@ public class PhraseReaderTests
     [Theory]
     [InlineData("7 ft blue", "\"blue\" is not understood; say it like \"7 ft fast\"; luresim list rods shows the words")]
     [InlineData("7 ft medium-hevy", "\"medium-hevy\" is not understood; nearest: medium-heavy; say it like \"7 ft fast\"; luresim list rods shows the words")]
-    [InlineData("70 ft fast", "rod length: \"70 ft\" is out of range; allowed: 3.94 to 14.7 ft; did you mean \"7 ft\"?")]
+    [InlineData("70 ft fast", "rod length: \"70 ft\" is out of range; allowed: 3.94 to 14.7 ft; did you mean \"70 in\"?")]
     [InlineData("8 lb fast", "\"8 lb\": the line weight printed on a rod does not tell how it bends; a weight that you hung on the tip yourself goes into rod.bend_load; say it like \"7 ft fast\"; luresim list rods shows the words")]
     public void What_is_not_understood_is_said_in_one_line(string text, string fault) => Assert.Equal(fault, Rod.Read(text).Fault);
 
     [Fact]
     public void Twice_the_same_and_endless_words_are_refused()
     {
-        Assert.Contains("is one rod length too many", Rod.Read("7 ft 8 ft").Fault, StringComparison.Ordinal);
+        Assert.Contains("is one rod length too many", Rod.Read("7 ft 2.4 m").Fault, StringComparison.Ordinal);
         Assert.Equal("more than 16 words", Rod.Read(string.Join(' ', Enumerable.Repeat("fast", 5000))).Fault);
         Assert.True(Rod.Read("  ").IsEmpty);
     }

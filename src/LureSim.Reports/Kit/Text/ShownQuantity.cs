@@ -36,6 +36,9 @@ public enum ShownQuantity
     /// <summary>A pull per length, SI N/m: oz/in; g/cm.</summary>
     Stiffness,
 
+    /// <summary>What it takes to turn something, SI kg m2: oz in2; kg cm2.</summary>
+    Inertia,
+
     /// <summary>A number per length, SI 1/m: 1/ft; 1/m.</summary>
     PerDistance,
 }
