@@ -44,7 +44,9 @@ internal sealed class TowTest
     private TowRow Run()
     {
         double tie = _swim.Pose.Tie.Z, height = Math.Max(_task.HandHeightM, tie);
-        double ahead = Math.Sqrt((_task.TowLineM * _task.TowLineM) - ((height - tie) * (height - tie)));
+
+        // A nose that lies deeper than the line allows starts right under the hand, with the line a little stretched.
+        double ahead = Math.Sqrt(Math.Max(0.0, (_task.TowLineM * _task.TowLineM) - ((height - tie) * (height - tie))));
         double ramp = Math.Min(RampS, _task.TowDistanceM / _speed), seconds = (_task.TowDistanceM / _speed) + (0.5 * ramp);
         int steps = (int)Math.Ceiling(seconds / _dt), from = steps - (int)(PoolTask.CountedShare * _task.TowDistanceM / _speed / _dt);
         int middle = (from + steps) / 2;

@@ -131,7 +131,7 @@ internal sealed class ComparePagePicture
         brush.Box(At(from), y, At(to) - At(from), thick, ChartStyle.Orange);
         brush.Box(At(from), y, At(double.IsFinite(kept) ? kept : from) - At(from), thick, ChartStyle.Green);
         string words = $"{Trade.Fixed(from, 1)} to {Trade.Fixed(to, 1)}";
-        brush.Words(cell.Left, y - 18, double.IsFinite(kept) && kept < to - 0.05 ? $"{words}, wrist to {Trade.Fixed(kept, 1)}" : words, cell.Width, HorizontalAlignment.Left);
+        brush.Words(cell.Left, y - 18, double.IsFinite(kept) && kept < to - 0.05 ? $"{words}, wrist {Trade.Fixed(kept, 1)}" : words, cell.Width, HorizontalAlignment.Left);
     }
 
     private void DrawWidth(PageBrush brush, int setUp, OxyRect cell)

@@ -1,5 +1,6 @@
 using LureSim.Reports.Kit.Json;
 using LureSim.Scenarios.Effective;
+using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Starting;
 using LureSim.Studies.Start;
 
@@ -27,7 +28,7 @@ public static class StartJson
             json.WriteStartArray("guessed");
             foreach (StartGuess guess in start.Plan.Guesses)
             {
-                GuessedKey? range = ranges.FirstOrDefault(g => g.Key.Path == guess.Key);
+                GuessedKey? range = ranges.FirstOrDefault(g => g.Key.Path == guess.Key || g.Key == ScenarioSchema.Find(guess.Key)?.Gives);
                 json.WriteStartObject();
                 json.WriteString("key", guess.Key);
                 json.WriteString("value", guess.Value);

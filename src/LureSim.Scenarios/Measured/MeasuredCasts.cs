@@ -75,6 +75,7 @@ public static class MeasuredCasts
     {
         var casts = new List<MeasuredCastText>();
         string[]? header = null;
+        char mark = CsvCells.MarkOf(lines);
         for (int i = 0; i < lines.Length; i++)
         {
             if (lines[i].Trim() is not { Length: > 0 } line || line[0] == '#')
@@ -82,7 +83,7 @@ public static class MeasuredCasts
                 continue;
             }
 
-            string[] cells = [.. line.Split(',').Select(c => c.Trim())];
+            string[] cells = CsvCells.Split(line, mark);
             if (header is null)
             {
                 header = cells;

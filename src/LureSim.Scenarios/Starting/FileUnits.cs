@@ -25,16 +25,8 @@ internal sealed record FileUnits(bool IsMetric)
 
     /// <summary>The units of most of the texts; feet and ounces where it is even.</summary>
     /// <param name="typed">Keys with what was typed.</param>
-    public static FileUnits Of(IEnumerable<(KeySpec Key, string Text)> typed)
-    {
-        int metric = 0;
-        foreach ((KeySpec key, string text) in typed)
-        {
-            metric += !Units.ContainsKey(key) ? 0 : IsPowerOfTen(key, text) ? 1 : -1;
-        }
-
-        return new(metric > 0);
-    }
+    public static FileUnits Of(IEnumerable<(KeySpec Key, string Text)> typed) =>
+        new(typed.Where(t => Units.ContainsKey(t.Key)).Sum(t => FamilyOf(t.Key, t.Text) switch { UnitFamily.Metric => 1, UnitFamily.Trade => -1, _ => 0 }) > 0);
 
     /// <summary>A value as a file holds it.</summary>
     public string Text(KeySpec key, double si)
@@ -45,18 +37,7 @@ internal sealed record FileUnits(bool IsMetric)
 
     /// <summary>A text of a part, in the units of the file.</summary>
     public string Convert(KeySpec key, string text) =>
-        !Units.ContainsKey(key) || IsPowerOfTen(key, text) == IsMetric ? text : Text(key, ValueReader.ReadText(key, text).Si);
+        !Units.ContainsKey(key) || FamilyOf(key, text) == (IsMetric ? UnitFamily.Metric : UnitFamily.Trade) ? text : Text(key, ValueReader.ReadText(key, text).Si);
 
-    // Metres, centimetres and grams differ from SI by a power of ten, however they are spelled; feet and ounces never do.
-    private static bool IsPowerOfTen(KeySpec key, string text)
-    {
-        double si = ValueReader.ReadText(key, text).Si;
-        if (NumberReader.Take(text.Trim(), out double number, out _) is not null || number <= 0.0 || !(si > 0.0))
-        {
-            return false;
-        }
-
-        double power = Math.Log10(si / number);
-        return Math.Abs(power - Math.Round(power)) < 1e-9;
-    }
+    private static UnitFamily FamilyOf(KeySpec key, string text) => FamilyOfFile.Of([ValueReader.ReadText(key, text).Unit]);
 }

@@ -76,7 +76,7 @@ public sealed class MistakenLineTests : IDisposable
     {
         Session session = Session.Run();
         Assert.Equal((ExitCode.BadInput, ""), (session.Exit, session.Out));
-        Assert.Contains("  luresim cast ", session.Error, StringComparison.Ordinal);
+        Assert.Contains("  luresim start ", session.Error, StringComparison.Ordinal);
         Assert.All(Capabilities.All, c => Assert.Contains($"\n  {c.Create(new Terminal(TextWriter.Null, TextWriter.Null, false), default).Name} ", session.Error, StringComparison.Ordinal));
         Assert.InRange(session.Error.Split('\n').Length, 8, 30);
     }

@@ -109,7 +109,7 @@ public sealed class StartCommandTests : IDisposable
         JsonElement json = JsonDocument.Parse(Session.Run("start", "slanted", "--mass", "3/4 oz", "--out", Own, "--json").Out).RootElement;
         Assert.Equal(25.0, json.GetProperty("trim_deg").GetDouble(), 1.0);
         Assert.Equal(("slanted", "lures/slanted.toml"), (json.GetProperty("kind").GetString(), json.GetProperty("scaled_from").GetString()));
-        JsonElement power = json.GetProperty("guessed").EnumerateArray().First(g => g.GetProperty("key").GetString() == "rod.bend_load");
+        JsonElement power = json.GetProperty("guessed").EnumerateArray().First(g => g.GetProperty("key").GetString() == "rod.power");
         Assert.Equal((3.75, 5.5), (power.GetProperty("low_si").GetDouble(), power.GetProperty("high_si").GetDouble()));
         Assert.Equal(3, json.GetProperty("next").GetArrayLength());
     }

@@ -164,6 +164,14 @@ public sealed class PoolRunTests
         Assert.Equal(fine.Heave.PeriodS!.Value, once.Heave.PeriodS!.Value, 1e-3);
     }
 
+    // A tie under water lies farther below the hand than the surface does.
+    [Fact]
+    public void A_hand_right_over_a_sunk_nose_tows_too()
+    {
+        LureSpec lure = Walker() with { TieZM = -0.008 };
+        Assert.All(Run(lure, Task with { TowLineM = 0.3, HandHeightM = Math.BitDecrement(0.3) }).Tow, row => Assert.True(double.IsFinite(row.PullN) && double.IsFinite(row.SheerDeg)));
+    }
+
     [Fact]
     public void What_cannot_be_done_is_refused()
     {
