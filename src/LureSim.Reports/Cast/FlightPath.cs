@@ -43,7 +43,8 @@ public static class FlightPath
         panels.Header(0, room => new ScaleHeader(
         [
             new("lure", Looks.Lure), new("line at four moments", Looks.Line.Solid), new("rod", Looks.Rod.Solid), new("8 of 10 casts", Looks.Casts, Swatch.Box),
-        ]) { Room = room });
+        ])
+        { Room = room });
         return new Chart("cast_path", model, Height: Height);
     }
 

@@ -10,7 +10,11 @@ public sealed class StartCommandTests : IDisposable
 {
     private static readonly Dictionary<string, string> OptionOf = new()
     {
-        ["rods"] = "--rod", ["lines"] = "--line", ["leaders"] = "--leader", ["reels"] = "--reel", ["hands"] = "--height",
+        ["rods"] = "--rod",
+        ["lines"] = "--line",
+        ["leaders"] = "--leader",
+        ["reels"] = "--reel",
+        ["hands"] = "--height",
     };
 
     private readonly string _folder = Directory.CreateTempSubdirectory("start").FullName;

@@ -8,10 +8,18 @@ internal static class KeyUnit
     // A force in these units is the weight of the mass, so that the same numbers hold.
     private static readonly Dictionary<string, (ShownQuantity Quantity, double Si)> Known = new()
     {
-        ["mm"] = (ShownQuantity.Size, 1e-3), ["cm"] = (ShownQuantity.Size, 1e-2), ["in"] = (ShownQuantity.Size, UnitTable.InchM),
-        ["m"] = (ShownQuantity.Distance, 1.0), ["ft"] = (ShownQuantity.Distance, UnitTable.FootM),
-        ["g"] = (ShownQuantity.Mass, 1e-3), ["oz"] = (ShownQuantity.Mass, UnitTable.PoundKg / 16.0), ["lb"] = (ShownQuantity.Mass, UnitTable.PoundKg), ["kg"] = (ShownQuantity.Mass, 1.0),
-        ["N"] = (ShownQuantity.Pull, 1.0), ["m/s"] = (ShownQuantity.Speed, 1.0), ["ft/s"] = (ShownQuantity.Speed, UnitTable.FootM),
+        ["mm"] = (ShownQuantity.Size, 1e-3),
+        ["cm"] = (ShownQuantity.Size, 1e-2),
+        ["in"] = (ShownQuantity.Size, UnitTable.InchM),
+        ["m"] = (ShownQuantity.Distance, 1.0),
+        ["ft"] = (ShownQuantity.Distance, UnitTable.FootM),
+        ["g"] = (ShownQuantity.Mass, 1e-3),
+        ["oz"] = (ShownQuantity.Mass, UnitTable.PoundKg / 16.0),
+        ["lb"] = (ShownQuantity.Mass, UnitTable.PoundKg),
+        ["kg"] = (ShownQuantity.Mass, 1.0),
+        ["N"] = (ShownQuantity.Pull, 1.0),
+        ["m/s"] = (ShownQuantity.Speed, 1.0),
+        ["ft/s"] = (ShownQuantity.Speed, UnitTable.FootM),
     };
 
     /// <summary>A number with its unit; in the key's own unit where people share it ("/s", "deg") or have no other word.</summary>
