@@ -29,7 +29,7 @@ public static class DoubtChart
 
         Band band = report[figure.Key];
         HeadlineFigure told = GuessBars.In(figure, shown ?? Shown.Both, [band.Given, band.P10, band.P90]);
-        GuessBar[] bars = [.. moving.Where(r => !r.IsNoise).Select(r => Row(r, guesses[r.Index].Label))];
+        GuessBar[] bars = [.. moving.Where(r => !r.IsNoise).Select(r => Row(r, GuessWords.Of(guesses[r.Index], shown ?? Shown.Both)))];
         (PlotModel model, int height) = GuessBars.Build(
             told, Subtitle(report, told), $"Shift of the {told.Words}, all else as it stands", bars, moving.Length - bars.Length,
             $"under {Trade.Digits(told.Scale * moving[0].Noise)} {told.Unit}",

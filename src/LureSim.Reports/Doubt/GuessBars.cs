@@ -50,7 +50,7 @@ internal static class GuessBars
             return $"No guess moves the {figure.Words} by more than chance does";
         }
 
-        string name = ChartStyle.Name(Trade.Capital(told[0].Name));
+        string name = Trade.Capital(told[0].Name);
         string Show(double value) => $"{Trade.Digits(figure.Scale * value)}";
         if (double.IsFinite(told[0].Together))
         {
