@@ -69,7 +69,9 @@ internal static partial class CommandHints
     public static IEnumerable<string> Faults(ParseResult parsed)
     {
         Command command = parsed.CommandResult.Command;
-        string[] lost = [.. parsed.UnmatchedTokens];
+        // A slip in an option that stood before the file was taken for the file.
+        string[] slips = [.. parsed.Tokens.Where(t => t.Type == TokenType.Argument && t.Value.StartsWith("--", StringComparison.Ordinal)).Select(t => t.Value), .. parsed.UnmatchedTokens];
+        string[] lost = parsed.UnmatchedTokens.Count == 0 ? [] : slips;
         if (lost.Length > 0)
         {
             yield return Lost(command, lost, parsed);

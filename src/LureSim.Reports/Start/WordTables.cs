@@ -56,11 +56,12 @@ internal static class WordTables
 
     private static ListCell Plain(double value) => new(Trade.Digits(value), value);
 
-    private static ListCell Ounces(double n) => new(Weight(n, "oz"), n);
+    private static ListCell Ounces(double n) => new(Weight(n, UnitChoice.Trade), n);
 
-    private static ListCell Grams(double n) => new(Weight(n, "g"), n / 9.80665);
+    private static ListCell Grams(double n) => new(Weight(n, UnitChoice.Metric), n / 9.80665);
 
-    private static string Weight(double n, string unit) => Quantity.Show(n, QuantityKind.Force, unit, 2).Split(' ')[0];
+    // In the smallest unit of the family, which a column can hold throughout.
+    private static string Weight(double n, UnitChoice family) => new Shown(family).Unit(ShownQuantity.Pull, 0.0).Digits(n);
 
     private static string Temperature(double celsius) => Quantity.Show(celsius, QuantityKind.Temperature, "C");
 }

@@ -63,7 +63,17 @@ internal static partial class TomlFaults
             : bare[0] is '\u201C' or '\u201D' or '\u201E' or '\u2018' or '\u00AB' ? "the quotes must be straight"
             : InQuotes;
         bool broken = !whole.Success || rest.Length == 0 || (rest.AsSpan().ContainsAny('"', '\'') && !Second().IsMatch(rest));
-        return broken ? $"{why}; {Write(key, ScenarioSchema.Find(path), bare)}" : $"{why}; write {key} = {whole.Value}";
+        (string name, KeySpec? meant) = Meant(path, key);
+        return broken ? $"{why}; {Write(name, meant, bare)}" : $"{why}; write {name} = {whole.Value}";
+    }
+
+    // The key as it is written, or the one of the same table that was meant.
+    private static (string Name, KeySpec? Key) Meant(string path, string key)
+    {
+        int last = key.LastIndexOf('.') + 1, table = path.LastIndexOf('.') + 1;
+        return ScenarioSchema.Find(path) is null && KeyHint.Meant(path) is string meant && meant.LastIndexOf('.') + 1 == table && meant.AsSpan(0, table).SequenceEqual(path.AsSpan(0, table))
+            ? (key[..last] + meant[table..], ScenarioSchema.Find(meant))
+            : (key, ScenarioSchema.Find(path));
     }
 
     /// <summary>Message for a list, or null where it can be read.</summary>
