@@ -37,10 +37,11 @@ internal static class AcrossWords
             last - first < SameEdge && walk.Length > 1
                 ? $"{Count(walk.Length, result.Cases.Count)} walk from about {CadenceStory.Rate(first)} twitches a second on"
                 : $"{ChartStyle.Name(walk[0].Label)} walks from {CadenceStory.Rate(first)} twitches a second on",
-            .. last - first < SameEdge ? [] : new[] { $"{ChartStyle.Name(walk[^1].Label)} only from {CadenceStory.Rate(last)}" },
-            .. none.Length > 0 ? new[] { none } : [],
+            .. none.Length > 0 ? new[] { none } : last - first < SameEdge ? [] : new[] { $"{ChartStyle.Name(walk[^1].Label)} only from {CadenceStory.Rate(last)}" },
         ];
-        return string.Join(", ", parts);
+
+        // Names hold commas; a third name would fill the picture.
+        return Trade.Capital(string.Join("; ", parts));
     }
 
     /// <summary>Which set-up glides widest at its best rhythm, and which least.</summary>

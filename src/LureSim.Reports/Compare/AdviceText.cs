@@ -120,7 +120,8 @@ public static class AdviceText
 
     private static MeasureWords Words(Difference d) => MeasureWords.Of(d.Measure);
 
-    private static string The(CompareResult result, int setUp) => $"the {Label(result, setUp)}";
+    // "the 7 ft 4 in", but "rod power heavy".
+    private static string The(CompareResult result, int setUp) => char.IsAsciiDigit(Label(result, setUp)[0]) ? $"the {Label(result, setUp)}" : Label(result, setUp);
 
     private static string Label(CompareResult result, int setUp) => result.SetUps[setUp].Label;
 }

@@ -68,7 +68,7 @@ public static class ChartStyle
     /// <summary>Height of a picture, px: 16 to 10.</summary>
     public const int Height = 1000;
 
-    private const int TitleMargin = 80, TitleLines = 2, NameInTitle = 520;
+    private const int TitleMargin = 80, TitleLines = 2, NameInTitle = 680;
 
     /// <summary>Size of the title, px.</summary>
     public const double TitleSize = 38;
