@@ -1,4 +1,5 @@
 using System.Globalization;
+using LureSim.Scenarios.Quantities;
 
 namespace LureSim.Scenarios;
 
@@ -35,8 +36,8 @@ public sealed record ScenarioFault(string Place, string Key, string Message)
         }
     }
 
-    /// <summary>The line as printed.</summary>
-    public override string ToString() => Key.Length == 0 ? $"{Place}: {Message}" : $"{Place}: {Key}: {Message}";
+    /// <summary>The line as printed; what was typed may hold line feeds, which are told as such.</summary>
+    public override string ToString() => PlainText.Escape(Key.Length == 0 ? $"{Place}: {Message}" : $"{Place}: {Key}: {Message}");
 
     // A key may be as long as its file; no message of the program comes near.
     private static string Clipped(string line) => line.Length <= Longest ? line : $"{line[..(Longest / 2)]} ... {line[^(Longest / 4)..]}";

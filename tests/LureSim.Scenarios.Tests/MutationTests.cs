@@ -35,6 +35,7 @@ public class MutationTests
     [InlineData("title = \"\uD800\"")]
     [InlineData("title = '")]
     [InlineData("# \uDC00")]
+    [InlineData("[lure]\ndensity = \"1100 kg\\n/m3\"")]
     public void A_file_that_breaks_off_in_a_string(string text) => Assert.True(RunOrFaults(text));
 
     [Fact]

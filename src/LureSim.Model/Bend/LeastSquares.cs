@@ -19,7 +19,7 @@ internal sealed record Solution(double[] Z, Matrix<double> Slopes, Matrix<double
 internal sealed class LeastSquares(BendModel model, CancellationToken stop)
 {
     private const int MostSteps = 200;
-    private const double Small = 1e-4, StepTolerance = 1e-6, CostTolerance = 1e-9;
+    private const double Small = 1e-4, Tolerance = 1e-4, MostDamping = 1e10;
     private Neighbour[] _neighbours = [];
     private double[]? _about;
 
@@ -27,6 +27,8 @@ internal sealed class LeastSquares(BendModel model, CancellationToken stop)
     /// <param name="scale">Factor on the errors of what is read on the bent rod.</param>
     /// <param name="start">Where to begin.</param>
     /// <exception cref="ModelException">No rod fits.</exception>
+    /// <remarks>It ends where the whole step of Gauss and Newton would lower the sum by less than <see cref="Tolerance"/>: a hundredth of a standard
+    /// deviation from the least, or where no step however short lowers it. How small a damped step was says nothing of either.</remarks>
     public Solution Solve(double scale, double[] start)
     {
         double[] z = [.. start];
@@ -34,24 +36,25 @@ internal sealed class LeastSquares(BendModel model, CancellationToken stop)
         for (int step = 0; step < MostSteps; step++)
         {
             Matrix<double> slopes = Slopes(z, scale);
-            Vector<double> move = Move(z, slopes, Misses(z, scale), damping);
-            double[] trial = Held(z, move);
-            double next = Cost(trial, scale), way = trial.Zip(z, (a, b) => Math.Abs(a - b)).Max();
-            bool ends = way <= StepTolerance || damping > 1e12;
-            if (next <= cost)
+            (Matrix<double> normal, Vector<double> pull) = Held(z, slopes, Misses(z, scale));
+            double left = pull.DotProduct(normal.Cholesky().Solve(pull));
+            if (left <= Tolerance || (damping > MostDamping && double.IsFinite(cost)))
             {
-                ends |= cost - next <= CostTolerance * (1.0 + cost);
-                (z, cost, damping) = (trial, next, damping / 10.0);
-            }
-            else
-            {
-                damping = Math.Max(damping, 1e-6) * 10.0;
+                return new(z, slopes, Normal(slopes).Inverse());
             }
 
-            if (ends)
+            double next = double.PositiveInfinity;
+            for (; next > cost && damping <= MostDamping; damping = Math.Max(damping, 1e-6) * 10.0)
             {
-                slopes = Slopes(z, scale);
-                return new(z, slopes, Normal(slopes, 0.0).Inverse());
+                Matrix<double> damped = normal + Matrix<double>.Build.DiagonalOfDiagonalVector(damping * normal.Diagonal());
+                double[] trial = Within(z, damped.Cholesky().Solve(pull));
+                next = Cost(trial, scale);
+                if (next <= cost)
+                {
+                    (z, cost) = (trial, next);
+                    damping /= 100.0;
+                    break;
+                }
             }
         }
 
@@ -118,16 +121,16 @@ internal sealed class LeastSquares(BendModel model, CancellationToken stop)
         return new(i, model.At(low), model.At(high), high[i] - low[i]);
     }
 
-    private Vector<double> Move(double[] z, Matrix<double> slopes, Vector<double> misses, double damping)
+    // The normal equations; a number that is pushed against its end rests there.
+    private (Matrix<double> Normal, Vector<double> Pull) Held(double[] z, Matrix<double> slopes, Vector<double> misses)
     {
-        Matrix<double> normal = Normal(slopes, damping);
+        Matrix<double> normal = Normal(slopes);
         Vector<double> pull = slopes.TransposeThisAndMultiply(misses);
         for (int i = 0; i < BendModel.Count; i++)
         {
             pull[i] -= model[i].IsFree ? 0.0 : z[i];
         }
 
-        // A number that is pushed against its end rests there.
         for (int i = 0; i < BendModel.Count; i++)
         {
             if ((z[i] <= model[i].LeastZ && pull[i] < 0.0) || (z[i] >= model[i].MostZ && pull[i] > 0.0))
@@ -138,22 +141,21 @@ internal sealed class LeastSquares(BendModel model, CancellationToken stop)
             }
         }
 
-        return normal.Cholesky().Solve(pull);
+        return (normal, pull);
     }
 
-    private Matrix<double> Normal(Matrix<double> slopes, double damping)
+    private Matrix<double> Normal(Matrix<double> slopes)
     {
         Matrix<double> normal = slopes.TransposeThisAndMultiply(slopes);
         for (int i = 0; i < BendModel.Count; i++)
         {
             normal[i, i] += model[i].IsFree ? 0.0 : 1.0;
-            normal[i, i] *= 1.0 + damping;
         }
 
         return normal;
     }
 
-    private double[] Held(double[] z, Vector<double> move) =>
+    private double[] Within(double[] z, Vector<double> move) =>
         [.. z.Select((v, i) => Math.Clamp(v + move[i], model[i].LeastZ, model[i].MostZ))];
 
     // A trial rod without a shape is infinitely bad, not a failure.
