@@ -31,6 +31,10 @@ public sealed class CompareTextTests
         IReadOnlyList<string> three = AdviceText.Sentences(result, Advice.Of(result), Shown.Both);
         Assert.Equal(3, three.Count);
         Assert.Equal("Take the 7 ft 4 in for distance (27.4 against 21.9 m with the 6 ft 6 in)", three[0].Split(';')[0].Split(" and")[0]);
+        Assert.StartsWith("You pay for it with ", three[1], StringComparison.Ordinal);
+        Assert.Contains(" % more swing weight", three[1], StringComparison.Ordinal);
+        Assert.Contains("; take the 6 ft 6 in if you care more for a lighter swing", three[1], StringComparison.Ordinal);
+        Assert.StartsWith("You will not notice ", three[2], StringComparison.Ordinal);
         Assert.All(three, s => Assert.EndsWith(".", s, StringComparison.Ordinal));
     }
 
