@@ -70,11 +70,10 @@ internal static partial class CommandHints
     {
         Command command = parsed.CommandResult.Command;
         // A slip in an option that stood before the file was taken for the file.
-        string[] slips = [.. parsed.Tokens.Where(t => t.Type == TokenType.Argument && t.Value.StartsWith("--", StringComparison.Ordinal)).Select(t => t.Value), .. parsed.UnmatchedTokens];
-        string[] lost = parsed.UnmatchedTokens.Count == 0 ? [] : slips;
-        if (lost.Length > 0)
+        IEnumerable<string> slips = parsed.Tokens.Where(t => t.Type == TokenType.Argument && t.Value.StartsWith("--", StringComparison.Ordinal)).Select(t => t.Value);
+        if (parsed.UnmatchedTokens.Count > 0)
         {
-            yield return Lost(command, lost, parsed);
+            yield return Lost(command, slips.Concat(parsed.UnmatchedTokens).First(), parsed);
             yield break;
         }
 
@@ -84,9 +83,8 @@ internal static partial class CommandHints
         }
     }
 
-    private static string Lost(Command command, string[] lost, ParseResult parsed)
+    private static string Lost(Command command, string first, ParseResult parsed)
     {
-        string first = lost[0];
         if (first.StartsWith('-') && first.Length > 1)
         {
             string name = first.Split('=')[0], dashed = "--" + name.TrimStart('-').ToLowerInvariant();

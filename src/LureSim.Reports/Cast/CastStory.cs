@@ -42,7 +42,7 @@ internal static class CastStory
         string style = hands.Style switch { CastingStyle.WristFlick => "flicked from the wrist", CastingStyle.OneHanded => "cast with one hand", _ => "cast with both hands" };
         string skill = hands.Skill switch { CastingSkill.Beginner => "a beginner", CastingSkill.Expert => "an expert", _ => "practised hands" };
         string effort = hands.Effort is >= EverydayLow and <= EverydayHigh ? "an everyday " : "";
-        return $"{char.ToUpperInvariant(style[0])}{style[1..]} at {effort}{Trade.Fixed(100.0 * hands.Effort, 0)} % of full effort by {skill}";
+        return $"{Trade.Capital(style)} at {effort}{Trade.Fixed(100.0 * hands.Effort, 0)} % of full effort by {skill}";
     }
 
     private static string Flight(CastResult c, Shown shown)

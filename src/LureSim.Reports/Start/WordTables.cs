@@ -9,6 +9,9 @@ namespace LureSim.Reports.Start;
 /// <summary>Words of keys as tables, with what each stands for and the range of the guess; words and numbers come from the keys and the model.</summary>
 internal static class WordTables
 {
+    // The smallest unit of each family, which a column can hold throughout.
+    private static readonly ShownUnit Ounce = new Shown(UnitChoice.Trade).Unit(ShownQuantity.Pull, 0.0), Gram = new Shown(UnitChoice.Metric).Unit(ShownQuantity.Pull, 0.0);
+
     private static readonly ListColumn Word = new("word", "name");
 
     /// <summary>Power classes of rods.</summary>
@@ -56,12 +59,9 @@ internal static class WordTables
 
     private static ListCell Plain(double value) => new(Trade.Digits(value), value);
 
-    private static ListCell Ounces(double n) => new(Weight(n, UnitChoice.Trade), n);
+    private static ListCell Ounces(double n) => new(Ounce.Digits(n), n);
 
-    private static ListCell Grams(double n) => new(Weight(n, UnitChoice.Metric), n / 9.80665);
-
-    // In the smallest unit of the family, which a column can hold throughout.
-    private static string Weight(double n, UnitChoice family) => new Shown(family).Unit(ShownQuantity.Pull, 0.0).Digits(n);
+    private static ListCell Grams(double n) => new(Gram.Digits(n), 1e-3 * Gram.Of(n));
 
     private static string Temperature(double celsius) => Quantity.Show(celsius, QuantityKind.Temperature, "C");
 }

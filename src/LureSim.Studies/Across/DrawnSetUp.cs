@@ -17,6 +17,9 @@ public sealed class DrawnSetUp
     private readonly IReadOnlyList<string> _overrides;
     private readonly string? _length;
     private readonly ScenarioResult _rest;
+
+    // Values without the length, from which it scales; only where there is one.
+    private readonly EffectiveScenario? _own;
     private readonly ConcurrentDictionary<string, GuessedKey[]> _guesses = new(StringComparer.Ordinal);
 
     /// <summary>Reads the set-up.</summary>
@@ -29,7 +32,8 @@ public sealed class DrawnSetUp
         ArgumentNullException.ThrowIfNull(overrides);
         (_source, _overrides, _length) = (source, overrides, length);
         _rest = source.Resolve(overrides);
-        Here = length is null || !_rest.IsValid ? _rest : source.Resolve([.. overrides, .. RodLadder.Overrides(length, _rest.Effective())]);
+        _own = length is null || !_rest.IsValid ? null : _rest.Effective();
+        Here = _own is null ? _rest : source.Resolve([.. overrides, .. RodLadder.Overrides(length!, _own)]);
     }
 
     /// <summary>With every guess as it stands; it may have errors, and then cannot be drawn.</summary>
@@ -57,10 +61,9 @@ public sealed class DrawnSetUp
         {
             // With rods of several lengths mass and load of the rod follow its length in every draw; they are written last.
             free = free.Where(g => !RodLadder.Scaled.Contains(g.Key));
-            EffectiveScenario own = _rest.Effective();
             ladder = held?.Invoke(RodKeys.BendLoad) == true
-                ? [.. RodLadder.Overrides(_length, own)]
-                : [.. RodLadder.Overrides(_length, own, guesses, design, _rest.Setup!.Seed, draw)];
+                ? [.. RodLadder.Overrides(_length, _own!)]
+                : [.. RodLadder.Overrides(_length, _own!, guesses, design, _rest.Setup!.Seed, draw)];
         }
 
         return GuessDraw.Make(_source, [.. _overrides, .. ladder], [.. free], g => design.Share(g, draw)).Scenario.Scenario;
