@@ -67,7 +67,17 @@ public sealed class RandomCastTests(ITestOutputHelper output)
         }
 
         Assert.True(gap < 1e-3, $"{gap:E1} of the work is not accounted for: {scenario}");
-        Assert.True(cast.DistanceP10M <= cast.DistanceMeanM && cast.DistanceMeanM <= cast.DistanceP90M, scenario.ToString());
+        Assert.True(cast.DistanceP10M <= cast.DistanceP90M, scenario.ToString());
+        (double shortest, double longest) = Extremes(cast);
+        Assert.All((double[])[cast.DistanceP10M, cast.DistanceMeanM, cast.DistanceP90M], d => Assert.InRange(d, shortest, longest));
+    }
+
+    // Releases between those tried lie between them, and the scatter multiplies by at most 2.3 of its standard deviations (41 levels: 2.25). A mean may well lie
+    // outside the middle eight of ten casts, where a few early releases fly a hundred times as far as the rest.
+    private static (double Shortest, double Longest) Extremes(CastResult cast)
+    {
+        double[] ends = [.. cast.ReleaseCurve.SelectMany(p => new[] { -2.3, 2.3 }.Select(z => (cast.DistanceM + p.ChangeM) * (1.0 + (z * cast.Setup.Hands.Scatter))))];
+        return (ends.Min(), ends.Max());
     }
 
     private void Stopped(string reason)
