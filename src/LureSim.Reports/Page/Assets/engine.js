@@ -105,14 +105,19 @@ function engineParts() {
   return Object.fromEntries(found.map(e => [e.id.slice('engine-'.length), e.textContent]));
 }
 
+/** The first run of the page, to warm up with; a page need not have one. */
+function firstRun() {
+  const data = document.getElementById('data');
+  return data ? JSON.parse(data.textContent).runs?.[0]?.run : undefined;
+}
+
 /**
  * The solver of the page. Quick runs have a thread that stays, so that a slider is always answered; fine runs have one of their own, which is
  * ended when a newer call comes, because a run cannot be stopped from outside. A call that is overtaken by a newer one fails with an
  * AbortError; a solver that cannot run fails with words for the reader.
- * @param first A run to warm up with, for example the first of the page; may be left out.
  */
-function embeddedSolver(first) {
-  let parts, quick, fine, giveUp;
+function embeddedSolver() {
+  let parts, first, quick, fine, giveUp;
   let call = 0;
 
   const start = () => new EngineThread(parts, first);
@@ -166,6 +171,7 @@ function embeddedSolver(first) {
     const can = typeof WebAssembly === 'object' && typeof Worker === 'function' && typeof DecompressionStream === 'function';
     if (!can) throw new Error(`This browser cannot run the solver. ${stillThere}`);
     parts = engineParts();
+    first = firstRun();
     if (!parts['dotnet.js']) throw new Error(`This page carries no solver. ${stillThere}`);
     quick = start();
     await quick.ready;
