@@ -23,8 +23,8 @@ const Captions = (() => {
     pull: (m, w, twitch) => twitch.reached
       ? `The hand pulls ${w.size(m.stroke)} in all. The line takes up its slack, comes tight and draws the nose with up to ${w.pull(m.pull)}. The force acts at the nose, so it turns the lure: ${Words.degrees(m.turned)} in ${m.time}.`
       : `The hand pulls ${w.size(m.stroke)}, but the slack swallows it: the nose feels no more than ${w.pull(m.pull)}.`,
-    turn: (m, w) => `The line is slack again, by up to ${w.size(m.slack)}, and holds nothing. The turn runs on by itself: ${Words.degrees(m.turned)} more in ${m.time}.`,
-    coast: (m, w) => `No pull and hardly any turn: the lure slides on by its own way, ${w.size(m.aside)} to the side${way(w, m.nearer)}. Its nose points ${where(m.off)}.`,
+    turn: (m, w) => `The line is slack again, by up to ${w.size(m.slack)}, and holds nothing. The turn runs on by itself: ${Words.degrees(m.turned)} more in ${m.time}, and the lure slips ${w.size(m.aside)} to the side.`,
+    coast: (m, w) => `No pull and hardly any turn: the lure slides on, ${w.size(m.aside)} to the side${way(w, m.nearer)}. Its nose points ${where(m.off)}.`,
     wait: (m, w) => `The lure has all but stopped (${w.speed(m.speed)}), its nose ${where(m.off)}. It lies across the line, so the next pull must turn it back.`,
     tow: (m, w) => `The line is tight again before the next twitch and drags the nose along with up to ${w.pull(m.pull)}. Towed, the lure cannot turn across.`,
   };

@@ -57,7 +57,7 @@ function startPlayers(data) {
   function layout() {
     const run = main(), W = widthOf(ui.pictures.above), p = ui.pictures;
     for (const r of runs.values()) r.since = () => clock.since;
-    lanes = Lanes.make(p.lanes, run, widthOf(p.lanes), words, { twitches: run.period < 0.4 && W >= 620 ? 6 : undefined });
+    lanes = Lanes.make(p.lanes, run, widthOf(p.lanes), words);
     const whole = Side.whole(p.whole, run, widthOf(p.whole), words), small = widthOf(p.own) < W / 3 ? whole.H : 170;
     pictures.main = [Above.make(p.above, run, W, Above.height(run, W), words), whole,
       Side.own(p.own, run, widthOf(p.own), small, words), Side.end(p.end, run, widthOf(p.end), small), lanes];
@@ -80,7 +80,7 @@ function startPlayers(data) {
 
   function tell(run) {
     const twitch = run.phases.twitches[run.phases.typical];
-    ui.captions.replaceChildren(...twitch.phases.map(p => Stage.caption(p.name, Captions.of(run.film, twitch, p, words), () => { pause(); moveTo(within(p)); })));
+    ui.captions.replaceChildren(...twitch.phases.map(p => Stage.caption(p.name, Captions.of(run.film, twitch, p, words), () => { pause(); moveTo(Phases.best(run.film, p)); })));
     ui.about.textContent = `Numbers of the twitch that begins at ${Words.seconds(twitch.from)}, the middle one of this run by its swing. Line, rod tip, hull and pull are the computed ones; between the points that the solver keeps, straight lines are drawn. How far a lure rolls is the least certain of it.`;
   }
 
@@ -170,12 +170,10 @@ function startPlayers(data) {
     play(true, list[at].to);
   }
 
-  // The moment of a phase that shows it best.
-  const within = p => p.from + (p.to - p.from) * ({ pull: 0.8, turn: 0.5, coast: 0.8 }[p.name] ?? 0.6);
   function step(by) {
     pause();
     const { all, at } = main().phases, i = all.indexOf(at(Math.min(clock.t, main().film.end)));
-    moveTo(within(all[(i + by + all.length) % all.length]));
+    moveTo(Phases.best(main().film, all[(i + by + all.length) % all.length]));
   }
 
   function fill() {

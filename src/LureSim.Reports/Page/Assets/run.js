@@ -55,7 +55,8 @@ const Run = (() => {
 
   const verdicts = {
     alternating: 'walks', 'one-sided': 'turns to one side only', skipping: 'loses twitches in the slack', tracking: 'is towed, does not walk',
-    spinning: 'turns over its own line', still: 'hardly moves', irregular: 'walks unevenly, if at all',
+    spinning: 'turns over its own line', still: 'hardly moves', irregular: 'walks unevenly, if at all', 'on-the-spot': 'turns on the spot',
+    diving: 'dives', 'rolled-over': 'rolls over', standing: 'stands on end', fouling: 'hooks its own line',
   };
   const verdict = run => verdicts[run.summary.pattern] ?? '';
 

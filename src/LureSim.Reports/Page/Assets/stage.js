@@ -35,7 +35,7 @@ const Stage = (() => {
   function bar(clock, act, small) {
     const play = button('Play', 'play', act.toggle), parts = [play];
     if (!small) parts.push(button('One twitch', 'once', act.once));
-    parts.push(tag('span', { className: 'steps' }, button('←', 'step', () => act.step(-1), { 'aria-label': 'Phase before', title: 'Phase before' }),
+    parts.push(tag('span', { className: 'phase-steps' }, button('←', 'step', () => act.step(-1), { 'aria-label': 'Phase before', title: 'Phase before' }),
       button('→', 'step', () => act.step(1), { 'aria-label': 'Next phase', title: 'Next phase' })));
     if (!small) parts.push(speed(clock, act));
     if (!small && document.fullscreenEnabled) parts.push(button('Fill the screen', 'fill', act.fill));
