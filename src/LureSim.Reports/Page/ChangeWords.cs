@@ -36,7 +36,7 @@ internal static class ChangeWords
         PageChange least = walks.MinBy(Glide)!, most = walks.MaxBy(Glide)!;
         return Glide(most) - Glide(least) < OpenShare * Glide(most)
             ? $"The glide stays near {shown.Size(Glide(most))} a twitch: a difference too small for this model to tell."
-            : $"The glide goes from {shown.Size(Glide(least))} a twitch with {least.Label} to {shown.Size(Glide(most))} with {most.Label}.";
+            : $"The glide goes from {shown.Size(Glide(least))} a twitch with {Named(least)} to {shown.Size(Glide(most))} with {Named(most)}.";
     }
 
     private static double Glide(PageChange change) => change.Outcome.Summary!.GlideWidthM;
@@ -44,6 +44,8 @@ internal static class ChangeWords
     private static string Others(PageChange[] not) => string.Join("; ", not.GroupBy(c => c.Outcome.Pattern).Select(g => $"with {List([.. g])} {CadenceStory.Answer(g.Key)}"));
 
     private static string List(PageChange[] changes) => changes.Length == 1
-        ? changes[0].Label
-        : string.Join(", ", changes[..^1].Select(c => c.Label)) + " and " + changes[^1].Label;
+        ? Named(changes[0])
+        : string.Join(", ", changes[..^1].Select(Named)) + " and " + Named(changes[^1]);
+
+    private static string Named(PageChange change) => change.Group == ChangeGroup.Rod ? $"the {change.Label} rod" : change.Label;
 }

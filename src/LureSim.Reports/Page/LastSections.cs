@@ -68,9 +68,9 @@ internal static class LastSections
 
     private static string One(GuessedKey guess, double si, Shown shown) => GuessWords.Quantity(guess) is ShownQuantity q && shown.Tells(q, si)
         ? shown.OneFamily.Text(q, si)
-        : Quantity.Show(si, guess.Key.Kind, guess.Key.Unit, 3);
+        : Quantity.Show(si, guess.Key.Kind, guess.Key.Unit);
 
     private static string Range(GuessedKey guess, Shown shown) => GuessWords.Quantity(guess) is ShownQuantity q && shown.Tells(q, guess.Low, guess.High)
         ? shown.OneFamily.Range(q, guess.Low, guess.High)
-        : $"{Quantity.Show(guess.Low, guess.Key.Kind, guess.Key.Unit, 3)} to {Quantity.Show(guess.High, guess.Key.Kind, guess.Key.Unit, 3)}";
+        : $"{Quantity.Show(guess.Low, guess.Key.Kind, guess.Key.Unit)} to {Quantity.Show(guess.High, guess.Key.Kind, guess.Key.Unit)}";
 }

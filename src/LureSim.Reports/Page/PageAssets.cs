@@ -7,7 +7,7 @@ namespace LureSim.Reports.Page;
 internal static class PageAssets
 {
     private static readonly string[] Scripts =
-        ["film.js", "words.js", "phases.js", "hull.js", "draw.js", "lanes.js", "player.js", "controls.js", "engine.js", "main.js"];
+        ["film.js", "words.js", "phases.js", "captions.js", "hull.js", "run.js", "draw.js", "above.js", "side.js", "lanes.js", "stage.js", "stills.js", "player.js", "controls.js", "engine.js", "main.js"];
 
     private static readonly string[] Styles = ["page.css", "page-text.css"];
 

@@ -1,7 +1,5 @@
 using System.Text;
-using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Text;
-using LureSim.Reports.Retrieve;
 using LureSim.Studies.Page;
 
 namespace LureSim.Reports.Page;
@@ -59,7 +57,7 @@ public static class PageBuilder
     private static Markup Headline(PageContext page) => Markup.Of(page.Result.Cases.SelectMany((c, i) => (Markup[])[i > 0 ? Markup.Text(" and ") : default, Markup.Name(PageContext.Title(c))]));
 
     private static Markup Lede(PageContext page) => Markup.Of(page.Result.Cases.Select(c =>
-        Markup.Of(page.IsMany ? Markup.Of(Markup.Name(PageContext.Title(c)), ": ") : default, c.Own.Result is RetrieveResult r ? RetrieveStory.Sentences(r, page.Shown)[0] + " " : "The model could not compute its retrieve. ")));
+        Markup.Of(page.IsMany ? Markup.Of(Markup.Name(PageContext.Title(c)), ": ") : default, WalkSteps.InShort(c) + " ")));
 
     private static Markup Players(PageContext page) => Markup.Of(
         StorySections.Section("walk", "The retrieve, played",

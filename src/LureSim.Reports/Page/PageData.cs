@@ -1,11 +1,12 @@
 using System.Buffers;
 using System.Text;
 using System.Text.Json;
-using LureSim.Model;
 using LureSim.Model.Retrieve;
+using LureSim.Reports.Cadence;
 using LureSim.Reports.Kit.Json;
-using LureSim.Reports.Kit.Text;
+using LureSim.Scenarios.Quantities;
 using LureSim.Studies.Page;
+using LureSim.Wire;
 
 namespace LureSim.Reports.Page;
 
@@ -21,7 +22,7 @@ internal static class PageData
         using (var json = new Utf8JsonWriter(buffer))
         {
             json.WriteStartObject();
-            json.WriteString("title", PageContext.Title(page.Result.Cases[0]));
+            json.WriteString("title", PlainText.Escape(PageContext.Title(page.Result.Cases[0])));
             json.WriteString("command", page.Command);
             json.WriteString("units", page.Shown.Choice.ToString().ToLowerInvariant());
             json.WriteStartArray("runs");
@@ -31,6 +32,11 @@ internal static class PageData
             }
 
             json.WriteEndArray();
+            if (computes && page.Result.Cases[0].Own.Result is not null)
+            {
+                Sliders(json, page);
+            }
+
             json.WriteEndObject();
         }
 
@@ -41,8 +47,8 @@ internal static class PageData
     {
         RetrieveResult result = run.Result!;
         json.WriteStartObject();
-        json.WriteString("id", run.Set.Count > 0 ? "other" : $"own{(run.File > 0 ? $"{run.File + 1}" : "")}");
-        json.WriteString("name", page.IsMany ? PageContext.Title(page.Result.Cases[run.File]) : run.Name);
+        json.WriteString("id", run.Id);
+        json.WriteString("name", page.IsMany ? PlainText.Escape(PageContext.Title(page.Result.Cases[run.File])) : run.Name);
         json.WriteString("setup", SetUpWords.Short(result.Setup, result.Task, page.Shown));
         json.WriteString("failure", run.Failure);
         json.WriteStartObject("summary");
@@ -50,6 +56,26 @@ internal static class PageData
         json.WriteNumber("warm_up_twitches", result.WarmUpTwitches);
         JsonText.Figures(json, RetrieveFigures.All, result.Summary);
         json.WriteEndObject();
+        json.WritePropertyName("film");
+        run.Film!.WriteTo(json);
+        HullJson.Write(json, result.Setup);
+        json.WriteEndObject();
+    }
+
+    // The file's own run with every number resolved, what the sliders lay over it, and words for what comes out.
+    private static void Sliders(Utf8JsonWriter json, PageContext page)
+    {
+        PageFile file = page.Result.Cases[0].File;
+        json.WritePropertyName("run");
+        RunJson.Write(json, new(file.Here.Setup!, file.Here.Retrieve!));
+        ControlJson.Write(json, page);
+        json.WriteString("retrieve", string.Join(' ', ["luresim retrieve", ShellWord.Of(file.Source.Name), .. file.Overrides.Select(o => $"--set {ShellWord.Of(o)}")]));
+        json.WriteStartObject("patterns");
+        foreach (WalkPattern pattern in Enum.GetValues<WalkPattern>())
+        {
+            json.WriteString(RetrieveFigures.Name(pattern), PatternClasses.Name(pattern));
+        }
+
         json.WriteEndObject();
     }
 }

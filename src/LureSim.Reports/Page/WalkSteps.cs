@@ -1,5 +1,6 @@
 using LureSim.Model;
 using LureSim.Model.Retrieve;
+using LureSim.Reports.Cadence;
 using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Retrieve;
 using LureSim.Studies.Page;
@@ -12,6 +13,24 @@ internal static class WalkSteps
     /// <summary>Whether the retrieve walks.</summary>
     /// <param name="c">File.</param>
     public static bool Walks(PageCase c) => c.Own.Result?.Summary.Pattern == WalkPattern.Alternating;
+
+    /// <summary>The run in a sentence or two.</summary>
+    /// <param name="c">File.</param>
+    public static string InShort(PageCase c)
+    {
+        if (c.Own.Result is not RetrieveResult run || run.Twitches.Count <= run.WarmUpTwitches || run.Task.IsTow)
+        {
+            return c.Own.Result is null ? "The model could not compute this retrieve." : "A steady pull, without twitches.";
+        }
+
+        string share = $"the line is slack {Trade.Fixed(100.0 * run.Summary.SlackShare, 0)} % of the time";
+        return run.Summary.Pattern switch
+        {
+            WalkPattern.Alternating => $"It walks, because {share}: a short pull turns the nose, then nothing holds it, so it turns on, slides off to the side and lies across, just where the next pull needs it.",
+            WalkPattern.Turning => $"It turns from side to side with every twitch, almost on the spot; {share}, so that each turn runs on by itself.",
+            _ => $"In this retrieve it does not walk: {CadenceStory.Answer(run.Summary.Pattern)}; {share}.",
+        };
+    }
 
     /// <summary>A numbered list of what happens in a twitch, or why there is none.</summary>
     /// <param name="c">File.</param>

@@ -4,6 +4,7 @@ using LureSim.Scenarios.Effective;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Cast;
 using LureSim.Studies.Runs;
+using LureSim.Wire;
 
 namespace LureSim.Studies.Page;
 
@@ -17,19 +18,14 @@ public sealed record PagePlan(bool WithRhythms = true, int Threads = 0)
 }
 
 /// <summary>One retrieve that a page shows.</summary>
+/// <param name="Id">Name for the scripts.</param>
 /// <param name="Name">What sets it apart from the others, in words.</param>
 /// <param name="File">Which file it comes from, counted from 0.</param>
 /// <param name="Set">Overrides beyond those of the command.</param>
 /// <param name="Result">The retrieve, whole or stopped; null where the model had nothing to show.</param>
+/// <param name="Film">The same for playing; null with it.</param>
 /// <param name="Failure">Why it stopped, or null.</param>
-public sealed record PageRun(string Name, int File, IReadOnlyList<string> Set, RetrieveResult? Result, string? Failure);
-
-/// <summary>The end of a walk that has settled: a whole number of pairs of twitches, so that it can be shown round and round.</summary>
-/// <param name="Result">The retrieve with its distance held.</param>
-/// <param name="FromS">Start of a pull, s.</param>
-/// <param name="ToS">Start of a pull an even number of twitches later, s.</param>
-/// <param name="Closes">True where its end lies where its start lies: the nose within 10 deg.</param>
-public sealed record SettledStretch(RetrieveResult Result, double FromS, double ToS, bool Closes);
+public sealed record PageRun(string Id, string Name, int File, IReadOnlyList<string> Set, RetrieveResult? Result, Film? Film, string? Failure);
 
 /// <summary>What another line, leader or rod does at the file's own rhythm.</summary>
 /// <param name="Group">What is changed.</param>
@@ -60,9 +56,6 @@ public sealed record PageCase
     /// <summary>The retrieve as the file says.</summary>
     public required PageRun Own { get; init; }
 
-    /// <summary>What its rhythm comes to; null for a steady pull or where the model failed.</summary>
-    public required SettledStretch? Settled { get; init; }
-
     /// <summary>A sentence where the settled walk has another word than the retrieve, or null.</summary>
     public required string? SettlesOtherwise { get; init; }
 
@@ -87,10 +80,10 @@ public sealed record PageCase
 
 /// <summary>All of a page.</summary>
 /// <param name="Cases">One per file, at least one.</param>
-/// <param name="Comparison">One more run of the first file beside its own, for a page of one file; null where there is none.</param>
+/// <param name="Others">More runs of the first file beside its own, for a page of one file.</param>
 /// <param name="HasRhythms">False where the rhythms were left out.</param>
-public sealed record PageResult(IReadOnlyList<PageCase> Cases, PageRun? Comparison, bool HasRhythms)
+public sealed record PageResult(IReadOnlyList<PageCase> Cases, IReadOnlyList<PageRun> Others, bool HasRhythms)
 {
-    /// <summary>Runs side by side: those of the files, then the comparison.</summary>
-    public IReadOnlyList<PageRun> Runs => [.. Cases.Select(c => c.Own), .. Comparison is null ? (PageRun[])[] : [Comparison]];
+    /// <summary>Runs side by side: those of the files, then the others.</summary>
+    public IReadOnlyList<PageRun> Runs => [.. Cases.Select(c => c.Own), .. Others];
 }

@@ -6,6 +6,7 @@ using LureSim.Studies.Cadence;
 using LureSim.Studies.Cast;
 using LureSim.Studies.Figures;
 using LureSim.Studies.Runs;
+using LureSim.Wire;
 
 namespace LureSim.Studies.Page;
 
@@ -34,24 +35,24 @@ public static class PageStudy
         }
 
         double rest = plan.WithRhythms ? 1.0 - RhythmShare : 1.0;
-        Piece[] pieces = [.. files.SelectMany(Pieces), .. files.Count == 1 ? Other(files[0]) : []];
+        Piece[] pieces = [.. files.SelectMany(Pieces), .. files.Count == 1 ? Others(files[0]) : []];
         int done = 0;
-        object?[] made = ParallelRuns.Execute(
+        object[] made = ParallelRuns.Execute(
             pieces, p => p.Make(stop), plan.Threads, () => progress?.Invoke(rest * Interlocked.Increment(ref done) / pieces.Length), stop);
-        var parts = pieces.Zip(made).ToLookup(p => p.First.File, p => (p.First, p.Second));
+        var parts = pieces.Zip(made).ToLookup(p => p.First.File, p => (p.First.Change, p.Second));
         PageCase[] cases = [.. files.Select((f, i) => Case(f, i, [.. parts[f]], Rhythms(files, i, plan, s => progress?.Invoke(rest + ((1.0 - rest) * (i + s) / files.Count)), stop)))];
-        return new(cases, made[^1] is PageRun other && files.Count == 1 && other.Set.Count > 0 ? other : null, plan.WithRhythms);
+        return new(cases, [.. made.OfType<PageRun>().Where(r => r.Set.Count > 0)], plan.WithRhythms);
     }
 
     // One independent piece of the work: what it makes depends on nothing else.
-    private sealed record Piece(PageFile File, Variant? Change, Func<CancellationToken, object?> Make);
+    private sealed record Piece(PageFile File, Variant? Change, Func<CancellationToken, object> Make);
 
     private static IEnumerable<Piece> Pieces(PageFile file)
     {
-        yield return new(file, null, stop => Retrieve("as in the file", file, [], stop));
+        yield return new(file, null, stop => Retrieve("own", "as in the file", file, [], stop));
         if (!file.Here.Retrieve!.IsTow)
         {
-            yield return new(file, null, stop => Settle(file, stop));
+            yield return new(file, null, stop => new Settled(Outcome(file.Here, stop)));
             foreach (Variant v in Variants(file))
             {
                 yield return new(file, v, stop => Outcome(file.With(v.Set), stop));
@@ -61,21 +62,22 @@ public static class PageStudy
         yield return new(file, null, stop => Cast(file, stop));
     }
 
-    // The comparison of a page of one file: the same with hardly any slack, or where that is what it has, with plenty.
-    private static Piece[] Other(PageFile file)
+    // Beside the own run of a single file: slow rhythms need slack, fast ones little (docs/cadence.md), so the same slow rhythm with and without.
+    private static Piece[] Others(PageFile file)
     {
         RetrieveTask task = file.Here.Retrieve!;
-        if (task.IsTow)
-        {
-            return [];
-        }
-
-        bool less = task.TakeUp.SlackM > LittleSlackM + 0.02;
-        string[] set = [less ? "retrieve.slack=2 cm" : "retrieve.slack=15 cm"];
-        return file.With(set).IsValid ? [new(file, null, stop => Retrieve(less ? "the line kept tight" : "more slack", file, set, stop))] : [];
+        string[] slow = task.CadencePerS >= FastPerS ? ["retrieve.cadence=1 /s"] : [];
+        string rhythm = slow.Length > 0 ? "1 twitch a second" : "the same rhythm";
+        (string Id, string Name, string[] Set)[] all =
+        [
+            ("slow", rhythm, slow),
+            ("tight", $"{rhythm}, hardly any slack", [.. slow, "retrieve.slack=2 cm"]),
+        ];
+        return task.IsTow ? [] : [.. all.Where(o => o.Set.Length > 0 && file.With(o.Set).IsValid).Select(o => new Piece(file, null, stop => Retrieve(o.Id, o.Name, file, o.Set, stop)))];
     }
 
-    private const double LittleSlackM = 0.02;
+    // From this rhythm on, twitches per second, 1 a second is another walk.
+    private const double FastPerS = 1.25;
 
     private static IEnumerable<Variant> Variants(PageFile file) =>
         new[] { ChangeGroup.Line, ChangeGroup.Leader, ChangeGroup.Rod }.SelectMany(g => Ordered(file, g)).Where(v => file.With(v.Set).IsValid);
@@ -90,42 +92,35 @@ public static class PageStudy
             : [own, .. others];
     }
 
-    private static PageCase Case(PageFile file, int index, (Piece Piece, object? Made)[] parts, CadenceResult? rhythms)
+    private static PageCase Case(PageFile file, int index, (Variant? Change, object Made)[] parts, CadenceResult? rhythms)
     {
         PageRun own = parts.Select(p => p.Made).OfType<PageRun>().First();
-        SettledStretch? settled = parts.Select(p => p.Made).OfType<SettledStretch>().FirstOrDefault();
+        StationaryOutcome? settled = parts.Select(p => p.Made).OfType<Settled>().FirstOrDefault()?.Outcome;
         CastMade cast = parts.Select(p => p.Made).OfType<CastMade>().First();
         return new()
         {
             File = file,
-            Own = own with { File = index },
-            Settled = settled,
-            SettlesOtherwise = settled is null || own.Result is null || own.Failure is not null ? null
-                : SettledWalk.Difference(own.Result.Task, own.Result.Summary.Pattern, new(settled.Result.Summary)),
+            Own = index == 0 ? own : own with { Id = $"own{index + 1}", File = index },
+            SettlesOtherwise = settled is null || own.Result is null || own.Failure is not null ? null : SettledWalk.Difference(own.Result.Task, own.Result.Summary.Pattern, settled),
             Rhythms = rhythms,
             Cast = cast.Report,
             CastFault = cast.Fault,
-            Changes = [.. parts.Where(p => p.Piece.Change is not null).Select(p => new PageChange(p.Piece.Change!.Group, p.Piece.Change.Label, p.Piece.Change.Set.Count == 0, (StationaryOutcome)p.Made!))],
+            Changes = [.. parts.Where(p => p.Change is not null).Select(p => new PageChange(p.Change!.Group, p.Change.Label, p.Change.Set.Count == 0, (StationaryOutcome)p.Made))],
             Guesses = [.. file.Own!.Guesses.Where(g => Retrieves.Draws(g.Key, file.Here))],
         };
     }
 
-    private static PageRun Retrieve(string name, PageFile file, IReadOnlyList<string> set, CancellationToken stop)
+    private static PageRun Retrieve(string id, string name, PageFile file, IReadOnlyList<string> set, CancellationToken stop)
     {
         ScenarioResult scenario = set.Count == 0 ? file.Here : file.With(set);
-        Outcome<RetrieveResult> outcome = RetrieveRun.Run(scenario.Setup!, scenario.Retrieve!, new(null, stop));
-        return new(name, 0, set, outcome.Result, outcome.Failure?.Reason);
+        var line = new LineKeeper(scenario.Retrieve!.Solver.OutputStepS);
+        Outcome<RetrieveResult> outcome = RetrieveRun.Run(scenario.Setup!, scenario.Retrieve, new(null, stop), line.See);
+        return new(id, name, 0, set, outcome.Result, outcome.Result is RetrieveResult result ? Film.Of(result, line) : null, outcome.Failure?.Reason);
     }
+
+    private sealed record Settled(StationaryOutcome Outcome);
 
     private static StationaryOutcome Outcome(ScenarioResult scenario, CancellationToken stop) => SettledWalk.Run(scenario.Setup!, scenario.Retrieve!, stop);
-
-    private static SettledStretch? Settle(PageFile file, CancellationToken stop)
-    {
-        RetrieveTask task = file.Here.Retrieve!;
-        RetrieveTask long_ = StationaryRun.Make(task, task.CadencePerS, new(task.StartHeadingRad, task.StartSidewaysM), new StationaryPlan());
-        Outcome<RetrieveResult> outcome = RetrieveRun.Run(file.Here.Setup!, long_, new(null, stop));
-        return outcome.IsWhole ? SettledEnd.Of(outcome.Result) : null;
-    }
 
     private static CastMade Cast(PageFile file, CancellationToken stop)
     {
