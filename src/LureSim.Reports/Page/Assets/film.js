@@ -45,7 +45,7 @@ const Film = (() => {
       return [low, high];
     }
 
-    return { end, step: film.step_s, at, nodesAt, range, has: name => name in values, error: name => film.channels[name].error };
+    return { end, step: film.step_s, at, nodesAt, range, has: name => name in values, error: name => film.channels[name].error, lineError: line?.error };
   }
 
   return { open };

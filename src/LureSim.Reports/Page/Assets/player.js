@@ -59,11 +59,11 @@ function startPlayers(data) {
     for (const r of runs.values()) r.since = () => clock.since;
     lanes = Lanes.make(p.lanes, run, widthOf(p.lanes), words);
     const whole = Side.whole(p.whole, run, widthOf(p.whole), words), small = widthOf(p.own) < W / 3 ? whole.H : 170;
-    pictures.main = [Above.make(p.above, run, W, Above.height(run, W), words), whole,
+    pictures.main = [Above.make(p.above, run, W, Math.min(Above.height(run, W), Math.max(280, innerHeight * 0.4)), words), whole,
       Side.own(p.own, run, widthOf(p.own), small, words), Side.end(p.end, run, widthOf(p.end), small), lanes];
     ui.time.max = finish().toFixed(2);
     ui.time.style.setProperty('--warm', `${(100 * run.from / finish()).toFixed(1)}%`);
-    ui.setup.textContent = run.setup;
+    ui.setup.textContent = run.failure ? `${run.setup} The model could not finish this run; it is shown as far as it came.` : run.setup;
     tell(run);
     layoutPair();
     draw(true);
@@ -81,7 +81,10 @@ function startPlayers(data) {
   function tell(run) {
     const twitch = run.phases.twitches[run.phases.typical];
     ui.captions.replaceChildren(...twitch.phases.map(p => Stage.caption(p.name, Captions.of(run.film, twitch, p, words), () => { pause(); moveTo(Phases.best(run.film, p)); })));
-    ui.about.textContent = `Numbers of the twitch that begins at ${Words.seconds(twitch.from)}, the middle one of this run by its swing. Line, rod tip, hull and pull are the computed ones; between the points that the solver keeps, straight lines are drawn. How far a lure rolls is the least certain of it.`;
+    ui.about.replaceChildren(...[
+      `These are the numbers of the twitch that begins at ${Words.seconds(twitch.from)}, the middle one of this run by its swing.`,
+      Captions.legend, Captions.thinned(run.film, words),
+    ].map(text => Stage.tag('p', { textContent: text })));
   }
 
   let phaseShown = null;
@@ -219,6 +222,7 @@ function startPlayers(data) {
   });
   for (const e of [root, pairRoot]) if (e) seen.observe(e);
   addEventListener('beforeprint', pause);
+  addEventListener('fullscreenchange', () => { if (ui.fill) ui.fill.textContent = document.fullscreenElement ? 'Back to the page' : 'Fill the screen'; });
   calm.addEventListener('change', () => { if (calm.matches) pause(); });
   play(!calm.matches);
 

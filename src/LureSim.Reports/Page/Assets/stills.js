@@ -19,7 +19,7 @@ const Stills = (() => {
     });
     const lanes = Stage.svg('lanes');
     Lanes.make(lanes, run, 680, words, { marks: list.map(m => m.t) }).at(twitch.from);
-    root.replaceChildren(...figures, lanes);
+    root.replaceChildren(...figures, lanes, Stage.tag('p', { className: 'legend', textContent: `${Captions.legend} ${Captions.thinned(run.film, words)}` }));
   }
 
   return { make };
