@@ -38,11 +38,11 @@ public static class PageBuilder
     private static Markup[] Body(PageContext page, PageEngine engine) =>
     [
         Markup.Tag("header", "", Markup.Tag("h1", "", Headline(page)), Markup.Tag("p", "lede", Lede(page))),
-        Players(page),
+        Players(page, engine),
+        Sliders(page, engine),
         StorySections.SetUp(page),
         StorySections.Did(page),
         StorySections.Why(page),
-        Sliders(page, engine),
         StorySections.Rhythms(page),
         StorySections.Changes(page),
         StorySections.Cast(page),
@@ -59,18 +59,22 @@ public static class PageBuilder
     private static Markup Lede(PageContext page) => Markup.Of(page.Result.Cases.Select(c =>
         Markup.Of(page.IsMany ? Markup.Of(Markup.Name(PageContext.Title(c)), ": ") : default, WalkSteps.InShort(c) + " ")));
 
-    private static Markup Players(PageContext page) => Markup.Of(
-        StorySections.Section("walk", "The retrieve, played",
+    private static Markup Players(PageContext page, PageEngine engine) => Markup.Of(
+        Wide("walk", "The retrieve, played",
             Markup.Tag("div", [("id", "player"), ("class", "player")], Markup.Tag("p", "needs-script", "The moving picture is drawn by a script. Everything else on this page can be read without it.")),
             Markup.Tag("div", [("id", "stills"), ("class", "stills")])),
-        page.Result.Runs.Count < 2 ? default : Markup.Tag("section", [("id", "two"), ("aria-labelledby", "two-title"), ("hidden", "")],
+        page.Result.Runs.Count + engine.Parts.Count < 2 ? default : Markup.Tag("section", [("id", "two"), ("aria-labelledby", "two-title"), ("hidden", "")],
             Markup.Tag("h2", [("id", "two-title")], "Two runs in step"),
             Markup.Tag("div", [("id", "pair"), ("class", "pair")])));
 
-    private static Markup Sliders(PageContext page, PageEngine engine) => page.Result.Cases[0].File.Here.Retrieve!.IsTow ? default : StorySections.Section("try", "Try it: change something",
-        Markup.Tag("div", [("id", "sliders"), ("class", "sliders")], Markup.Tag("p", "needs-script", engine.Parts.Count > 0
-            ? "The sliders need a script; without it, luresim retrieve computes the same."
-            : "This page was made without the solver inside: it plays what was computed. To try other values, run luresim retrieve with --set.")));
+    private static Markup Sliders(PageContext page, PageEngine engine) => page.Result.Cases[0].File.Here.Retrieve!.IsTow ? default : Wide("try", "Try it: change something",
+        Markup.Tag("div", [("id", "sliders"), ("class", "sliders")], Markup.Tag("p", "needs-script", Markup.Prose(engine.Parts.Count > 0
+            ? "The sliders need a script; without it, `luresim retrieve` computes the same."
+            : "This page was made without the solver inside: it plays what was computed. To try other values, run `luresim retrieve` with `--set`."))));
+
+    // Over the whole width of the page.
+    private static Markup Wide(string id, string title, params IEnumerable<Markup> inside) =>
+        Markup.Tag("section", [("id", id), ("aria-labelledby", $"{id}-title")], [Markup.Tag("h2", [("id", $"{id}-title")], title), .. inside]);
 
     private static Markup Scripts(PageContext page, PageEngine engine) => Markup.Of(
         Markup.Json("data", PageData.Of(page, engine.Parts.Count > 0)),

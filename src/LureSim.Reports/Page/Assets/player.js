@@ -29,7 +29,7 @@
 //                    centre is the centre of gravity, the point that lure_x, lure_y and lure_z follow
 //
 // startPlayers(data) returns
-//   { replaceRun(id, { film, summary }), play(), pause(), seek(seconds), show(id), time, playing, run }
+//   { replaceRun(id, { film, summary, setup, hand, hull }), beside(id, id), play(), pause(), seek(seconds), show(id), time, playing, run }
 // replaceRun keeps the clock, and keeps it running.
 'use strict';
 
@@ -196,13 +196,19 @@ function startPlayers(data) {
   });
 
   // ---- start
-  function replaceRun(id, { film, summary }) {
-    const entry = { ...entries.get(id), film, summary: summary ?? entries.get(id).summary };
+  function replaceRun(id, { film, summary, ...more }) {
+    const entry = { ...entries.get(id), ...more, film, summary: summary ?? entries.get(id).summary };
     entries.set(id, entry);
     runs.set(id, Run.open(entry));
     clock.t = Math.min(clock.t, finish());
     layout();
     if (id === ids[0]) still();
+  }
+  // Two runs beside each other, as if they had been chosen.
+  function beside(...chosen) {
+    if (!pair) return;
+    chosen.forEach((id, i) => { pair.list[i].root.querySelector('select').value = id; clock.sides[i] = id; });
+    layout();
   }
   const still = () => { if (stillsRoot) Stills.make(stillsRoot, runs.get(ids[0]), words); };
 
@@ -221,7 +227,7 @@ function startPlayers(data) {
   play(!calm.matches);
 
   return {
-    replaceRun, play: () => play(true), pause, seek: act.seek, show: act.show,
+    replaceRun, beside, play: () => play(true), pause, seek: act.seek, show: act.show,
     get time() { return clock.t; }, get playing() { return clock.playing; }, get run() { return clock.main; },
   };
 }
