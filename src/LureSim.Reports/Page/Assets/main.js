@@ -1,0 +1,5 @@
+// Starts what the page carries. A run that is like another one until it is computed shares its film.
+const pageData = JSON.parse(document.getElementById('data').textContent);
+pageData.runs = pageData.runs.map(r => (r.like ? { ...pageData.runs.find(o => o.id === r.like), ...r } : r));
+const pagePlayer = startPlayers(pageData);
+if (typeof startControls === 'function') startControls(pageData, pagePlayer);
