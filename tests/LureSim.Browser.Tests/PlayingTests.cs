@@ -16,7 +16,7 @@ public sealed class PlayingTests(BrowserFixture browser)
         string before = await open.LurePlace();
         await open.PlayButton.ClickAsync();
         Assert.Equal("Pause", await open.PlayButton.TextContentAsync());
-        await open.Page.WaitForFunctionAsync("Number(document.getElementById('player').dataset.time) > 6.1");
+        await open.Until("Number(document.getElementById('player').dataset.time) > 6.1");
         await open.PlayButton.ClickAsync();
         double at = await open.Time();
         string held = await open.LurePlace();
@@ -72,7 +72,7 @@ public sealed class PlayingTests(BrowserFixture browser)
         await open.StandAt(6.2);
         await open.Page.Locator("#player .speed input[value='1']").CheckAsync();
         await open.Page.Locator("#player .once").ClickAsync();
-        await open.Page.WaitForFunctionAsync("document.getElementById('player').dataset.playing === 'false'");
+        await open.Until("document.getElementById('player').dataset.playing === 'false'");
 
         // Two twitches a second, the first at 0: the next one after 6.2 s goes from 6.5 to 7 s.
         Assert.Equal(7.0, await open.Time(), 0.021);
@@ -139,7 +139,7 @@ public sealed class PlayingTests(BrowserFixture browser)
         await open.StandAt(14.95);
         await open.Page.Locator("#player .speed input[value='1']").CheckAsync();
         await open.PlayButton.ClickAsync();
-        await open.Page.WaitForFunctionAsync("document.querySelector('#player .note').textContent.startsWith('Once more from second 6.0')");
+        await open.Until("document.querySelector('#player .note').textContent.startsWith('Once more from second 6.0')");
         Assert.InRange(await open.Time(), 6.0, 14.0);
     }
 

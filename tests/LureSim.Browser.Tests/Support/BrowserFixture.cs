@@ -8,7 +8,7 @@ namespace LureSim.Browser.Tests.Support;
 /// <summary>One browser and one page of the product for all tests; each test opens it in a profile of its own.</summary>
 public sealed class BrowserFixture : IAsyncLifetime
 {
-    private const string HostileTitle = "A </script><script>window.hacked=1</script> \\\"<img src=x onerror=window.hacked=2>\\\" & 'q' \\u05e9\\u05dc\\u05d5\\u05dd \\U0001F41F \\u202e end";
+    private const string HostileTitle = "A </script><script>window.hacked=1</script> \\\"<img src=x onerror=window.hacked=2>\\\" & 'q' \\u05e9\\u05dc\\u05d5\\u05dd \\U0001F41F end";
 
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("luresim-page");
     private IPlaywright? _playwright;

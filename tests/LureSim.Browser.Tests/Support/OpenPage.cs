@@ -14,6 +14,9 @@ public sealed class OpenPage : IAsyncDisposable
 
     public IPage Page { get; }
 
+    /// <summary>A phone, a tablet, a projector, in pixels.</summary>
+    public static IReadOnlyList<int> Widths { get; } = [360, 768, 1920];
+
     /// <summary>Errors and warnings of the console, and exceptions nobody caught.</summary>
     public IReadOnlyList<string> Complaints => _complaints;
 
@@ -53,8 +56,16 @@ public sealed class OpenPage : IAsyncDisposable
     /// <param name="seconds">s.</param>
     public async Task StandAt(double seconds)
     {
-        await Page.Locator("#player .time").FillAsync(seconds.ToString("0.00", CultureInfo.InvariantCulture));
-        await Page.WaitForFunctionAsync("document.getElementById('player').dataset.playing === 'false'");
+        await Page.Locator("#player .time").FillAsync(seconds.ToString("0.##", CultureInfo.InvariantCulture));
+        await Until("document.getElementById('player').dataset.playing === 'false'");
+    }
+
+    /// <summary>Makes the window so wide and lets the pictures follow.</summary>
+    /// <param name="width">Pixels.</param>
+    public async Task Widen(int width)
+    {
+        await Page.SetViewportSizeAsync(width, 900);
+        await Until("Math.abs(document.querySelector('#player .above').viewBox.baseVal.width - document.querySelector('#player .above').clientWidth) < 2");
     }
 
     /// <summary>Plays, whatever it did before.</summary>
@@ -68,6 +79,16 @@ public sealed class OpenPage : IAsyncDisposable
 
     /// <summary>Where the lure is drawn in the picture from above.</summary>
     public async Task<string> LurePlace() => (await Page.Locator("#player .above .lure").First.GetAttributeAsync("transform"))!;
+
+    /// <summary>Waits, frame by frame, until something holds; the page's policy forbids the driver's own way, which builds code from text.</summary>
+    /// <param name="condition">An expression of the page.</param>
+    public Task Until(string condition) => Page.EvaluateAsync($$$"""
+        () => new Promise((done, fail) => {
+          const last = performance.now() + 30000;
+          const look = () => ({{{condition}}}) ? done() : performance.now() > last ? fail(new Error('waited in vain')) : requestAnimationFrame(look);
+          look();
+        })
+        """);
 
     /// <summary>Lets the browser draw some frames.</summary>
     /// <param name="count">Frames.</param>
