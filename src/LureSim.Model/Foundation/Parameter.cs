@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Diagnostics.CodeAnalysis;
 using System.Reflection;
 
 namespace LureSim.Model;
@@ -83,6 +84,7 @@ public sealed record Parameter(
         public bool MayBeNull => Nullable.GetUnderlyingType(Property.PropertyType) is not null
             || (!Property.PropertyType.IsValueType && new NullabilityInfoContext().Create(Property).ReadState != NullabilityState.NotNull);
 
+        [UnconditionalSuppressMessage("Trimming", "IL2070", Justification = "Who trims keeps this assembly whole (LureSim.Browser.csproj).")]
         public static SpecMember[] AllOf(Type type)
         {
             ParameterInfo[] given = [.. type.GetConstructors().SelectMany(c => c.GetParameters())];

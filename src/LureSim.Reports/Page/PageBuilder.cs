@@ -78,6 +78,6 @@ public static class PageBuilder
 
     private static Markup Scripts(PageContext page, PageEngine engine) => Markup.Of(
         Markup.Json("data", PageData.Of(page, engine.Parts.Count > 0)),
-        Markup.Of(engine.Parts.Select(p => Markup.Raw("script", [("type", "application/octet-stream"), ("data-part", p.Name)], p.Base64))),
+        Markup.Of(engine.Parts.Select(p => Markup.Raw("script", [("type", "text/plain"), ("id", EngineParts.IdStart + p.Name)], p.Base64))),
         Markup.Raw("script", [("type", "module")], PageAssets.Script));
 }

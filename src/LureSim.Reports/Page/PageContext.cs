@@ -9,6 +9,9 @@ public sealed record PageEngine(IReadOnlyList<(string Name, string Base64)> Part
 {
     /// <summary>No solver.</summary>
     public static PageEngine None { get; } = new([]);
+
+    /// <summary>The solver that this program carries along.</summary>
+    public static PageEngine Carried { get; } = new(EngineParts.All());
 }
 
 /// <summary>What the text of a page is made from.</summary>
