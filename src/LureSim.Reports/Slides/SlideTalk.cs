@@ -91,7 +91,7 @@ public sealed class SlideTalk(string source, Shown shown)
     private static string Say(string name) => name switch
     {
         "walk" => "Let it run until everybody has seen a pull, the slack after it, and the turn that goes on by itself.",
-        "path_top" => "Seen from above, moving from right to left: the body stands across its way at the end of each twitch, now to one side, now to the other.",
+        "path_top" => "Seen from above, coming from right to left: the body stands across its way where each twitch has turned it farthest, now to one side, now to the other.",
         "pull_slack_turn_1" => "First the rod: the hand pulls, the bent rod lags, swings past and springs back; that takes slack in and throws it out again.",
         "pull_slack_turn_2" => "Then the lure, on the same clock: a short pull turns the nose, the line falls slack, and the lure turns on by itself to the other side.",
         "side_view" => "The line between tip and lure is never straight: what hangs, what lies on the water, and what a pull lifts off it.",
