@@ -39,6 +39,7 @@ internal static class Capabilities
         Bend.BendCommand.Capability,
         Page.PageCommand.Capability,
         new(SweepCommand.Create),
+        Slides.SlidesCommand.Capability,
         new((terminal, _) => CheckCommand.Create(terminal)),
     ];
 
