@@ -39,6 +39,7 @@ internal static class Capabilities
         Bend.BendCommand.Capability,
         new(SweepCommand.Create),
         new((terminal, _) => CheckCommand.Create(terminal)),
+        Completion.CompletionCommand.Capability,
     ];
 
     /// <summary>Summaries that a sweep can tabulate; the first is the default.</summary>

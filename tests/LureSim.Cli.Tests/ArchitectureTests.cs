@@ -14,6 +14,7 @@ public sealed partial class ArchitectureTests
         ["LureSim.Scenarios"] = ["LureSim.Model"],
         ["LureSim.Reports"] = ["LureSim.Studies"],
         ["LureSim.Cli"] = ["LureSim.Reports"],
+        ["LureSim.Publish"] = ["LureSim.Reports"],
     };
 
     [Fact]

@@ -8,7 +8,7 @@ namespace LureSim.Model;
 internal interface ISpec
 {
     /// <summary>What <see cref="Parameter"/> asks for.</summary>
-    const DynamicallyAccessedMemberTypes Members = DynamicallyAccessedMemberTypes.PublicProperties | DynamicallyAccessedMemberTypes.PublicConstructors;
+    public const DynamicallyAccessedMemberTypes Members = DynamicallyAccessedMemberTypes.PublicProperties | DynamicallyAccessedMemberTypes.PublicConstructors;
 }
 
 /// <summary>Marks a part of a specification that may be left out: null then. Nullable types of numbers need no mark.</summary>

@@ -5,7 +5,8 @@ namespace LureSim.Cli.Tests.Support;
 /// <summary>One call of the program.</summary>
 internal sealed record Session(int Exit, string Out, string Error)
 {
-    public static Session Run(params string[] args) => Run(CancellationToken.None, args);
+    public static Session Run(params string[] args) =>
+        BuiltProgram.Other is string program ? BuiltProgram.Run(program, args) : Run(CancellationToken.None, args);
 
     public static Session Run(CancellationToken stop, params string[] args)
     {
