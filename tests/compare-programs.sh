@@ -50,7 +50,7 @@ for file in "${scenarios[@]}"; do
   both "pool-$name" pool "scenarios/$name.toml"
   both "cast-$name" cast "scenarios/$name.toml" --json --out out/cast
   [ -z "$quick" ] || continue
-  both "sweep-$name" sweep "scenarios/$name.toml" --vary "retrieve.cadence=1 /s,2 /s" --vary "line.material=braid,nylon" --set "retrieve.duration=8 s"
+  both "sweep-$name" sweep "scenarios/$name.toml" --vary "retrieve.cadence=1 /s,2 /s" --vary "line.material=braid,nylon" --set "retrieve.duration=8 s" --threads 1
 done
 if [ -z "$quick" ]; then
   both doubt retrieve scenarios/small-walker.toml --set "retrieve.duration=5 s" --doubt 8
