@@ -5,8 +5,9 @@ namespace LureSim.Cli.Tests.Support;
 /// <summary>One call of the program.</summary>
 internal sealed record Session(int Exit, string Out, string Error)
 {
+    // No process can be handed a NUL.
     public static Session Run(params string[] args) =>
-        BuiltProgram.Other is string program ? BuiltProgram.Run(program, args) : Run(CancellationToken.None, args);
+        BuiltProgram.Other is string program && !args.Any(a => a.Contains('\0', StringComparison.Ordinal)) ? BuiltProgram.Run(program, args) : Run(CancellationToken.None, args);
 
     public static Session Run(CancellationToken stop, params string[] args)
     {
