@@ -41,6 +41,7 @@ internal static class Capabilities
         new(SweepCommand.Create),
         Slides.SlidesCommand.Capability,
         new((terminal, _) => CheckCommand.Create(terminal)),
+        Completion.CompletionCommand.Capability,
     ];
 
     /// <summary>Summaries that a sweep can tabulate; the first is the default.</summary>

@@ -16,6 +16,7 @@ public sealed partial class ArchitectureTests
         ["LureSim.Browser"] = ["LureSim.Wire"],
         ["LureSim.Reports"] = ["LureSim.Browser", "LureSim.Studies", "LureSim.Wire"],
         ["LureSim.Cli"] = ["LureSim.Reports"],
+        ["LureSim.Publish"] = ["LureSim.Reports"],
     };
 
     [Fact]
