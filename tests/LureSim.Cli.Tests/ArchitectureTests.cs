@@ -12,7 +12,8 @@ public sealed partial class ArchitectureTests
         ["LureSim.Model"] = ["LureSim.Numerics"],
         ["LureSim.Studies"] = ["LureSim.Scenarios"],
         ["LureSim.Scenarios"] = ["LureSim.Model"],
-        ["LureSim.Reports"] = ["LureSim.Studies"],
+        ["LureSim.Wire"] = ["LureSim.Model"],
+        ["LureSim.Reports"] = ["LureSim.Studies", "LureSim.Wire"],
         ["LureSim.Cli"] = ["LureSim.Reports"],
     };
 
@@ -32,6 +33,7 @@ public sealed partial class ArchitectureTests
     [InlineData("LureSim.Numerics")]
     [InlineData("LureSim.Model")]
     [InlineData("LureSim.Studies")]
+    [InlineData("LureSim.Wire")]
     public void Models_and_studies_touch_no_file_clock_or_console(string project)
     {
         foreach (string file in Sources(Path.Combine(Root(), "src", project)))
