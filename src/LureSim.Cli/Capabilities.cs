@@ -37,6 +37,7 @@ internal static class Capabilities
         Trim.TrimCommand.Capability,
         Pool.PoolCommand.Capability,
         Bend.BendCommand.Capability,
+        Page.PageCommand.Capability,
         new(SweepCommand.Create),
         new((terminal, _) => CheckCommand.Create(terminal)),
     ];

@@ -10,7 +10,7 @@ public sealed partial class ArchitectureTests
     {
         ["LureSim.Numerics"] = [],
         ["LureSim.Model"] = ["LureSim.Numerics"],
-        ["LureSim.Studies"] = ["LureSim.Scenarios"],
+        ["LureSim.Studies"] = ["LureSim.Scenarios", "LureSim.Wire"],
         ["LureSim.Scenarios"] = ["LureSim.Model"],
         ["LureSim.Wire"] = ["LureSim.Model"],
         ["LureSim.Reports"] = ["LureSim.Studies", "LureSim.Wire"],

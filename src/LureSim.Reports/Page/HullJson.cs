@@ -1,0 +1,65 @@
+using System.Text.Json;
+using LureSim.Model.Assembly;
+using LureSim.Model.Hands;
+using LureSim.Model.Lures;
+
+namespace LureSim.Reports.Page;
+
+/// <summary>What the players draw beside the film: the outline of the lure, and where the hand holds the rod.</summary>
+internal static class HullJson
+{
+    private const int Stations = 25;
+
+    /// <summary>Writes <c>hand</c> and <c>hull</c>.</summary>
+    /// <param name="json">Writer.</param>
+    /// <param name="setup">Set-up.</param>
+    public static void Write(Utf8JsonWriter json, Setup setup)
+    {
+        AnglerSpec a = setup.Angler;
+        double flat = setup.Rod.FreeLengthM * Math.Cos(a.RodElevationRad);
+        Row(json, "hand", -flat * Math.Cos(a.RodBearingRad), -flat * Math.Sin(a.RodBearingRad), a.HandHeightM);
+        LureSpec lure = setup.Lure;
+        HullForm hull = HullShape.Create(lure);
+        LureMass mass = LureMass.Of(lure, hull);
+        json.WriteStartObject("hull");
+        json.WriteNumber("length", lure.LengthM);
+        Row(json, "centre", mass.Centre.X, mass.Centre.Z);
+        Row(json, "tie", lure.TieXM, lure.TieZM);
+        json.WriteStartArray("hooks");
+        foreach (HookSpec hook in lure.Hooks)
+        {
+            Row(json, null, hook.XM, hook.ZM);
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("stations");
+        for (int i = 0; i < Stations; i++)
+        {
+            double x = -0.5 * lure.LengthM * Math.Cos(Math.PI * i / (Stations - 1));
+            HullSection s = hull.SectionAt(x);
+            Row(json, null, x, s.HalfBreadthM, s.HalfHeightM, s.CentreZM);
+        }
+
+        json.WriteEndArray();
+        json.WriteEndObject();
+    }
+
+    private static void Row(Utf8JsonWriter json, string? name, params ReadOnlySpan<double> values)
+    {
+        if (name is null)
+        {
+            json.WriteStartArray();
+        }
+        else
+        {
+            json.WriteStartArray(name);
+        }
+
+        foreach (double v in values)
+        {
+            json.WriteNumberValue(Math.Round(v, 6));
+        }
+
+        json.WriteEndArray();
+    }
+}

@@ -1,0 +1,79 @@
+using System.Text;
+using LureSim.Reports.Kit.Text;
+using LureSim.Studies.Page;
+
+namespace LureSim.Reports.Page;
+
+/// <summary>
+/// Builds one HTML document that needs nothing but itself. Everything in words, tables and drawings of rhythms is there without a script; the players
+/// and sliders come with it. The same runs give the same bytes.
+/// </summary>
+public static class PageBuilder
+{
+    /// <summary>Builds it.</summary>
+    /// <param name="result">Runs.</param>
+    /// <param name="shown">Units.</param>
+    /// <param name="command">The command that makes the page, as typed.</param>
+    /// <param name="engine">The solver that the page carries.</param>
+    /// <returns>UTF-8.</returns>
+    public static byte[] Build(PageResult result, Shown shown, string command, PageEngine engine)
+    {
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(engine);
+        var page = new PageContext(result, shown, command);
+        Markup html = Markup.Tag("html", [("lang", "en")], Head(page), Markup.Tag("body", "", Markup.Tag("main", "", Body(page, engine)), Scripts(page, engine)));
+        return Encoding.UTF8.GetBytes("<!doctype html>\n" + html.Html + "\n");
+    }
+
+    private static Markup Head(PageContext page) => Markup.Tag(
+        "head",
+        "",
+        Markup.Tag("meta", [("charset", "utf-8")]),
+        Markup.Tag("meta", [("http-equiv", "Content-Security-Policy"), ("content", PagePolicy.Of(PageAssets.Script, PageAssets.Style))]),
+        Markup.Tag("meta", [("name", "viewport"), ("content", "width=device-width, initial-scale=1")]),
+        Markup.Tag("title", "", string.Join(" | ", page.Result.Cases.Select(PageContext.Title))),
+        Markup.Tag("link", [("rel", "icon"), ("href", "data:,")]),
+        Markup.Raw("style", [], PageAssets.Style));
+
+    private static Markup[] Body(PageContext page, PageEngine engine) =>
+    [
+        Markup.Tag("header", "", Markup.Tag("h1", "", Headline(page)), Markup.Tag("p", "lede", Lede(page))),
+        Players(page),
+        StorySections.SetUp(page),
+        StorySections.Did(page),
+        StorySections.Why(page),
+        Sliders(page, engine),
+        StorySections.Rhythms(page),
+        StorySections.Changes(page),
+        StorySections.Cast(page),
+        NumberTable.Section(page),
+        LastSections.Limits(page),
+        LastSections.Care(),
+        LastSections.Guesses(page),
+        LastSections.Glossary(),
+        LastSections.Command(page),
+    ];
+
+    private static Markup Headline(PageContext page) => Markup.Of(page.Result.Cases.SelectMany((c, i) => (Markup[])[i > 0 ? Markup.Text(" and ") : default, Markup.Name(PageContext.Title(c))]));
+
+    private static Markup Lede(PageContext page) => Markup.Of(page.Result.Cases.Select(c =>
+        Markup.Of(page.IsMany ? Markup.Of(Markup.Name(PageContext.Title(c)), ": ") : default, WalkSteps.InShort(c) + " ")));
+
+    private static Markup Players(PageContext page) => Markup.Of(
+        StorySections.Section("walk", "The retrieve, played",
+            Markup.Tag("div", [("id", "player"), ("class", "player")], Markup.Tag("p", "needs-script", "The moving picture is drawn by a script. Everything else on this page can be read without it.")),
+            Markup.Tag("div", [("id", "stills"), ("class", "stills")])),
+        page.Result.Runs.Count < 2 ? default : Markup.Tag("section", [("id", "two"), ("aria-labelledby", "two-title"), ("hidden", "")],
+            Markup.Tag("h2", [("id", "two-title")], "Two runs in step"),
+            Markup.Tag("div", [("id", "pair"), ("class", "pair")])));
+
+    private static Markup Sliders(PageContext page, PageEngine engine) => page.Result.Cases[0].File.Here.Retrieve!.IsTow ? default : StorySections.Section("try", "Try it: change something",
+        Markup.Tag("div", [("id", "sliders"), ("class", "sliders")], Markup.Tag("p", "needs-script", engine.Parts.Count > 0
+            ? "The sliders need a script; without it, luresim retrieve computes the same."
+            : "This page was made without the solver inside: it plays what was computed. To try other values, run luresim retrieve with --set.")));
+
+    private static Markup Scripts(PageContext page, PageEngine engine) => Markup.Of(
+        Markup.Json("data", PageData.Of(page, engine.Parts.Count > 0)),
+        Markup.Of(engine.Parts.Select(p => Markup.Raw("script", [("type", "application/octet-stream"), ("data-part", p.Name)], p.Base64))),
+        Markup.Raw("script", [("type", "module")], PageAssets.Script));
+}
