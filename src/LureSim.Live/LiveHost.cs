@@ -1,5 +1,9 @@
 using LureSim.Cli;
 using LureSim.Cli.Live;
+using LureSim.Cli.Running;
+using LureSim.Reports.Kit.Text;
+using LureSim.Reports.Page;
+using LureSim.Studies.Page;
 
 namespace LureSim.Live;
 
@@ -18,7 +22,7 @@ internal static class LiveHost
         try
         {
             terminal.Error.WriteLine("live: making the page ...");
-            var server = new LiveServer(options, LivePage.Of(values, ended.Token), new RunAnswers());
+            var server = new LiveServer(options, Page(values, terminal, ended.Token));
             await using (server.ConfigureAwait(false))
             {
                 await server.Start(ended.Token).ConfigureAwait(false);
@@ -41,6 +45,16 @@ internal static class LiveHost
             terminal.Error.WriteLine("stopped");
             return ExitCode.Stopped;
         }
+    }
+
+    // Without the search over rhythms, which is a button there.
+    private static ServedPage Page(LiveValues values, Terminal terminal, CancellationToken stop)
+    {
+        var file = new PageFile(values.File, []);
+        using var progress = new ProgressLine("live", terminal, quiet: false);
+        PageResult result = PageStudy.Run([file], new PagePlan(WithRhythms: false), progress.Report, stop);
+        Shown shown = values.Units is string units ? new(Enum.Parse<UnitChoice>(units, ignoreCase: true)) : Shown.For(file.Here.Units);
+        return PageBuilder.Serve(result, shown, $"luresim live {ShellWord.Of(values.File)}");
     }
 
     // Standard input is a pipe that the starter holds; typed by a person it is a terminal, where nothing comes.

@@ -2,6 +2,8 @@ using System.Net;
 using System.Net.Mime;
 using System.Text;
 using System.Text.Json;
+using LureSim.Reports.Page;
+using LureSim.Wire;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Hosting.Server;
@@ -27,15 +29,18 @@ internal sealed class LiveServer : IAsyncDisposable
     /// <summary>Bytes that a request may have: a run is 10 to 30 kB.</summary>
     public const int MostBytes = 200_000;
 
+    // CSP level 3: nothing but what this server sends; pictures of studies are blobs that the page makes of an answer.
+    private const string Policy =
+        "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self'; img-src data: blob:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
     private const string NewLines = "application/x-ndjson";
 
     private readonly WebApplication _app;
-    private readonly LivePage _page;
+    private readonly ServedPage _page;
     private readonly Gate _gate;
     private readonly LastSeen _seen = new(TimeProvider.System);
     private readonly LiveOptions _options;
     private readonly StudyRun _studies;
-    private readonly RunAnswers _runs;
     private readonly string _token = Gate.NewToken();
     private readonly Latest _latestStudy = new();
     private int _port;
@@ -43,10 +48,9 @@ internal sealed class LiveServer : IAsyncDisposable
     /// <summary>Prepares the server.</summary>
     /// <param name="options">What it serves.</param>
     /// <param name="page">The page.</param>
-    /// <param name="runs">Answers runs.</param>
-    public LiveServer(LiveOptions options, LivePage page, RunAnswers runs)
+    public LiveServer(LiveOptions options, ServedPage page)
     {
-        (_options, _page, _runs, _gate, _studies) = (options, page, runs, new(_token), new(options.File, options.Units));
+        (_options, _page, _gate, _studies) = (options, page, new(_token), new(options.File, options.Units));
         // No file and no variable of the machine changes how it serves.
         WebApplicationBuilder builder = WebApplication.CreateEmptyBuilder(new());
         builder.WebHost.UseKestrelCore().ConfigureKestrel(k =>
@@ -88,7 +92,7 @@ internal sealed class LiveServer : IAsyncDisposable
     private async Task Serve(HttpContext context)
     {
         IHeaderDictionary head = context.Response.Headers;
-        head.ContentSecurityPolicy = LivePage.Policy;
+        head.ContentSecurityPolicy = Policy;
         head.XContentTypeOptions = "nosniff";
         head.CacheControl = "no-store";
         head["Referrer-Policy"] = "no-referrer";
@@ -108,7 +112,7 @@ internal sealed class LiveServer : IAsyncDisposable
         {
             await Say(context, StatusCodes.Status422UnprocessableEntity, e.Message).ConfigureAwait(false);
         }
-        catch (BadHttpRequestException e)
+        catch (Microsoft.AspNetCore.Http.BadHttpRequestException e)
         {
             await Say(context, e.StatusCode, e.StatusCode == StatusCodes.Status413PayloadTooLarge ? $"a request may have {MostBytes} bytes" : "the request cannot be read").ConfigureAwait(false);
         }
@@ -122,8 +126,8 @@ internal sealed class LiveServer : IAsyncDisposable
     private Task Answer(HttpContext context) => (context.Request.Method, context.Request.Path.Value) switch
     {
         ("GET", "/") => Send(context, "text/html; charset=utf-8", _page.Html),
-        ("GET", "/page.js") => Send(context, "text/javascript; charset=utf-8", _page.Script),
-        ("GET", "/page.css") => Send(context, "text/css; charset=utf-8", _page.Style),
+        ("GET", PageBuilder.ScriptPath) => Send(context, "text/javascript; charset=utf-8", _page.Script),
+        ("GET", PageBuilder.StylePath) => Send(context, "text/css; charset=utf-8", _page.Style),
         ("POST", "/run") => Run(context),
         ("POST", "/study") => Study(context),
         ("POST", "/alive") => Say(context, StatusCodes.Status200OK, ""),
@@ -132,8 +136,10 @@ internal sealed class LiveServer : IAsyncDisposable
 
     private async Task Run(HttpContext context)
     {
-        byte[] body = await Body(context).ConfigureAwait(false);
-        string answer = await Task.Run(() => _runs.Answer(body, context.RequestAborted), context.RequestAborted).ConfigureAwait(false);
+        string run = Encoding.UTF8.GetString(await Body(context).ConfigureAwait(false));
+        bool coarse = context.Request.Query.ContainsKey("coarse");
+        CancellationToken gone = context.RequestAborted;
+        string answer = await Task.Run(() => RunAnswer.Answer(run, coarse, new(null, gone)), gone).ConfigureAwait(false);
         await Send(context, MediaTypeNames.Application.Json, Encoding.UTF8.GetBytes(answer)).ConfigureAwait(false);
     }
 

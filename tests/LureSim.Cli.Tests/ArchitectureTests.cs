@@ -15,6 +15,7 @@ public sealed partial class ArchitectureTests
         ["LureSim.Wire"] = ["LureSim.Model"],
         ["LureSim.Reports"] = ["LureSim.Studies", "LureSim.Wire"],
         ["LureSim.Cli"] = ["LureSim.Reports"],
+        ["LureSim.Live"] = ["LureSim.Cli", "LureSim.Wire"],
     };
 
     [Fact]

@@ -23,7 +23,7 @@ public sealed class RunningServer : IAsyncLifetime
     /// <inheritdoc/>
     public async Task InitializeAsync()
     {
-        _server = new LiveServer(new(Scenario, null, 0, TimeSpan.FromMinutes(10)), new LivePage("<p>page", "script()", "p{}"), new RunAnswers());
+        _server = new LiveServer(new(Scenario, null, 0, TimeSpan.FromMinutes(10)), new("<p>page"u8.ToArray(), "script()"u8.ToArray(), "p{}"u8.ToArray()));
         await _server.Start(CancellationToken.None);
     }
 
