@@ -21,7 +21,7 @@ internal static class ChangeWords
     public static string Sentence(IReadOnlyList<PageChange> changes, Shown shown)
     {
         PageChange[] walks = [.. changes.Where(c => c.Outcome.Pattern == WalkPattern.Alternating)], not = [.. changes.Except(walks)];
-        return walks.Length == 0 ? $"At this rhythm it walks with none of them; {Others(not)}."
+        return walks.Length == 0 ? $"At this rhythm it walks with none of them{(not.DistinctBy(c => c.Outcome.Pattern).Count() == 1 ? $": {CadenceStory.Answer(not[0].Outcome.Pattern)}" : $"; {Others(not)}")}."
             : not.Length == 0 ? $"It walks with all of them. {Spread(walks, shown)}"
             : $"It walks with {List(walks)}; {Others(not)}. {Spread(walks, shown)}".TrimEnd();
     }

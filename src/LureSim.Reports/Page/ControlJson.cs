@@ -1,4 +1,5 @@
 using System.Text.Json;
+using LureSim.Model.Assembly;
 using LureSim.Scenarios;
 using LureSim.Studies.Page;
 using LureSim.Wire;
@@ -30,6 +31,8 @@ internal static class ControlJson
             foreach (PageStop stop in control.Stops)
             {
                 Write(json, page, control.Kind, stop, Patch(own, file, stop));
+                Drawn(json, control.Kind, stop, file);
+                json.WriteEndObject();
             }
 
             json.WriteEndArray();
@@ -56,12 +59,36 @@ internal static class ControlJson
         json.WriteStartArray("set");
         foreach (string set in stop.Set)
         {
-            json.WriteStringValue($"--set {ShellWord.Of(set)}");
+            json.WriteStringValue(set);
         }
 
         json.WriteEndArray();
+        json.WriteString("typed", string.Join(' ', stop.Set.Select(s => $"--set {ShellWord.Of(s)}")));
         json.WritePropertyName("patch");
         patch.WriteTo(json);
+    }
+
+    // What the players draw otherwise at a stop.
+    private static void Drawn(Utf8JsonWriter json, ControlKind kind, PageStop stop, PageFile file)
+    {
+        if (stop.IsOwn || kind is not (ControlKind.Rod or ControlKind.Ballast or ControlKind.Tie))
+        {
+            return;
+        }
+
+        Setup setup = file.With(stop.Set).Setup!;
+        json.WriteStartObject("drawn");
+        if (kind == ControlKind.Rod)
+        {
+            HullJson.Hand(json, setup);
+        }
+        else
+        {
+            json.WriteStartObject("hull");
+            HullJson.Places(json, setup.Lure);
+            json.WriteEndObject();
+        }
+
         json.WriteEndObject();
     }
 }

@@ -15,16 +15,12 @@ internal static class HullJson
     /// <param name="setup">Set-up.</param>
     public static void Write(Utf8JsonWriter json, Setup setup)
     {
-        AnglerSpec a = setup.Angler;
-        double flat = setup.Rod.FreeLengthM * Math.Cos(a.RodElevationRad);
-        Row(json, "hand", -flat * Math.Cos(a.RodBearingRad), -flat * Math.Sin(a.RodBearingRad), a.HandHeightM);
+        Hand(json, setup);
         LureSpec lure = setup.Lure;
         HullForm hull = HullShape.Create(lure);
-        LureMass mass = LureMass.Of(lure, hull);
         json.WriteStartObject("hull");
         json.WriteNumber("length", lure.LengthM);
-        Row(json, "centre", mass.Centre.X, mass.Centre.Z);
-        Row(json, "tie", lure.TieXM, lure.TieZM);
+        Places(json, lure);
         json.WriteStartArray("hooks");
         foreach (HookSpec hook in lure.Hooks)
         {
@@ -42,6 +38,26 @@ internal static class HullJson
 
         json.WriteEndArray();
         json.WriteEndObject();
+    }
+
+    /// <summary>Writes <c>hand</c>: where the resting rod is held, its tip being over the origin.</summary>
+    /// <param name="json">Writer.</param>
+    /// <param name="setup">Set-up.</param>
+    public static void Hand(Utf8JsonWriter json, Setup setup)
+    {
+        AnglerSpec a = setup.Angler;
+        double flat = setup.Rod.FreeLengthM * Math.Cos(a.RodElevationRad);
+        Row(json, "hand", -flat * Math.Cos(a.RodBearingRad), -flat * Math.Sin(a.RodBearingRad), a.HandHeightM);
+    }
+
+    /// <summary>Writes <c>centre</c> and <c>tie</c>.</summary>
+    /// <param name="json">Writer.</param>
+    /// <param name="lure">Lure.</param>
+    public static void Places(Utf8JsonWriter json, LureSpec lure)
+    {
+        LureMass mass = LureMass.Of(lure, HullShape.Create(lure));
+        Row(json, "centre", mass.Centre.X, mass.Centre.Z);
+        Row(json, "tie", lure.TieXM, lure.TieZM);
     }
 
     private static void Row(Utf8JsonWriter json, string? name, params ReadOnlySpan<double> values)

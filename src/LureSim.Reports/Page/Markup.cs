@@ -9,7 +9,8 @@ namespace LureSim.Reports.Page;
 /// </summary>
 internal readonly record struct Markup
 {
-    private static readonly HashSet<string> Empty = new(StringComparer.Ordinal) { "meta", "link", "br", "hr", "input", "line", "rect", "circle", "path", "polyline", "polygon" };
+    // Of HTML alone: in SVG every element is closed.
+    private static readonly HashSet<string> Empty = new(StringComparer.Ordinal) { "meta", "link", "br", "hr", "input" };
 
     private Markup(string html) => Html = html;
 

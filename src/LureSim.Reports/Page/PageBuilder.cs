@@ -48,12 +48,12 @@ public static class PageBuilder
     private static Markup[] Body(PageContext page, PageEngine engine) =>
     [
         Markup.Tag("header", "", Markup.Tag("h1", "", Headline(page)), Markup.Tag("p", "lede", Lede(page))),
-        Players(page),
+        Players(page, engine),
+        Sliders(page, engine),
+        Studies(engine),
         StorySections.SetUp(page),
         StorySections.Did(page),
         StorySections.Why(page),
-        Sliders(page, engine),
-        Studies(engine),
         StorySections.Rhythms(page),
         StorySections.Changes(page),
         StorySections.Cast(page),
@@ -70,11 +70,11 @@ public static class PageBuilder
     private static Markup Lede(PageContext page) => Markup.Of(page.Result.Cases.Select(c =>
         Markup.Of(page.IsMany ? Markup.Of(Markup.Name(PageContext.Title(c)), ": ") : default, WalkSteps.InShort(c) + " ")));
 
-    private static Markup Players(PageContext page) => Markup.Of(
+    private static Markup Players(PageContext page, PageEngine engine) => Markup.Of(
         StorySections.Section("walk", "The retrieve, played",
             Markup.Tag("div", [("id", "player"), ("class", "player")], Markup.Tag("p", "needs-script", "The moving picture is drawn by a script. Everything else on this page can be read without it.")),
             Markup.Tag("div", [("id", "stills"), ("class", "stills")])),
-        page.Result.Runs.Count < 2 ? default : Markup.Tag("section", [("id", "two"), ("aria-labelledby", "two-title"), ("hidden", "")],
+        page.Result.Runs.Count < 2 && !engine.Computes ? default : Markup.Tag("section", [("id", "two"), ("aria-labelledby", "two-title"), ("hidden", "")],
             Markup.Tag("h2", [("id", "two-title")], "Two runs in step"),
             Markup.Tag("div", [("id", "pair"), ("class", "pair")])));
 

@@ -31,8 +31,14 @@ internal static class PageData
                 Run(json, page, run);
             }
 
+            bool slides = computes && page.Result.Cases[0].Own.Result is { Task.IsTow: false };
+            if (slides)
+            {
+                Tried(json);
+            }
+
             json.WriteEndArray();
-            if (computes && page.Result.Cases[0].Own.Result is not null)
+            if (slides)
             {
                 Sliders(json, page);
             }
@@ -59,6 +65,16 @@ internal static class PageData
         json.WritePropertyName("film");
         run.Film!.WriteTo(json);
         HullJson.Write(json, result.Setup);
+        json.WriteEndObject();
+    }
+
+    // What the sliders make, until they are moved.
+    private static void Tried(Utf8JsonWriter json)
+    {
+        json.WriteStartObject();
+        json.WriteString("id", "tried");
+        json.WriteString("name", "your change");
+        json.WriteString("like", "own");
         json.WriteEndObject();
     }
 

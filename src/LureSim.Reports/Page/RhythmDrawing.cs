@@ -115,7 +115,7 @@ internal static class RhythmDrawing
             Markup.Tag("line", [("class", @class), ("x1", N(x1)), ("y1", N(y1)), ("x2", N(x2)), ("y2", N(y2))]);
 
         private static Markup Text(double x, double y, string anchor, string text, string @class) =>
-            Markup.Tag("text", [("class", @class), ("x", N(x)), ("y", N(y)), ("text-anchor", anchor)], text);
+            Markup.Tag("text", [("class", $"label {@class}".TrimEnd()), ("x", N(x)), ("y", N(y)), ("text-anchor", anchor)], text);
 
         private static string N(double v) => v.ToString("0.#", CultureInfo.InvariantCulture);
     }

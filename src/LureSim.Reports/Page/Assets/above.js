@@ -51,7 +51,7 @@ const Above = (() => {
       drawForce({ arrow, force, lever }, seen, centre, nodes, X, Y, pull, tight, f.wide, words);
       say.textContent = f.wide ? Draw.status(run, t, words) : Draw.status(run, t, words, true).replace(' to spare', '').replace('line ', '');
       say.setAttribute('class', `say halo ${tight ? 'tight' : 'slack'}`);
-      if (omitted) omitted.textContent = `${words.distance(Math.max(0, film.at('lure_x', t) - f.right * 0.44))} of line between are left out`;
+      if (omitted) omitted.textContent = `${words.distance(Math.max(0, film.at('lure_x', t) - f.right * 0.44))} of line left out here`;
       if (still) svg.setAttribute('aria-label', `From above. ${Captions.moment(run, t, words)}.`);
     }
     return { at };

@@ -23,8 +23,8 @@ const Captions = (() => {
     pull: (m, w, twitch) => twitch.reached
       ? `The hand pulls ${w.size(m.stroke)} in all. The line takes up its slack, comes tight and draws the nose with up to ${w.pull(m.pull)}. The force acts at the nose, so it turns the lure: ${Words.degrees(m.turned)} in ${m.time}.`
       : `The hand pulls ${w.size(m.stroke)}, but the slack swallows it: the nose feels no more than ${w.pull(m.pull)}.`,
-    turn: (m, w) => `The line is slack again, by up to ${w.size(m.slack)}, and holds nothing. The turn runs on by itself: ${Words.degrees(m.turned)} more in ${m.time}.`,
-    coast: (m, w) => `No pull and hardly any turn: the lure slides on by its own way, ${w.size(m.aside)} to the side${way(w, m.nearer)}. Its nose points ${where(m.off)}.`,
+    turn: (m, w) => `The line is slack again, by up to ${w.size(m.slack)}, and holds nothing. The turn runs on by itself: ${Words.degrees(m.turned)} more in ${m.time}, and the lure slips ${w.size(m.aside)} to the side.`,
+    coast: (m, w) => `No pull and hardly any turn: the lure slides on, ${w.size(m.aside)} to the side${way(w, m.nearer)}. Its nose points ${where(m.off)}.`,
     wait: (m, w) => `The lure has all but stopped (${w.speed(m.speed)}), its nose ${where(m.off)}. It lies across the line, so the next pull must turn it back.`,
     tow: (m, w) => `The line is tight again before the next twitch and drags the nose along with up to ${w.pull(m.pull)}. Towed, the lure cannot turn across.`,
   };
@@ -38,5 +38,15 @@ const Captions = (() => {
     return `${Words.seconds(t)}, ${run.phases.at(t).name}: ${line}, nose ${where(m.off)}`;
   }
 
-  return { of, moment };
+  const legend = 'Broad trail: the lure\'s centre of gravity. Thin trail: its nose. Dashed outlines: where it lay when a pull began. Arrow: the pull at the nose; ' +
+    'the dashes from the centre show the lever by which it turns the lure. Bold line: tight. Thin line: slack. Hooks are drawn, not computed; how far a lure rolls is the least certain.';
+
+  // How far the film may be from what the solver recorded.
+  function thinned(film, w) {
+    const place = Math.max(film.error('lure_x'), film.error('lure_y')), line = film.lineError ? `, points of the line ${w.size(film.lineError)}` : '';
+    return `The film keeps a frame every ${Math.round(film.step * 1000)} ms. Between frames it strays from the solver's own record by at most: lure ${w.size(place)}, heading ${(film.error('heading') * 180 / Math.PI).toFixed(1)}°${line}, ` +
+      `pull ${w.pull(film.error('nose_pull'))}, because a jerk can be shorter than a frame.`;
+  }
+
+  return { of, moment, legend, thinned };
 })();

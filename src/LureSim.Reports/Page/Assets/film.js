@@ -28,6 +28,7 @@ const Film = (() => {
 
     // The line from rod tip to tie, [[x, y, z], ...] in m.
     function nodesAt(time) {
+      if (!line) return ['tip', 'nose'].map(end => ['x', 'y', 'z'].map(axis => at(`${end}_${axis}`, time)));
       const [i, share] = place(time, line.step_s, line.count), size = 3 * line.points, from = i * size, next = line.count > 1 ? size : 0;
       return Array.from({ length: line.points }, (_, p) => [0, 1, 2].map(axis => {
         const k = from + 3 * p + axis;
@@ -44,7 +45,7 @@ const Film = (() => {
       return [low, high];
     }
 
-    return { end, step: film.step_s, at, nodesAt, range, has: name => name in values, error: name => film.channels[name].error };
+    return { end, step: film.step_s, at, nodesAt, range, has: name => name in values, error: name => film.channels[name].error, lineError: line?.error };
   }
 
   return { open };

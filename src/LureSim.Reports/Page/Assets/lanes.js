@@ -14,7 +14,7 @@ const Lanes = (() => {
   const read = (film, key, t) => key === 'heading' ? film.at(key, t) - Math.PI : film.at(key, t);
 
   function make(svg, run, W, words, options = {}) {
-    const wide = W >= 620, gutter = wide ? 124 : 0, laneH = wide ? 50 : 66, pairs = options.twitches ?? (wide ? 4 : 2);
+    const wide = W >= 620, gutter = wide ? 124 : 0, laneH = wide ? 50 : 66, pairs = twitchesFor(run, W - gutter, wide);
     const list = channels(words), top = ribbon + 8, H = top + list.length * laneH + foot, { film, phases } = run;
     const limits = list.map(c => limit(run, c));
     Draw.open(svg, W, H);
@@ -52,6 +52,12 @@ const Lanes = (() => {
     // Time under a place of the picture, in pixels of the page.
     const timeAt = (x, width) => Math.min(window[1], Math.max(window[0], window[0] + (x * W / width - gutter) / (W - gutter) * (window[1] - window[0])));
     return { at, timeAt, H };
+  }
+
+  // An even number, so that windows look alike; as many as leave room for the word over a pull.
+  function twitchesFor(run, W, wide) {
+    const pull = run.phases.twitches[run.phases.typical].phases[0], room = n => (pull.to - pull.from) / run.period * W / n >= 38;
+    return wide && room(6) ? 6 : wide && room(4) ? 4 : 2;
   }
 
   function limit(run, c) {

@@ -39,12 +39,13 @@ const Live = (() => {
 function liveSolver() {
   let newest = null;
   return {
-    name: 'the program on this machine',
+    name: 'The program on this machine',
     ready: Promise.resolve(),
     async run(run, { coarse } = {}) {
       newest?.abort();
       const own = newest = new AbortController();
-      return (await Live.ask(coarse ? '/run?coarse=1' : '/run', JSON.stringify(run), own.signal)).json();
+      const began = performance.now(), answer = await (await Live.ask(coarse ? '/run?coarse=1' : '/run', JSON.stringify(run), own.signal)).json();
+      return { ...answer, summary: answer.summary && { pattern: answer.pattern, ...answer.summary }, seconds: (performance.now() - began) / 1000 };
     },
   };
 }

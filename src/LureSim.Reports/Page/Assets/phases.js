@@ -89,5 +89,13 @@ const Phases = (() => {
     };
   }
 
-  return { of, tightN, speed };
+  // The moment of a phase that shows it best: a pull at its hardest, the others well under way.
+  function best(film, p) {
+    let t = p.from + (p.to - p.from) * ({ turn: 0.5, coast: 0.85 }[p.name] ?? 0.6);
+    if (p.name !== 'pull') return t;
+    for (let u = p.from; u < p.to; u += dt) if (film.at('nose_pull', u) > film.at('nose_pull', t)) t = u;
+    return t;
+  }
+
+  return { of, tightN, speed, best };
 })();

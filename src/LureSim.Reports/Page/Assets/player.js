@@ -29,7 +29,7 @@
 //                    centre is the centre of gravity, the point that lure_x, lure_y and lure_z follow
 //
 // startPlayers(data) returns
-//   { replaceRun(id, { film, summary }), play(), pause(), seek(seconds), show(id), time, playing, run }
+//   { replaceRun(id, { film, summary, setup, hand, hull }), beside(id, id), play(), pause(), seek(seconds), show(id), time, playing, run }
 // replaceRun keeps the clock, and keeps it running.
 'use strict';
 
@@ -57,13 +57,13 @@ function startPlayers(data) {
   function layout() {
     const run = main(), W = widthOf(ui.pictures.above), p = ui.pictures;
     for (const r of runs.values()) r.since = () => clock.since;
-    lanes = Lanes.make(p.lanes, run, widthOf(p.lanes), words, { twitches: run.period < 0.4 && W >= 620 ? 6 : undefined });
+    lanes = Lanes.make(p.lanes, run, widthOf(p.lanes), words);
     const whole = Side.whole(p.whole, run, widthOf(p.whole), words), small = widthOf(p.own) < W / 3 ? whole.H : 170;
-    pictures.main = [Above.make(p.above, run, W, Above.height(run, W), words), whole,
+    pictures.main = [Above.make(p.above, run, W, Math.min(Above.height(run, W), Math.max(280, innerHeight * 0.4)), words), whole,
       Side.own(p.own, run, widthOf(p.own), small, words), Side.end(p.end, run, widthOf(p.end), small), lanes];
     ui.time.max = finish().toFixed(2);
     ui.time.style.setProperty('--warm', `${(100 * run.from / finish()).toFixed(1)}%`);
-    ui.setup.textContent = run.setup;
+    ui.setup.textContent = run.failure ? `${run.setup} The model could not finish this run; it is shown as far as it came.` : run.setup;
     tell(run);
     layoutPair();
     draw(true);
@@ -80,8 +80,11 @@ function startPlayers(data) {
 
   function tell(run) {
     const twitch = run.phases.twitches[run.phases.typical];
-    ui.captions.replaceChildren(...twitch.phases.map(p => Stage.caption(p.name, Captions.of(run.film, twitch, p, words), () => { pause(); moveTo(within(p)); })));
-    ui.about.textContent = `Numbers of the twitch that begins at ${Words.seconds(twitch.from)}, the middle one of this run by its swing. Line, rod tip, hull and pull are the computed ones; between the points that the solver keeps, straight lines are drawn. How far a lure rolls is the least certain of it.`;
+    ui.captions.replaceChildren(...twitch.phases.map(p => Stage.caption(p.name, Captions.of(run.film, twitch, p, words), () => { pause(); moveTo(Phases.best(run.film, p)); })));
+    ui.about.replaceChildren(...[
+      `These are the numbers of the twitch that begins at ${Words.seconds(twitch.from)}, the middle one of this run by its swing.`,
+      Captions.legend, Captions.thinned(run.film, words),
+    ].map(text => Stage.tag('p', { textContent: text })));
   }
 
   let phaseShown = null;
@@ -170,12 +173,10 @@ function startPlayers(data) {
     play(true, list[at].to);
   }
 
-  // The moment of a phase that shows it best.
-  const within = p => p.from + (p.to - p.from) * ({ pull: 0.8, turn: 0.5, coast: 0.8 }[p.name] ?? 0.6);
   function step(by) {
     pause();
     const { all, at } = main().phases, i = all.indexOf(at(Math.min(clock.t, main().film.end)));
-    moveTo(within(all[(i + by + all.length) % all.length]));
+    moveTo(Phases.best(main().film, all[(i + by + all.length) % all.length]));
   }
 
   function fill() {
@@ -195,13 +196,19 @@ function startPlayers(data) {
   });
 
   // ---- start
-  function replaceRun(id, { film, summary }) {
-    const entry = { ...entries.get(id), film, summary: summary ?? entries.get(id).summary };
+  function replaceRun(id, { film, summary, ...more }) {
+    const entry = { ...entries.get(id), ...more, film, summary: summary ?? entries.get(id).summary };
     entries.set(id, entry);
     runs.set(id, Run.open(entry));
     clock.t = Math.min(clock.t, finish());
     layout();
     if (id === ids[0]) still();
+  }
+  // Two runs beside each other, as if they had been chosen.
+  function beside(...chosen) {
+    if (!pair) return;
+    chosen.forEach((id, i) => { pair.list[i].root.querySelector('select').value = id; clock.sides[i] = id; });
+    layout();
   }
   const still = () => { if (stillsRoot) Stills.make(stillsRoot, runs.get(ids[0]), words); };
 
@@ -215,11 +222,12 @@ function startPlayers(data) {
   });
   for (const e of [root, pairRoot]) if (e) seen.observe(e);
   addEventListener('beforeprint', pause);
+  addEventListener('fullscreenchange', () => { if (ui.fill) ui.fill.textContent = document.fullscreenElement ? 'Back to the page' : 'Fill the screen'; });
   calm.addEventListener('change', () => { if (calm.matches) pause(); });
   play(!calm.matches);
 
   return {
-    replaceRun, play: () => play(true), pause, seek: act.seek, show: act.show,
+    replaceRun, beside, play: () => play(true), pause, seek: act.seek, show: act.show,
     get time() { return clock.t; }, get playing() { return clock.playing; }, get run() { return clock.main; },
   };
 }

@@ -47,7 +47,7 @@ const Run = (() => {
     const period = median(list.slice(0, Math.max(1, list.length - 1)).map(t => t.to - t.from)), camera = follow(film, 2 * period);
     const from = list[phases.warm].from, tip = film.range('tip_y', from), outset = rod(film, entry.hand);
     return {
-      id: entry.id, name: entry.name, setup: entry.setup ?? '', summary: entry.summary ?? {}, film, phases, period, camera, from,
+      id: entry.id, name: entry.name, setup: entry.setup ?? '', failure: entry.failure, summary: entry.summary ?? {}, film, phases, period, camera, from,
       solid: Hull.prepare(entry.hull), rod: outset, tipY: (tip[0] + tip[1]) / 2, reach: reach(film, camera, from), sunk: sunk(film),
       since: () => 0,
     };
@@ -55,7 +55,8 @@ const Run = (() => {
 
   const verdicts = {
     alternating: 'walks', 'one-sided': 'turns to one side only', skipping: 'loses twitches in the slack', tracking: 'is towed, does not walk',
-    spinning: 'turns over its own line', still: 'hardly moves', irregular: 'walks unevenly, if at all',
+    spinning: 'turns over its own line', still: 'hardly moves', irregular: 'walks unevenly, if at all', 'on-the-spot': 'turns on the spot',
+    diving: 'dives', 'rolled-over': 'rolls over', standing: 'stands on end', fouling: 'hooks its own line',
   };
   const verdict = run => verdicts[run.summary.pattern] ?? '';
 

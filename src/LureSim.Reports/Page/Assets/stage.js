@@ -35,18 +35,19 @@ const Stage = (() => {
   function bar(clock, act, small) {
     const play = button('Play', 'play', act.toggle), parts = [play];
     if (!small) parts.push(button('One twitch', 'once', act.once));
-    parts.push(tag('span', { className: 'steps' }, button('←', 'step', () => act.step(-1), { 'aria-label': 'Phase before', title: 'Phase before' }),
+    parts.push(tag('span', { className: 'phase-steps' }, button('←', 'step', () => act.step(-1), { 'aria-label': 'Phase before', title: 'Phase before' }),
       button('→', 'step', () => act.step(1), { 'aria-label': 'Next phase', title: 'Next phase' })));
     if (!small) parts.push(speed(clock, act));
-    if (!small && document.fullscreenEnabled) parts.push(button('Fill the screen', 'fill', act.fill));
-    return { root: tag('div', { className: 'bar' }, ...parts), play };
+    const fill = !small && document.fullscreenEnabled ? button('Fill the screen', 'fill', act.fill) : null;
+    if (fill) parts.push(fill);
+    return { root: tag('div', { className: 'bar' }, ...parts), play, fill };
   }
 
   function player(root, runs, clock, act) {
     const pictures = { above: svgOf('picture above'), whole: svgOf('picture whole'), own: svgOf('picture own'), end: svgOf('picture end'), lanes: svgOf('lanes') };
     const time = tag('input', { type: 'range', className: 'time', min: '0', step: '0.01', attr: { 'aria-label': 'Moment of the run' }, oninput: e => act.seek(Number(e.target.value)) });
     const clockText = tag('output', { className: 'clock' }), note = tag('span', { className: 'note', attr: { role: 'status' } });
-    const buttons = bar(clock, act), captions = tag('ol', { className: 'captions' }), about = tag('p', { className: 'about' }), head = tag('div', { className: 'player-head' });
+    const buttons = bar(clock, act), captions = tag('ol', { className: 'captions' }), about = tag('div', { className: 'about' }), head = tag('div', { className: 'player-head' });
     if (runs.length > 1) head.append(tag('label', { className: 'choose' }, tag('span', { textContent: 'Run shown' }), chooser(runs, clock.main, 'Run shown', act.show)));
     const setup = tag('p', { className: 'setup' });
     head.append(setup);
@@ -55,8 +56,8 @@ const Stage = (() => {
       tag('div', { className: 'pictures' }, pictures.above, tag('div', { className: 'sides' }, pictures.whole, pictures.own, pictures.end), pictures.lanes),
       tag('div', { className: 'drive' }, time, buttons.root),
       tag('div', { className: 'told' }, captions,
-        tag('p', { className: 'keys', textContent: 'Drag the slider or the lanes to move through time. Keys: space plays and pauses, arrows step, shift and arrow go from phase to phase.' }), about));
-    return { root, pictures, time, clockText, note, play: buttons.play, captions, about, setup };
+        tag('p', { className: 'keys', textContent: 'Drag the slider or the lanes to move through time; the pale part of the slider is the warm-up. Keys: space plays and pauses, arrows step, shift and arrow go from phase to phase.' }), about));
+    return { root, pictures, time, clockText, note, play: buttons.play, fill: buttons.fill, captions, about, setup };
   }
 
   function caption(name, text, jump) {
