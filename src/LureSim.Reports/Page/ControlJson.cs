@@ -85,7 +85,7 @@ internal static class ControlJson
         else
         {
             json.WriteStartObject("hull");
-            HullJson.Places(json, setup.Lure);
+            HullJson.Places(json, setup.Lure, weight: kind == ControlKind.Ballast, tie: kind == ControlKind.Tie);
             json.WriteEndObject();
         }
 

@@ -20,7 +20,7 @@ internal static class HullJson
         HullForm hull = HullShape.Create(lure);
         json.WriteStartObject("hull");
         json.WriteNumber("length", lure.LengthM);
-        Places(json, lure);
+        Places(json, lure, weight: true, tie: true);
         json.WriteStartArray("hooks");
         foreach (HookSpec hook in lure.Hooks)
         {
@@ -50,14 +50,23 @@ internal static class HullJson
         Row(json, "hand", -flat * Math.Cos(a.RodBearingRad), -flat * Math.Sin(a.RodBearingRad), a.HandHeightM);
     }
 
-    /// <summary>Writes <c>centre</c> and <c>tie</c>.</summary>
+    /// <summary>Writes <c>centre</c>, <c>tie</c> or both.</summary>
     /// <param name="json">Writer.</param>
     /// <param name="lure">Lure.</param>
-    public static void Places(Utf8JsonWriter json, LureSpec lure)
+    /// <param name="weight">With its centre of gravity.</param>
+    /// <param name="tie">With its line tie.</param>
+    public static void Places(Utf8JsonWriter json, LureSpec lure, bool weight, bool tie)
     {
-        LureMass mass = LureMass.Of(lure, HullShape.Create(lure));
-        Row(json, "centre", mass.Centre.X, mass.Centre.Z);
-        Row(json, "tie", lure.TieXM, lure.TieZM);
+        if (weight)
+        {
+            LureMass mass = LureMass.Of(lure, HullShape.Create(lure));
+            Row(json, "centre", mass.Centre.X, mass.Centre.Z);
+        }
+
+        if (tie)
+        {
+            Row(json, "tie", lure.TieXM, lure.TieZM);
+        }
     }
 
     private static void Row(Utf8JsonWriter json, string? name, params ReadOnlySpan<double> values)

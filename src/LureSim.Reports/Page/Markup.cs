@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.RegularExpressions;
 using LureSim.Scenarios.Quantities;
 
 namespace LureSim.Reports.Page;
@@ -7,7 +8,7 @@ namespace LureSim.Reports.Page;
 /// A piece of HTML that is safe by the way it was made: a text becomes one by being escaped, and there is no other way in for what a user wrote.
 /// Names of elements and attributes are the program's own.
 /// </summary>
-internal readonly record struct Markup
+internal readonly partial record struct Markup
 {
     // Of HTML alone: in SVG every element is closed.
     private static readonly HashSet<string> Empty = new(StringComparer.Ordinal) { "meta", "link", "br", "hr", "input" };
@@ -24,6 +25,13 @@ internal readonly record struct Markup
     /// <summary>A text, escaped; what steers instead of being seen is told as <c>\u202E</c>.</summary>
     /// <param name="text">Any text.</param>
     public static Markup Text(string text) => new(Escape(text));
+
+    /// <summary>A sentence of the program: a number stays with its unit, and what is typed, between back-quotes, looks like it.</summary>
+    /// <param name="sentence">Sentence.</param>
+    public static Markup Prose(string sentence) => Of(sentence.Split('`').Select((part, i) => i % 2 == 1 ? Tag("code", "typed", part) : Text(Unit().Replace(part, "\u00A0"))));
+
+    [GeneratedRegex(@"(?<=\d) (?=(%|in|ft|cm|mm|m|oz|lb|g|kg|deg|degrees|s|times)\b|%)")]
+    private static partial Regex Unit();
 
     /// <summary>A text of the user: kept to itself, so that one written from right to left does not turn what stands beside it.</summary>
     /// <param name="text">Any text.</param>

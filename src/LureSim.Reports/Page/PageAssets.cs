@@ -22,6 +22,9 @@ internal static class PageAssets
     /// <summary>All styles as one sheet.</summary>
     public static string Style { get; } = Joined(Styles);
 
+    /// <summary>The same for a served page.</summary>
+    public static string ServedStyle { get; } = Joined([.. Styles, "live.css"]);
+
     private static string Joined(string[] names) => string.Join("\n", names.Select(Read).Where(t => t.Length > 0));
 
     private static string Read(string name)

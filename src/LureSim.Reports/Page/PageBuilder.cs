@@ -33,7 +33,7 @@ public static class PageBuilder
     /// <param name="shown">Units.</param>
     /// <param name="command">The command that serves the page, as typed.</param>
     public static ServedPage Serve(PageResult result, Shown shown, string command) =>
-        new(Build(result, shown, command, PageEngine.Served), Encoding.UTF8.GetBytes(PageAssets.ServedScript), Encoding.UTF8.GetBytes(PageAssets.Style));
+        new(Build(result, shown, command, PageEngine.Served), Encoding.UTF8.GetBytes(PageAssets.ServedScript), Encoding.UTF8.GetBytes(PageAssets.ServedStyle));
 
     private static Markup Head(PageContext page, PageEngine engine) => Markup.Tag(
         "head",
@@ -71,19 +71,23 @@ public static class PageBuilder
         Markup.Of(page.IsMany ? Markup.Of(Markup.Name(PageContext.Title(c)), ": ") : default, WalkSteps.InShort(c) + " ")));
 
     private static Markup Players(PageContext page, PageEngine engine) => Markup.Of(
-        StorySections.Section("walk", "The retrieve, played",
+        Wide("walk", "The retrieve, played",
             Markup.Tag("div", [("id", "player"), ("class", "player")], Markup.Tag("p", "needs-script", "The moving picture is drawn by a script. Everything else on this page can be read without it.")),
             Markup.Tag("div", [("id", "stills"), ("class", "stills")])),
         page.Result.Runs.Count < 2 && !engine.Computes ? default : Markup.Tag("section", [("id", "two"), ("aria-labelledby", "two-title"), ("hidden", "")],
             Markup.Tag("h2", [("id", "two-title")], "Two runs in step"),
             Markup.Tag("div", [("id", "pair"), ("class", "pair")])));
 
-    private static Markup Sliders(PageContext page, PageEngine engine) => page.Result.Cases[0].File.Here.Retrieve!.IsTow ? default : StorySections.Section("try", "Try it: change something",
-        Markup.Tag("div", [("id", "sliders"), ("class", "sliders")], Markup.Tag("p", "needs-script", engine.Computes
-            ? "The sliders need a script; without it, luresim retrieve computes the same."
-            : "This page was made without the solver inside: it plays what was computed. To try other values, run luresim retrieve with --set.")));
+    private static Markup Sliders(PageContext page, PageEngine engine) => page.Result.Cases[0].File.Here.Retrieve!.IsTow ? default : Wide("try", "Try it: change something",
+        Markup.Tag("div", [("id", "sliders"), ("class", "sliders")], Markup.Tag("p", "needs-script", Markup.Prose(engine.Computes
+            ? "The sliders need a script; without it, `luresim retrieve` computes the same."
+            : "This page was made without the solver inside: it plays what was computed. To try other values, run `luresim retrieve` with `--set`."))));
 
-    private static Markup Studies(PageEngine engine) => !engine.IsServed ? default : StorySections.Section("whole", "Whole studies",
+    // Over the whole width of the page.
+    private static Markup Wide(string id, string title, params IEnumerable<Markup> inside) =>
+        Markup.Tag("section", [("id", id), ("aria-labelledby", $"{id}-title")], [Markup.Tag("h2", [("id", $"{id}-title")], title), .. inside]);
+
+    private static Markup Studies(PageEngine engine) => !engine.IsServed ? default : Wide("whole", "Whole studies",
         Markup.Tag("p", "", "The program itself, with the values at which the sliders stand. A study uses every core and takes seconds to minutes; a newer one ends the one before."),
         Markup.Tag("div", [("id", "studies"), ("class", "studies")]));
 

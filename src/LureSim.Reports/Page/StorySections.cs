@@ -12,7 +12,7 @@ internal static class StorySections
 {
     /// <summary>The set-up in plain words.</summary>
     public static Markup SetUp(PageContext page) => Section("setup", "The set-up", page.Each(c => Markup.Tag("dl", "facts", SetUpWords.Long(c.File, page.Shown).Select(f =>
-        Markup.Of(Markup.Tag("dt", "", f.What), Markup.Tag("dd", "", f.Words))))));
+        Markup.Of(Markup.Tag("dt", "", f.What), Markup.Tag("dd", "", Markup.Prose(f.Words)))))));
 
     /// <summary>What this run did.</summary>
     public static Markup Did(PageContext page) => Section("did", "What this run did", page.Each(c => c.Own.Result is RetrieveResult r
@@ -27,20 +27,20 @@ internal static class StorySections
 
     /// <summary>Which rhythms walk.</summary>
     public static Markup Rhythms(PageContext page) => Section("rhythms", "Which rhythms walk", page.Each(c => c.Rhythms is null
-        ? Paragraphs([page.Result.HasRhythms ? "A steady pull has no rhythm, or no run of the search reached its end." : "Rhythms were left out of this page (--quick); luresim cadence searches them."])
+        ? Paragraphs([page.Result.HasRhythms ? "A steady pull has no rhythm, or no run of the search reached its end." : "Rhythms were left out of this page (`--quick`); `luresim cadence` searches them."])
         : Markup.Of(
             Paragraphs(CadenceStory.Sentences(c.Rhythms, page.Shown)),
             RhythmDrawing.Both(c.Rhythms, page.Shown),
-            Markup.Tag("p", "key", $"Each rhythm was tried from several starts, {page.Shown.Distance(c.Rhythms.Task.DistanceM)} away, until its walk had settled. Dot: glide to the side in a twitch. Bar: what the lure does at that rhythm."))));
+            Markup.Tag("p", "key", Markup.Prose($"Each rhythm was tried from several starts, {page.Shown.Distance(c.Rhythms.Task.DistanceM)} away, until its walk had settled. Dots: glide to the side in a twitch, full where it walks. Bar, from slow to fast: {string.Join(", ", c.Rhythms.Bands().Select(b => PatternClasses.Name(b.Pattern)))}.")))));
 
     /// <summary>What line, leader and rod change.</summary>
     public static Markup Changes(PageContext page) => Section("changes", "What line, leader and rod change", page.Each(c => c.Changes.Count == 0
-        ? Paragraphs(["A steady pull is not compared here; luresim compare does that."])
+        ? Paragraphs(["A steady pull is not compared here; `luresim compare` does that."])
         : Markup.Of(
-            Markup.Tag("p", "", $"The same hand and rhythm, {Trade.Digits(c.Own.Result?.Task.CadencePerS ?? c.File.Here.Retrieve!.CadencePerS, 2)} twitches a second, one thing changed at a time, each run until its walk had settled. Another rhythm may suit another line better: luresim cadence --across shows that. Rods: mass goes with length, the same load rating."),
+            Markup.Tag("p", "", Markup.Prose($"The same hand and rhythm, {Trade.Digits(c.Own.Result?.Task.CadencePerS ?? c.File.Here.Retrieve!.CadencePerS, 2)} twitches a second, one thing changed at a time, each run until its walk had settled. Another rhythm may suit another line better: `luresim cadence --across` shows that. Rods: mass goes with length, the same load rating.")),
             Markup.Of(c.Changes.GroupBy(x => x.Group).Select(g => Markup.Of(
                 Markup.Tag("h4", "", ChangeWords.Name(g.Key)),
-                Markup.Tag("p", "", ChangeWords.Sentence([.. g], page.Shown)),
+                Markup.Tag("p", "", Markup.Prose(ChangeWords.Sentence([.. g], page.Shown))),
                 ChangeTable.Of([.. g], page.Shown)))))));
 
     /// <summary>The cast.</summary>
@@ -53,11 +53,11 @@ internal static class StorySections
     /// <param name="title">Heading.</param>
     /// <param name="inside">Content.</param>
     public static Markup Section(string id, string title, params IEnumerable<Markup> inside) => Markup.Tag(
-        "section", [("id", id), ("aria-labelledby", $"{id}-title")], [Markup.Tag("h2", [("id", $"{id}-title")], title), .. inside]);
+        "section", [("id", id), ("class", "told-section"), ("aria-labelledby", $"{id}-title")], [Markup.Tag("h2", [("id", $"{id}-title")], title), Markup.Tag("div", "inside", inside)]);
 
     /// <summary>Sentences, a paragraph each.</summary>
     /// <param name="sentences">Sentences.</param>
-    public static Markup Paragraphs(IEnumerable<string> sentences) => Markup.Of(sentences.Select(s => Markup.Tag("p", "", s)));
+    public static Markup Paragraphs(IEnumerable<string> sentences) => Markup.Of(sentences.Select(s => Markup.Tag("p", "", Markup.Prose(s))));
 
     private static string[] Stopped(PageRun run) => run.Failure is null ? [] : [$"The model stopped early: {run.Failure}. What follows is what it had until then."];
 }

@@ -52,8 +52,8 @@ internal static class WalkSteps
             ("Next pull", Next(t, s)),
         ];
         return Markup.Of(
-            Markup.Tag("ol", "steps", steps.Select(x => Markup.Tag("li", "", Markup.Tag("strong", "", x.Item1), " ", x.Item2))),
-            Markup.Tag("p", "key", $"Means over the {s.TwitchesCounted} twitches after the first {run.WarmUpTwitches}; tight means more than {shown.Pull(Spans.SlackBelowN)} at the nose."));
+            Markup.Tag("ol", "steps", steps.Select(x => Markup.Tag("li", "", Markup.Tag("strong", "", x.Item1), " ", Markup.Prose(x.Item2)))),
+            Markup.Tag("p", "key", Markup.Prose($"Means over the {s.TwitchesCounted} twitches after the first {run.WarmUpTwitches}; tight means more than {shown.Pull(Spans.SlackBelowN)} at the nose.")));
     }
 
     private static string Next(TwitchMeans t, RetrieveSummary s)

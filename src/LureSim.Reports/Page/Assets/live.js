@@ -77,7 +77,7 @@ function startStudies(root, sets) {
   const bar = make('progress', { max: '100', 'data-off': '', 'aria-label': 'How far the study is' });
   const news = make('p', { role: 'status' });
   const answer = make('div', { class: 'answer' });
-  root.replaceChildren(make('div', { class: 'buttons' }, ...buttons), form, make('div', { class: 'news' }, bar, news, stop), answer);
+  root.replaceChildren(make('div', { class: 'bar' }, ...buttons), form, make('div', { class: 'news' }, bar, news, stop), answer);
 
   let running = null;
   stop.onclick = () => running?.abort();
