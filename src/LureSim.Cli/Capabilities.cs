@@ -38,6 +38,7 @@ internal static class Capabilities
         Pool.PoolCommand.Capability,
         Bend.BendCommand.Capability,
         Page.PageCommand.Capability,
+        Live.LiveCommand.Capability,
         new(SweepCommand.Create),
         Slides.SlidesCommand.Capability,
         new((terminal, _) => CheckCommand.Create(terminal)),

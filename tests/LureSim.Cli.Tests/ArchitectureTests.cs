@@ -17,6 +17,7 @@ public sealed partial class ArchitectureTests
         ["LureSim.Reports"] = ["LureSim.Browser", "LureSim.Studies", "LureSim.Wire"],
         ["LureSim.Cli"] = ["LureSim.Reports"],
         ["LureSim.Publish"] = ["LureSim.Reports"],
+        ["LureSim.Live"] = ["LureSim.Cli", "LureSim.Wire"],
     };
 
     [Fact]
