@@ -109,6 +109,7 @@ public sealed record RunAnswer(RetrieveResult? Result, Film? Film, string? Failu
         }
 
         json.WriteString("pattern", RetrieveFigures.Name(Result.Summary.Pattern));
+        json.WriteNumber("warm_up_twitches", Result.WarmUpTwitches);
         json.WriteStartObject("summary");
         foreach (Figure<RetrieveSummary> figure in RetrieveFigures.All)
         {

@@ -57,7 +57,7 @@ internal static class PageCommand
             result = PageStudy.Run(files, new PagePlan(withRhythms), progress.Report, stop);
         }
 
-        byte[] page = PageBuilder.Build(result, values.ShownFor(files[0].Here), CommandLine(values, files, withRhythms), PageEngine.None);
+        byte[] page = PageBuilder.Build(result, values.ShownFor(files[0].Here), CommandLine(values, files, withRhythms), PageEngine.Carried);
         string name = Path.GetFileNameWithoutExtension(values.File) + ".html";
         folder.Add(name, page);
         folder.Commit();

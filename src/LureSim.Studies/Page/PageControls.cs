@@ -54,7 +54,7 @@ public static class PageControls
 
         int heaviest = Enumerable.Range(0, lure.Ballast.Count).MaxBy(i => lure.Ballast[i].MassKg);
         double step = Millimetres(0.05 * lure.LengthM);
-        return Numbers(ControlKind.Ballast, lure.Ballast[heaviest].XM, Steps(-7 * step, step, 12), step, v => [$"lure.ballast.{heaviest + 1}.x={Length(v, trade: false)}"]);
+        return Numbers(ControlKind.Ballast, lure.Ballast[heaviest].XM, Steps(-7 * step, step, 12), step, v => [$"lure.ballast[{heaviest + 1}].x={Length(v, trade: false)}"]);
     }
 
     private static PageControl Tie(LureSpec lure)
