@@ -105,10 +105,10 @@ function engineParts() {
   return Object.fromEntries(found.map(e => [e.id.slice('engine-'.length), e.textContent]));
 }
 
-/** The first run of the page, to warm up with; a page need not have one. */
+/** The run of the page that its sliders change, to warm up with; a page need not have one. */
 function firstRun() {
   const data = document.getElementById('data');
-  return data ? JSON.parse(data.textContent).runs?.[0]?.run : undefined;
+  return data ? JSON.parse(data.textContent).run : undefined;
 }
 
 /**
