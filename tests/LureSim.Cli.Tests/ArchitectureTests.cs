@@ -12,7 +12,9 @@ public sealed partial class ArchitectureTests
         ["LureSim.Model"] = ["LureSim.Numerics"],
         ["LureSim.Studies"] = ["LureSim.Scenarios"],
         ["LureSim.Scenarios"] = ["LureSim.Model"],
-        ["LureSim.Reports"] = ["LureSim.Studies"],
+        ["LureSim.Wire"] = ["LureSim.Model"],
+        ["LureSim.Browser"] = ["LureSim.Wire"],
+        ["LureSim.Reports"] = ["LureSim.Browser", "LureSim.Studies", "LureSim.Wire"],
         ["LureSim.Cli"] = ["LureSim.Reports"],
         ["LureSim.Publish"] = ["LureSim.Reports"],
     };
@@ -33,6 +35,7 @@ public sealed partial class ArchitectureTests
     [InlineData("LureSim.Numerics")]
     [InlineData("LureSim.Model")]
     [InlineData("LureSim.Studies")]
+    [InlineData("LureSim.Wire")]
     public void Models_and_studies_touch_no_file_clock_or_console(string project)
     {
         foreach (string file in Sources(Path.Combine(Root(), "src", project)))
