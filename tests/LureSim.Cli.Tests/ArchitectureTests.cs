@@ -16,6 +16,8 @@ public sealed partial class ArchitectureTests
         ["LureSim.Browser"] = ["LureSim.Wire"],
         ["LureSim.Reports"] = ["LureSim.Browser", "LureSim.Studies", "LureSim.Wire"],
         ["LureSim.Cli"] = ["LureSim.Reports"],
+        ["LureSim.Publish"] = ["LureSim.Reports"],
+        ["LureSim.Live"] = ["LureSim.Cli", "LureSim.Wire"],
     };
 
     [Fact]

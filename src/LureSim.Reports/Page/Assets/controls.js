@@ -73,7 +73,7 @@ function startControls(data, player, solver = typeof embeddedSolver === 'functio
       s.text.textContent = label;
       s.root.toggleAttribute('data-changed', !isOwn);
     });
-    command.textContent = [data.retrieve, ...changed().flatMap(i => stop(i).set)].join(' ');
+    command.textContent = [data.retrieve, ...changed().map(i => stop(i).typed)].join(' ');
     back.disabled = changed().length === 0;
   }
 
@@ -168,7 +168,7 @@ function startControls(data, player, solver = typeof embeddedSolver === 'functio
 
   show();
   compare(own.summary, null);
-  say('The solver inside this page wakes up…', true);
-  solver.ready.then(() => say('Ready: move a slider.'), fault => failed(`the solver inside this page cannot start (${fault?.message ?? fault}). The rest of the page works without it.`));
-  return { set: (id, value) => { const i = data.controls.findIndex(c => c.id === id); moved(i, value, true); }, reset };
+  say(`${solver.name} wakes up…`, true);
+  solver.ready.then(() => say('Ready: move a slider.'), fault => failed(`${solver.name} cannot start (${fault?.message ?? fault}). The rest of the page works without it.`));
+  return { set: (id, value) => { const i = data.controls.findIndex(c => c.id === id); moved(i, value, true); }, sets: () => changed().flatMap(i => stop(i).set), reset };
 }
