@@ -38,8 +38,11 @@ internal static class Capabilities
         Pool.PoolCommand.Capability,
         Bend.BendCommand.Capability,
         Page.PageCommand.Capability,
+        Live.LiveCommand.Capability,
         new(SweepCommand.Create),
+        Slides.SlidesCommand.Capability,
         new((terminal, _) => CheckCommand.Create(terminal)),
+        Completion.CompletionCommand.Capability,
     ];
 
     /// <summary>Summaries that a sweep can tabulate; the first is the default.</summary>

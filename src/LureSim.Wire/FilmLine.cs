@@ -24,14 +24,18 @@ public sealed record FilmLine(double StepS, int Points, IReadOnlyList<double> Of
     /// <param name="rows">Rows at equal times, each point by point x y z; a whole number of frames and one more.</param>
     /// <param name="spacingS">From row to row, s.</param>
     /// <param name="every">Rows from frame to frame.</param>
-    internal static FilmLine Of(IReadOnlyList<double[]> rows, double spacingS, int every)
+    internal static FilmLine Of(double[][] rows, double spacingS, int every)
     {
         (double[] offset, double unit) = Range(rows, every);
-        int width = rows[0].Length;
-        var grains = new short[(((rows.Count - 1) / every) + 1) * width];
-        for (int i = 0; i < grains.Length; i++)
+        int width = rows[0].Length, at = 0;
+        var grains = new short[(((rows.Length - 1) / every) + 1) * width];
+        for (int r = 0; r < rows.Length; r += every)
         {
-            grains[i] = Grain.Step(rows[i / width * every][i % width], offset[i % 3], unit);
+            double[] row = rows[r];
+            for (int i = 0; i < width; i++)
+            {
+                grains[at++] = Grain.Step(row[i], offset[i % 3], unit);
+            }
         }
 
         var line = new FilmLine(every * spacingS, width / 3, offset, unit, 0.0, grains);
@@ -59,39 +63,53 @@ public sealed record FilmLine(double StepS, int Points, IReadOnlyList<double> Of
         json.WriteEndObject();
     }
 
-    private static (double[] Offset, double Unit) Range(IReadOnlyList<double[]> rows, int every)
+    // Plain loops over arrays: in a browser this runs through an interpreter, and a slider waits for it.
+    private static (double[] Offset, double Unit) Range(double[][] rows, int every)
     {
-        double[] low = [.. Enumerable.Repeat(double.PositiveInfinity, 3)], high = [.. Enumerable.Repeat(double.NegativeInfinity, 3)];
-        for (int r = 0; r < rows.Count; r += every)
+        double[] offset = new double[3];
+        double reach = 0.0;
+        for (int axis = 0; axis < 3; axis++)
         {
-            for (int i = 0; i < rows[r].Length; i++)
+            double low = double.PositiveInfinity, high = double.NegativeInfinity;
+            for (int r = 0; r < rows.Length; r += every)
             {
-                (low[i % 3], high[i % 3]) = (Math.Min(low[i % 3], rows[r][i]), Math.Max(high[i % 3], rows[r][i]));
+                double[] row = rows[r];
+                for (int i = axis; i < row.Length; i += 3)
+                {
+                    low = row[i] < low ? row[i] : low;
+                    high = row[i] > high ? row[i] : high;
+                }
             }
+
+            offset[axis] = 0.5 * (low + high);
+            reach = Math.Max(reach, high - low);
         }
 
-        double reach = Math.Max(high[0] - low[0], Math.Max(high[1] - low[1], high[2] - low[2]));
-        return ([0.5 * (low[0] + high[0]), 0.5 * (low[1] + high[1]), 0.5 * (low[2] + high[2])], Grain.Unit(0.5 * reach));
+        return (offset, Grain.Unit(0.5 * reach));
     }
 
-    private double Largest(IReadOnlyList<double[]> rows, int every)
+    private double Largest(double[][] rows, int every)
     {
-        double worst = 0.0;
-        for (int r = 0; r < rows.Count; r++)
+        short[] grains = Grains.ToArray();
+        double[] offset = [.. Offset];
+        int width = 3 * Points, last = Math.Max(0, Count - 2);
+        double unit = Unit, worst = 0.0;
+        for (int r = 0; r < rows.Length; r++)
         {
-            int f = Math.Min(r / every, Math.Max(0, Count - 2));
-            double share = (double)(r - (f * every)) / every;
-            for (int p = 0; p < Points; p++)
+            double[] row = rows[r];
+            int frame = Math.Min(r / every, last), from = frame * width, to = Count > 1 ? from + width : from;
+            double share = (double)(r - (frame * every)) / every;
+            for (int i = 0; i < width; i += 3)
             {
-                double square = 0.0;
-                for (int axis = 0; axis < 3; axis++)
-                {
-                    double shown = At(f, p, axis) + (share > 0.0 ? share * (At(f + 1, p, axis) - At(f, p, axis)) : 0.0);
-                    double off = shown - rows[r][(3 * p) + axis];
-                    square += off * off;
-                }
+                double x = Off(i, 0), y = Off(i, 1), z = Off(i, 2), square = (x * x) + (y * y) + (z * z);
+                worst = square > worst ? square : worst;
+            }
 
-                worst = Math.Max(worst, square);
+            double Off(int i, int axis)
+            {
+                int k = i + axis;
+                double a = grains[from + k], b = grains[to + k];
+                return offset[axis] + (unit * (a + (share * (b - a)))) - row[k];
             }
         }
 

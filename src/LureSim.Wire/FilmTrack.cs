@@ -51,13 +51,14 @@ public sealed record FilmTrack(string Name, double Offset, double Unit, double E
 
     private double Largest(ReadOnlySpan<double> rows, int every)
     {
-        double worst = 0.0;
+        ReadOnlySpan<short> grains = Grains.Span;
+        double offset = Offset, unit = Unit, worst = 0.0;
         for (int i = 0; i < rows.Length; i++)
         {
-            int f = Math.Min(i / every, Math.Max(0, Grains.Length - 2));
-            double share = (double)(i - (f * every)) / every;
-            double shown = share > 0.0 ? At(f) + (share * (At(f + 1) - At(f))) : At(f);
-            worst = Math.Max(worst, Math.Abs(shown - rows[i]));
+            int frame = i / every, over = i - (frame * every);
+            double a = grains[frame], b = over > 0 ? grains[frame + 1] : a;
+            double off = Math.Abs(offset + (unit * (a + ((b - a) * over / every))) - rows[i]);
+            worst = off > worst ? off : worst;
         }
 
         return worst;

@@ -62,10 +62,14 @@ public sealed class LineKeeper(double outputStepS, double longestS = Film.Longes
 
     private void Keep(RetrieveView view)
     {
+        ReadOnlySpan<double> x = view.LineXM, y = view.LineYM, z = view.LineZM;
         double[] row = new double[3 * _nodes.Length];
-        for (int i = 0; i < _nodes.Length; i++)
+        int at = 0;
+        foreach (int node in _nodes)
         {
-            (row[3 * i], row[(3 * i) + 1], row[(3 * i) + 2]) = (view.LineXM[_nodes[i]], view.LineYM[_nodes[i]], view.LineZM[_nodes[i]]);
+            row[at++] = x[node];
+            row[at++] = y[node];
+            row[at++] = z[node];
         }
 
         _rows.Add(row);

@@ -13,8 +13,11 @@ public sealed partial class ArchitectureTests
         ["LureSim.Studies"] = ["LureSim.Scenarios", "LureSim.Wire"],
         ["LureSim.Scenarios"] = ["LureSim.Model"],
         ["LureSim.Wire"] = ["LureSim.Model"],
-        ["LureSim.Reports"] = ["LureSim.Studies", "LureSim.Wire"],
+        ["LureSim.Browser"] = ["LureSim.Wire"],
+        ["LureSim.Reports"] = ["LureSim.Browser", "LureSim.Studies", "LureSim.Wire"],
         ["LureSim.Cli"] = ["LureSim.Reports"],
+        ["LureSim.Publish"] = ["LureSim.Reports"],
+        ["LureSim.Live"] = ["LureSim.Cli", "LureSim.Wire"],
     };
 
     [Fact]

@@ -59,10 +59,11 @@ internal static class ControlJson
         json.WriteStartArray("set");
         foreach (string set in stop.Set)
         {
-            json.WriteStringValue($"--set {ShellWord.Of(set)}");
+            json.WriteStringValue(set);
         }
 
         json.WriteEndArray();
+        json.WriteString("typed", string.Join(' ', stop.Set.Select(s => $"--set {ShellWord.Of(s)}")));
         json.WritePropertyName("patch");
         patch.WriteTo(json);
     }

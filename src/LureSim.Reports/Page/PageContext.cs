@@ -9,6 +9,18 @@ public sealed record PageEngine(IReadOnlyList<(string Name, string Base64)> Part
 {
     /// <summary>No solver.</summary>
     public static PageEngine None { get; } = new([]);
+
+    /// <summary>The solver that this program carries along.</summary>
+    public static PageEngine Carried { get; } = new(EngineParts.All());
+
+    /// <summary>The solver of the program that serves the page.</summary>
+    public static PageEngine Served { get; } = new([]) { IsServed = true };
+
+    /// <summary>True where the page is served by the program that computes: script and style come beside it.</summary>
+    public bool IsServed { get; private init; }
+
+    /// <summary>True where the page can compute.</summary>
+    public bool Computes => IsServed || Parts.Count > 0;
 }
 
 /// <summary>What the text of a page is made from.</summary>

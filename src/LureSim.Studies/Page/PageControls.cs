@@ -54,7 +54,7 @@ public static class PageControls
 
         int heaviest = Enumerable.Range(0, lure.Ballast.Count).MaxBy(i => lure.Ballast[i].MassKg);
         double step = Millimetres(0.05 * lure.LengthM);
-        return Numbers(ControlKind.Ballast, lure.Ballast[heaviest].XM, Steps(-7 * step, step, 12), step, v => [$"lure.ballast.{heaviest + 1}.x={Length(v, trade: false)}"]);
+        return Numbers(ControlKind.Ballast, lure.Ballast[heaviest].XM, Steps(-7 * step, step, 12), step, v => [$"lure.ballast[{heaviest + 1}].x={Length(v, trade: false)}"]);
     }
 
     private static PageControl Tie(LureSpec lure)
@@ -71,8 +71,8 @@ public static class PageControls
 
     private static PageControl Words(ControlKind kind, PageFile file, ChangeGroup group, IEnumerable<Variant> variants)
     {
-        string own = OwnTackle.Name(group, file);
-        return new(kind, [new(own, double.NaN, []), .. variants.Where(v => v.Label != own).Select(v => new PageStop(v.Label, double.NaN, v.Set))]);
+        var own = new Variant(group, OwnTackle.Name(group, file), []);
+        return new(kind, [.. PageVariants.With(own, variants).Select(v => new PageStop(v.Label, double.NaN, v.Set))]);
     }
 
     private static PageControl Numbers(ControlKind kind, double own, IEnumerable<double> values, double step, Func<double, IReadOnlyList<string>> set) =>

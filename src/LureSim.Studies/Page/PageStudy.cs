@@ -82,14 +82,16 @@ public static class PageStudy
     private static IEnumerable<Variant> Variants(PageFile file) =>
         new[] { ChangeGroup.Line, ChangeGroup.Leader, ChangeGroup.Rod }.SelectMany(g => Ordered(file, g)).Where(v => file.With(v.Set).IsValid);
 
-    // The own thing stands among the others; one that another of the list repeats is left out.
+    // The own thing stands in the place of the one that says the same, else first; rods by their length.
     private static IEnumerable<Variant> Ordered(PageFile file, ChangeGroup group)
     {
         var own = new Variant(group, OwnTackle.Name(group, file), []);
-        Variant[] others = [.. (group switch { ChangeGroup.Line => PageVariants.OfLine(), ChangeGroup.Leader => PageVariants.OfLeader(), _ => PageVariants.OfRod(file) }).Where(v => v.Label != own.Label)];
-        return group == ChangeGroup.Rod
-            ? others.Append(own).OrderBy(v => PageVariants.LengthM(v.Label))
-            : [own, .. others];
+        return group switch
+        {
+            ChangeGroup.Line => PageVariants.With(own, PageVariants.OfLine()),
+            ChangeGroup.Leader => PageVariants.With(own, PageVariants.OfLeader()),
+            _ => PageVariants.OfRod(file).Append(own).OrderBy(v => PageVariants.LengthM(v.Label)),
+        };
     }
 
     private static PageCase Case(PageFile file, int index, (Variant? Change, object Made)[] parts, CadenceResult? rhythms)

@@ -1,7 +1,7 @@
 // Sliders that compute: each stop is a difference from the file's own run, made by the program, which this script only lays on.
 //
 // Page data read here: run (the own run, all numbers resolved), controls (see ControlJson.cs), retrieve (its command), patterns (words), units.
-// Solver: { ready, run(run, { coarse }) -> Promise<{ summary, film, failure, seconds }>, name }; a newer call cancels the older one.
+// Solver: { ready, run(run, { coarse }) -> Promise<answer as RunAnswer.cs writes it>, name }; a newer call cancels the older one.
 'use strict';
 
 const Patch = (() => {
@@ -73,7 +73,7 @@ function startControls(data, player, solver = typeof embeddedSolver === 'functio
       s.text.textContent = label;
       s.root.toggleAttribute('data-changed', !isOwn);
     });
-    command.textContent = [data.retrieve, ...changed().flatMap(i => stop(i).set)].join(' ');
+    command.textContent = [data.retrieve, ...changed().map(i => stop(i).typed)].join(' ');
     back.disabled = changed().length === 0;
   }
 
@@ -97,9 +97,9 @@ function startControls(data, player, solver = typeof embeddedSolver === 'functio
         if (!coarse && rest) await new Promise(done => setTimeout(done, rest));
         if (mine !== turn) return;
         say(coarse ? 'Computing…' : 'Computing the fine answer…', true);
-        const answer = await solver.run(run, { coarse });
+        const begun = performance.now(), answer = await solver.run(run, { coarse });
         if (mine !== turn || !answer) return;
-        arrived(answer, answer.seconds, coarse);
+        arrived(answer, (performance.now() - begun) / 1000, coarse);
       }
     } catch (fault) {
       if (mine === turn && fault?.name !== 'AbortError') failed(fault?.message ?? String(fault));
@@ -111,12 +111,13 @@ function startControls(data, player, solver = typeof embeddedSolver === 'functio
       failed(answer.failure ?? 'there is no answer');
       return;
     }
+    const summary = { pattern: answer.pattern, warm_up_twitches: answer.warm_up_twitches, ...answer.summary };
     if (tried) {
-      player.replaceRun(tried.id, { film: answer.film, summary: answer.summary, setup: setup(), ...drawn() });
+      player.replaceRun(tried.id, { film: answer.film, summary, setup: setup(), ...drawn() });
       if (!beside && coarse !== null) player.beside?.(own.id, tried.id);
       beside ||= coarse !== null;
     }
-    compare(answer.summary, coarse);
+    compare(summary, coarse);
     if (answer.failure) failed(`${answer.failure} What is shown is what it had until then.`);
     else if (coarse !== null) say(`${coarse ? 'Quick answer' : 'Fine answer'} in ${seconds.toFixed(1)} s.`);
   }
@@ -167,7 +168,7 @@ function startControls(data, player, solver = typeof embeddedSolver === 'functio
 
   show();
   compare(own.summary, null);
-  say('The solver inside this page wakes up…', true);
-  solver.ready.then(() => say('Ready: move a slider.'), fault => failed(`the solver inside this page cannot start (${fault?.message ?? fault}). The rest of the page works without it.`));
-  return { set: (id, value) => { const i = data.controls.findIndex(c => c.id === id); moved(i, value, true); }, reset };
+  say(`${solver.name} wakes up…`, true);
+  solver.ready.then(() => say('Ready: move a slider.'), fault => failed(`${solver.name} cannot start (${fault?.message ?? fault}). The rest of the page works without it.`));
+  return { set: (id, value) => { const i = data.controls.findIndex(c => c.id === id); moved(i, value, true); }, sets: () => changed().flatMap(i => stop(i).set), reset };
 }

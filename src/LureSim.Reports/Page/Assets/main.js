@@ -2,4 +2,5 @@
 const pageData = JSON.parse(document.getElementById('data').textContent);
 pageData.runs = pageData.runs.map(r => (r.like ? { ...pageData.runs.find(o => o.id === r.like), ...r } : r));
 const pagePlayer = startPlayers(pageData);
-if (typeof startControls === 'function') startControls(pageData, pagePlayer);
+const pageControls = startControls(pageData, pagePlayer, typeof liveSolver === 'function' ? liveSolver() : embeddedSolver());
+if (typeof startStudies === 'function') startStudies(document.getElementById('studies'), () => pageControls?.sets() ?? []);
