@@ -76,7 +76,7 @@ public sealed class BrowserFixture : IAsyncLifetime
 }
 
 [CollectionDefinition(Name)]
-public sealed class BrowserCollection : ICollectionFixture<BrowserFixture>
+public sealed class AllInOneBrowser : ICollectionFixture<BrowserFixture>
 {
     public const string Name = "browser";
 }
