@@ -110,9 +110,9 @@ public static class PageStudy
         };
     }
 
-    private static PageRun Retrieve(string id, string name, PageFile file, IReadOnlyList<string> set, CancellationToken stop)
+    private static PageRun Retrieve(string id, string name, PageFile file, string[] set, CancellationToken stop)
     {
-        ScenarioResult scenario = set.Count == 0 ? file.Here : file.With(set);
+        ScenarioResult scenario = set.Length == 0 ? file.Here : file.With(set);
         var line = new LineKeeper(scenario.Retrieve!.Solver.OutputStepS);
         Outcome<RetrieveResult> outcome = RetrieveRun.Run(scenario.Setup!, scenario.Retrieve, new(null, stop), line.See);
         return new(id, name, 0, set, outcome.Result, outcome.Result is RetrieveResult result ? Film.Of(result, line) : null, outcome.Failure?.Reason);
