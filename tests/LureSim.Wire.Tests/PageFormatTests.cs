@@ -3,6 +3,7 @@ using System.Reflection;
 using System.Runtime.CompilerServices;
 using System.Text.Json.Nodes;
 using LureSim.Model;
+using LureSim.Model.Assembly;
 using LureSim.Model.Retrieve;
 using LureSim.Scenarios;
 using LureSim.Validation.Invariants;
@@ -44,9 +45,11 @@ public sealed class PageFormatTests
 
     private static List<(string Place, string Kind, string Unit, string Range)> Rows()
     {
+        // With all that may be left out.
         Scenario s = Shipped.Read(Shipped.Default);
+        Setup whole = s.Setup with { Leader = new(s.Setup.Line, 0.5), Lure = s.Setup.Lure with { Ballast = [new(0.001, 0.0, 0.0)], Stations = [new(-0.05, 0.0, 0.0), new(0.05, 0.0, 0.0)] } };
         var rows = new List<(string, string, string, string)>();
-        Walk("", JsonNode.Parse(RunJson.Write(s.Setup, s.Retrieve!))!.AsObject(), typeof(RunInput), rows);
+        Walk("", JsonNode.Parse(RunJson.Write(whole, s.Retrieve!))!.AsObject(), typeof(RunInput), rows);
         return rows;
     }
 
@@ -75,7 +78,7 @@ public sealed class PageFormatTests
     {
         Type type = Nullable.GetUnderlyingType(member.PropertyType) ?? member.PropertyType;
         ParameterAttribute? p = member.GetCustomAttribute<ParameterAttribute>();
-        string kind = type.IsEnum ? "word" : type == typeof(bool) ? "true or false" : p is not null ? "number" : type == typeof(string) || type == typeof(ulong) ? "text" : "list or null";
+        string kind = type.IsEnum ? "word" : type == typeof(bool) ? "true or false" : p is not null ? "number" : type == typeof(string) || type == typeof(ulong) ? "text" : "list";
         string range = type.IsEnum ? string.Join(", ", Enum.GetNames(type)) : p is null ? "" : $"{Text(p.Low)} to {Text(p.High)}";
         return (place, kind, p?.Unit ?? "", range);
     }
