@@ -104,11 +104,13 @@ public sealed record RunAnswer(RetrieveResult? Result, Film? Film, string? Failu
         if (Result is null)
         {
             json.WriteNull("pattern");
+            json.WriteNull("warm_up_twitches");
             json.WriteNull("summary");
             return;
         }
 
         json.WriteString("pattern", RetrieveFigures.Name(Result.Summary.Pattern));
+        json.WriteNumber("warm_up_twitches", Result.WarmUpTwitches);
         json.WriteStartObject("summary");
         foreach (Figure<RetrieveSummary> figure in RetrieveFigures.All)
         {

@@ -10,13 +10,14 @@ public sealed partial class ArchitectureTests
     {
         ["LureSim.Numerics"] = [],
         ["LureSim.Model"] = ["LureSim.Numerics"],
-        ["LureSim.Studies"] = ["LureSim.Scenarios"],
+        ["LureSim.Studies"] = ["LureSim.Scenarios", "LureSim.Wire"],
         ["LureSim.Scenarios"] = ["LureSim.Model"],
         ["LureSim.Wire"] = ["LureSim.Model"],
         ["LureSim.Browser"] = ["LureSim.Wire"],
         ["LureSim.Reports"] = ["LureSim.Browser", "LureSim.Studies", "LureSim.Wire"],
         ["LureSim.Cli"] = ["LureSim.Reports"],
         ["LureSim.Publish"] = ["LureSim.Reports"],
+        ["LureSim.Live"] = ["LureSim.Cli", "LureSim.Wire"],
     };
 
     [Fact]

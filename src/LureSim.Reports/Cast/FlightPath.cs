@@ -87,6 +87,8 @@ public static class FlightPath
     /// <summary>Header that says how much taller heights are drawn: panel sizes are known only when drawn.</summary>
     private sealed class ScaleHeader(IReadOnlyList<HeaderEntry> entries) : PanelHeader(Panels.Key(0), "Side view", entries)
     {
+        protected override string Longest(string words) => $"{words} (heights x 10.0)";
+
         protected override string Words(Axis xAxis, Axis yAxis) =>
             $"{base.Words(xAxis, yAxis)} (heights x {Trade.Fixed(Math.Abs(yAxis.Scale / xAxis.Scale), 1)})";
     }

@@ -18,24 +18,37 @@ namespace LureSim.Reports.Retrieve;
 /// <param name="top">Upper edge on the board, px.</param>
 internal sealed class AttitudeCell(PlotModel model, AttitudeFrame frame, double left, double top)
 {
-    /// <summary>Width of a cell and of its side view, px.</summary>
-    public const double Width = 738.0, SideWidth = Width - SectionWidth - 20.0;
+    /// <summary>Width of a cell, px.</summary>
+    public const double Usual = 738.0;
 
-    /// <summary>Height of the words over a cell, of the room below it, and of the row of scale bars, px.</summary>
-    public const double TextHeight = (2.0 * TextRow) + 8.0, Below = 26.0, ScaleRow = 48.0;
+    /// <summary>Height of the room below a cell, and of the row of scale bars, px.</summary>
+    public const double Below = 26.0, ScaleRow = 48.0;
 
-    private const double SectionWidth = 250.0, TextRow = 34.0;
+    // Under this width the roll has a line of its own.
+    private const double Narrow = 700.0, SectionWidth = 250.0, TextRow = 34.0;
 
     /// <summary>Colour of the half toward the back; the belly is white.</summary>
     public static readonly OxyColor Back = OxyColor.FromAColor(190, ChartStyle.Yellow);
 
-    private double Bottom => top - TextHeight - frame.DrawHeight;
+    private double Width => frame.CellWidth;
+
+    private double SideWidth => SideWidthOf(frame.CellWidth);
+
+    private double Bottom => top - TextHeightOf(Width) - frame.DrawHeight;
 
     private double SectionLeft => left + Width - SectionWidth;
 
     private double SectionMiddle => SectionLeft + (0.5 * SectionWidth);
 
     private double AxisLevel => Bottom + (0.5 * frame.DrawHeight);
+
+    /// <summary>Width of the side view in a cell, px.</summary>
+    /// <param name="width">Width of the cell, px.</param>
+    public static double SideWidthOf(double width) => width - SectionWidth - 20.0;
+
+    /// <summary>Height of the words over a cell, px.</summary>
+    /// <param name="width">Width of the cell, px.</param>
+    public static double TextHeightOf(double width) => ((width < Narrow ? 3.0 : 2.0) * TextRow) + 8.0;
 
     /// <summary>Draws an instant.</summary>
     /// <param name="at">Instant.</param>
@@ -47,7 +60,7 @@ internal sealed class AttitudeCell(PlotModel model, AttitudeFrame frame, double 
         double wide = TextLayout.Measure(label, ChartStyle.TextSize, FontWeights.Bold).Width;
         Write(label, left, top, HorizontalAlignment.Left, FontWeights.Bold, Math.Min(1.0, Width / wide));
         Write($"{AttitudeWords.Pitch(at.Pose.TrimRad / degree)}, {AttitudeWords.Nose(at.NoseZM, shown)}", left, top - TextRow, HorizontalAlignment.Left);
-        Write(AttitudeWords.Roll(at.Pose.HeelRad / degree), left + Width, top - TextRow, HorizontalAlignment.Right);
+        Write(AttitudeWords.Roll(at.Pose.HeelRad / degree), left + Width, top - TextHeightOf(Width) + TextRow + 8.0, HorizontalAlignment.Right);
         DrawSide(at);
         DrawSection(at.Pose);
     }

@@ -12,23 +12,29 @@ namespace LureSim.Reports.Retrieve;
 /// <param name="SideScale">Side view, px per m.</param>
 /// <param name="SectionScale">View from ahead, px per m.</param>
 /// <param name="DrawHeight">Height of both views, px.</param>
-internal sealed record AttitudeFrame(LureBody Body, double MiddleM, double LowM, double SideScale, double SectionScale, double DrawHeight)
+/// <param name="CellWidth">Width of a cell, px.</param>
+internal sealed record AttitudeFrame(LureBody Body, double MiddleM, double LowM, double SideScale, double SectionScale, double DrawHeight, double CellWidth)
 {
-    private const double LeastHeight = 240.0, MostHeight = 430.0, LineShare = 0.3;
+    /// <summary>Largest height of a view, px.</summary>
+    public const double MostHeight = 430.0;
+
+    private const double LeastHeight = 240.0, LineShare = 0.3;
 
     /// <summary>Height of a cell, px.</summary>
-    public double CellHeight => AttitudeCell.TextHeight + DrawHeight + AttitudeCell.Below;
+    public double CellHeight => AttitudeCell.TextHeightOf(CellWidth) + DrawHeight + AttitudeCell.Below;
 
     /// <summary>The frame that holds every instant with a rim.</summary>
     /// <param name="body">Lure.</param>
     /// <param name="instants">Instants.</param>
-    public static AttitudeFrame Around(LureBody body, IReadOnlyList<LureInstant> instants)
+    /// <param name="cellWidth">Width of a cell, px.</param>
+    /// <param name="mostHeight">Largest height of a view, px.</param>
+    public static AttitudeFrame Around(LureBody body, IReadOnlyList<LureInstant> instants, double cellWidth = AttitudeCell.Usual, double mostHeight = MostHeight)
     {
-        var shown = new AttitudeFrame(body, 0.0, 0.0, 0.0, 0.0, 0.0);
+        var shown = new AttitudeFrame(body, 0.0, 0.0, 0.0, 0.0, 0.0, cellWidth);
         DataPoint[] points = [new(0.0, 0.0), .. instants.SelectMany(shown.Points)];
         double rim = 0.04 * body.LengthM;
         double back = points.Min(p => p.X) - rim, ahead = points.Max(p => p.X) + rim, low = points.Min(p => p.Y) - rim, high = points.Max(p => p.Y) + rim;
-        double scale = Math.Min(AttitudeCell.SideWidth / (ahead - back), MostHeight / (high - low));
+        double scale = Math.Min(AttitudeCell.SideWidthOf(cellWidth) / (ahead - back), mostHeight / (high - low));
         double height = Math.Max(LeastHeight, scale * (high - low));
         low -= 0.5 * ((height / scale) - (high - low));
         return shown with

@@ -4,6 +4,8 @@ using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Json;
+using LureSim.Reports.Kit.Text;
+using LureSim.Reports.Retrieve.Moving;
 using LureSim.Studies.Doubt;
 
 namespace LureSim.Reports.Retrieve;
@@ -29,6 +31,7 @@ public static class RetrieveFiles
         if (plots != PlotFormat.None)
         {
             ChartFiles.Add(folder, RetrieveCharts.All(result, notes.Shown), plots);
+            AddMovie(folder, result, plots, notes.Shown);
         }
 
         if (doubt is not null)
@@ -37,5 +40,13 @@ public static class RetrieveFiles
         }
 
         folder.Commit();
+    }
+
+    private static void AddMovie(OutputFolder folder, RetrieveResult result, PlotFormat plots, Shown shown)
+    {
+        if (plots is PlotFormat.Svg or PlotFormat.Both && WalkMovie.Svg(result, shown) is byte[] movie)
+        {
+            folder.Add(WalkMovie.FileName, movie);
+        }
     }
 }

@@ -115,6 +115,8 @@ public static class SideView
     private sealed class ScaleHeader(string key, string text, IReadOnlyList<HeaderEntry> entries)
         : PanelHeader(key, text, entries)
     {
+        protected override string Longest(string words) => $"{words} (heights x 10.0)";
+
         protected override string Words(Axis xAxis, Axis yAxis) =>
             $"{base.Words(xAxis, yAxis)} (heights x {Trade.Fixed(Math.Abs(yAxis.Scale / xAxis.Scale), 1)})";
     }

@@ -57,7 +57,10 @@ public static class TopView
         return (int)Math.Clamp(8 * result.Hull.LengthM / advance, 4, 8);
     }
 
-    private static string Title(RetrieveResult result, Shown shown)
+    /// <summary>How it answers, and how wide it walks.</summary>
+    /// <param name="result">Retrieve.</param>
+    /// <param name="shown">Units.</param>
+    internal static string Title(RetrieveResult result, Shown shown)
     {
         RetrieveSummary s = result.Summary;
         return result.Task.IsTow

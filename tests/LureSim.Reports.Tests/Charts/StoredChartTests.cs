@@ -28,10 +28,10 @@ public sealed class StoredChartTests
     [Fact]
     public void Every_builder_of_charts_has_a_stored_form()
     {
-        // A list of charts is no builder of its own; the next test looks into it.
+        // A list of charts is no builder of its own; the next test looks into it. What makes a chart of a chart fits it to a slide.
         Type[] builders = [.. typeof(Chart).Assembly.GetTypes().Where(t => t
             .GetMethods(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly)
-            .Any(m => m.ReturnType == typeof(Chart) && !m.Name.StartsWith('<')))];
+            .Any(m => m.ReturnType == typeof(Chart) && !m.Name.StartsWith('<') && m.GetParameters().All(p => p.ParameterType != typeof(Chart))))];
         Assert.True(builders.Length >= 18, "too few builders found");
         Assert.Empty(builders.Except(StoredCharts.All.Select(c => c.Builder)).Select(t => t.Name));
     }

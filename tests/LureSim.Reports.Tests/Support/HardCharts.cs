@@ -16,7 +16,7 @@ namespace LureSim.Reports.Tests.Support;
 /// <summary>Charts whose words are hard to place: long titles and names, ten rows, either family of units.</summary>
 internal static class HardCharts
 {
-    private const string Title = "The old slanted walker with three trebles and a feather, on 30-lb braid of eight strands with a meter of thick fluorocarbon leader, "
+    public const string Title = "The old slanted walker with three trebles and a feather, on 30-lb braid of eight strands with a meter of thick fluorocarbon leader, "
         + "7 ft 4 in medium-heavy rod, low-profile reel, from the high bank in a cross wind";
 
     private const string Name = "7 ft 4 in medium-heavy fast, 14 lb nylon 0.38 mm, wetted, with a leader of 60 cm of fluorocarbon";

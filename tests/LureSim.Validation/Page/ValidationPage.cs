@@ -35,6 +35,15 @@ internal static class ValidationPage
         return text.ToString();
     }
 
+    /// <summary>One check as it stands on the page.</summary>
+    /// <param name="check">Check.</param>
+    public static string Entry(Check check)
+    {
+        var text = new StringBuilder();
+        Append(text, check);
+        return text.ToString().Trim();
+    }
+
     private static double Share(Row r) => r.Error < Rounding || r.Error == 0.0 ? 0.0 : r.Error / r.Tolerance;
 
     private static void Append(StringBuilder text, Check c)

@@ -44,10 +44,10 @@ public class PanelHeader : Annotation
     public static double Margin => 14;
 
     /// <summary>Width that a header counts on when its lines are laid out, px.</summary>
-    public double Room { get; init; } = ChartStyle.Width;
+    public double Room { get; set; } = ChartStyle.Width;
 
     /// <summary>Number of lines.</summary>
-    public int Lines => HeaderLayout.Lines(HeaderLayout.Fit(_words, Room), Entries, Room);
+    public int Lines => HeaderLayout.Lines(HeaderLayout.Fit(Longest(_words), Room), Entries, Room);
 
     /// <inheritdoc/>
     public override OxyRect GetClippingRect() => OxyRect.Everything;
@@ -90,6 +90,10 @@ public class PanelHeader : Annotation
             y += LineHeight;
         }
     }
+
+    /// <summary>The longest that the words may become when the axes are known.</summary>
+    /// <param name="words">Words as given.</param>
+    protected virtual string Longest(string words) => words;
 
     /// <summary>The words, when the axes are known.</summary>
     /// <param name="xAxis">Axis of the picture.</param>

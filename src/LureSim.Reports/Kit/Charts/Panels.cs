@@ -31,7 +31,7 @@ public sealed class Panels
         _axes = axes;
         _weights = weights ?? [.. axes.Select(_ => 1.0)];
         _lines = [.. axes.Select(_ => 1)];
-        _inside = height - Outside - TitleHeight(model);
+        _inside = Inside(model, height);
         for (int i = 0; i < axes.Length; i++)
         {
             axes[i].Key = Key(i);
@@ -82,21 +82,40 @@ public sealed class Panels
         Model.Annotations.Add(header);
     }
 
-    // Panels share what their headers leave.
-    private void Arrange()
+    /// <summary>Lays the panels of a finished model out anew for a picture of another size: headers and panels as for a picture made so.</summary>
+    /// <param name="model">Model whose title is broken for that size.</param>
+    /// <param name="width">Width of the picture, px.</param>
+    /// <param name="height">Height of the picture, px.</param>
+    public static void Refit(PlotModel model, int width, int height)
     {
-        double[] gaps = [.. _lines.Select(n => (PanelHeader.Margin + (n * PanelHeader.LineHeight)) / _inside)];
-        double free = 1 - gaps.Sum(), sum = _weights.Sum(), top = 1;
-        for (int i = 0; i < _axes.Length; i++)
+        ArgumentNullException.ThrowIfNull(model);
+        LinearAxis[] axes = [.. model.Axes.OfType<LinearAxis>().Where(a => a.Position == AxisPosition.Left).OrderByDescending(a => a.EndPosition)];
+        double[] weights = [.. axes.Select(a => a.EndPosition - a.StartPosition)];
+        PanelHeader[] headers = [.. model.Annotations.OfType<PanelHeader>()];
+        Array.ForEach(headers, h => h.Room = HeaderRoom(axes.Length, width));
+        int[] lines = [.. axes.Select(a => headers.FirstOrDefault(h => h.YAxisKey == a.Key)?.Lines ?? 1)];
+        Arrange(axes, weights, lines, Inside(model, height));
+    }
+
+    private static double Inside(PlotModel model, int height) => height - Outside - TitleHeight(model);
+
+    private void Arrange() => Arrange(_axes, _weights, _lines, _inside);
+
+    // Panels share what their headers leave.
+    private static void Arrange(LinearAxis[] axes, double[] weights, int[] lines, double inside)
+    {
+        double[] gaps = [.. lines.Select(n => (PanelHeader.Margin + (n * PanelHeader.LineHeight)) / inside)];
+        double free = 1 - gaps.Sum(), sum = weights.Sum(), top = 1;
+        for (int i = 0; i < axes.Length; i++)
         {
             top -= gaps[i];
-            _axes[i].EndPosition = top;
-            top -= free * _weights[i] / sum;
-            _axes[i].StartPosition = Math.Max(0, top);
+            axes[i].EndPosition = top;
+            top -= free * weights[i] / sum;
+            axes[i].StartPosition = Math.Max(0, top);
         }
     }
 
-    private static double HeaderRoom(int panels) => ChartStyle.Width - Margins - (panels > 1 ? Names : 0);
+    private static double HeaderRoom(int panels, int width = ChartStyle.Width) => width - Margins - (panels > 1 ? Names : 0);
 
     // Of lines beyond the first.
     private static double TitleHeight(PlotModel model) => (ExtraLines(model.Title) * ChartStyle.TitleSize * LineHeight) + (ExtraLines(model.Subtitle) * ChartStyle.TextSize * LineHeight);

@@ -30,14 +30,17 @@ public static class ChartRenderer
 
     /// <summary>The chart as a PNG file. Loads native Skia on first use.</summary>
     /// <param name="chart">What to draw.</param>
-    public static byte[] Png(Chart chart)
+    /// <param name="width">Width of the picture in pixels; 0 = that of the chart. Everything is drawn larger or smaller with it.</param>
+    public static byte[] Png(Chart chart, int width = 0)
     {
-        using var bitmap = new SKBitmap(chart.Width, chart.Height);
+        double scale = width > 0 ? (double)width / chart.Width : 1.0;
+        using var bitmap = new SKBitmap((int)Math.Round(scale * chart.Width), (int)Math.Round(scale * chart.Height));
         IPlotModel model = chart.Model;
         using (var canvas = new SKCanvas(bitmap))
         using (var context = new PngCanvas(canvas))
         {
             canvas.Clear(SKColors.White);
+            canvas.Scale((float)scale);
             model.Update(true);
             model.Render(context, new OxyRect(0, 0, chart.Width, chart.Height));
         }
