@@ -54,6 +54,7 @@ for file in "${scenarios[@]}"; do
 done
 if [ -z "$quick" ]; then
   both doubt retrieve scenarios/small-walker.toml --set "retrieve.duration=5 s" --doubt 8
+  both page page scenarios/small-walker.toml --quick --out out/page
   both compare compare scenarios/small-walker.toml scenarios/small-walker-nylon.toml
   both cadence cadence scenarios/small-walker.toml --from "1.5 /s" --to "2.5 /s" --nodes 10 --step "2 ms" --warm-up "3 s" --twitches 6 --starts 1
 fi
