@@ -47,7 +47,7 @@ public static class PageBuilder
 
     private static Markup[] Body(PageContext page, PageEngine engine) =>
     [
-        Markup.Tag("header", "", Markup.Tag("h1", "", Headline(page)), Markup.Tag("p", "lede", Lede(page))),
+        Markup.Tag("header", "", Markup.Tag("h1", "", Headline(page)), Lede(page)),
         Players(page, engine),
         Sliders(page, engine),
         Studies(engine),
@@ -67,8 +67,8 @@ public static class PageBuilder
 
     private static Markup Headline(PageContext page) => Markup.Of(page.Result.Cases.SelectMany((c, i) => (Markup[])[i > 0 ? Markup.Text(" and ") : default, Markup.Name(PageContext.Title(c))]));
 
-    private static Markup Lede(PageContext page) => Markup.Of(page.Result.Cases.Select(c =>
-        Markup.Of(page.IsMany ? Markup.Of(Markup.Name(PageContext.Title(c)), ": ") : default, WalkSteps.InShort(c) + " ")));
+    private static Markup Lede(PageContext page) => Markup.Of(page.Result.Cases.Select(c => Markup.Tag(
+        "p", "lede", page.IsMany ? Markup.Of(Markup.Tag("b", "", Markup.Name(PageContext.Title(c))), Markup.Tag("br", "")) : default, Markup.Prose(WalkSteps.InShort(c)))));
 
     private static Markup Players(PageContext page, PageEngine engine) => Markup.Of(
         Wide("walk", "The retrieve, played",
