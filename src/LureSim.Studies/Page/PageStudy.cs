@@ -80,7 +80,7 @@ public static class PageStudy
     private const double FastPerS = 1.25;
 
     private static IEnumerable<Variant> Variants(PageFile file) =>
-        new[] { ChangeGroup.Line, ChangeGroup.Leader, ChangeGroup.Rod }.SelectMany(g => Ordered(file, g)).Where(v => file.With(v.Set).IsValid);
+        Enum.GetValues<ChangeGroup>().SelectMany(g => Ordered(file, g)).Where(v => file.With(v.Set).IsValid);
 
     // The own thing stands in the place of the one that says the same, else first; rods by their length.
     private static IEnumerable<Variant> Ordered(PageFile file, ChangeGroup group)
@@ -112,9 +112,9 @@ public static class PageStudy
         };
     }
 
-    private static PageRun Retrieve(string id, string name, PageFile file, IReadOnlyList<string> set, CancellationToken stop)
+    private static PageRun Retrieve(string id, string name, PageFile file, string[] set, CancellationToken stop)
     {
-        ScenarioResult scenario = set.Count == 0 ? file.Here : file.With(set);
+        ScenarioResult scenario = set.Length == 0 ? file.Here : file.With(set);
         var line = new LineKeeper(scenario.Retrieve!.Solver.OutputStepS);
         Outcome<RetrieveResult> outcome = RetrieveRun.Run(scenario.Setup!, scenario.Retrieve, new(null, stop), line.See);
         return new(id, name, 0, set, outcome.Result, outcome.Result is RetrieveResult result ? Film.Of(result, line) : null, outcome.Failure?.Reason);

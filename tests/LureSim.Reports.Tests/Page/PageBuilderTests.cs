@@ -46,7 +46,9 @@ public sealed partial class PageBuilderTests
         PageResult result = MadeUpPage.Result(MadeUpPage.File("small-walker"));
         string html = Build(result, Solver);
         Assert.Equal(html, Build(MadeUpPage.Result(MadeUpPage.File("small-walker")), Solver));
-        Assert.All(Address().Matches(html), m => Assert.Equal("http://www.w3.org/2000/svg", m.Value));
+
+        // A name of a kind of element, and one that stands where scripts made from blobs want an address and that no network knows (RFC 2606).
+        Assert.All(Address().Matches(html), m => Assert.Contains(m.Value, (string[])["http://www.w3.org/2000/svg", "https://page.invalid/"]));
         Assert.Equal(["data:,"], Reference().Matches(html).Select(m => m.Groups[1].Value));
         Assert.DoesNotContain("@import", html, StringComparison.Ordinal);
     }
