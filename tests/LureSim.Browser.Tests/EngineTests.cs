@@ -8,7 +8,7 @@ using LureSim.Wire;
 namespace LureSim.Browser.Tests;
 
 /// <summary>The solver inside a page, on a page that holds nothing else.</summary>
-[Collection(BrowserCollection.Name)]
+[Collection(AllInOneBrowser.Name)]
 public sealed class EngineTests(BrowserFixture browser) : IDisposable
 {
     // Digits that two ways of computing the same may lose over thousands of steps; between browser and program 1e-11 were seen.

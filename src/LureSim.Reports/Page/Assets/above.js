@@ -42,8 +42,9 @@ const Above = (() => {
       moveDots(tipX(0), tipY(0));
       drawTrail(run, trail, t, X, Y);
       drawPrints(run, prints, t, X, Y, k);
-      set(line, { class: cls, 'stroke-width': Draw.weight(pull).toFixed(1), points: points(nodes.map(p => [X(p[0]), Y(p[1])])) });
-      set(nearLine, { class: cls, 'stroke-width': Draw.weight(pull).toFixed(1), points: points(nodes.map(p => [tipX(p[0]), tipY(p[1])])) });
+      const thick = Draw.weight(pull).toFixed(1);
+      set(line, { class: cls, 'stroke-width': thick, points: points(seenPart(nodes.map(p => [X(p[0]), Y(p[1])]), W)) });
+      set(nearLine, { class: cls, 'stroke-width': thick, points: points(seenPart(nodes.map(p => [tipX(p[0]), tipY(p[1])]), f.cut)) });
       set(rod, { d: Draw.curve(Draw.rod(run, t).map(p => [tipX(p[0]), tipY(p[1])])) });
       set(ring, { cx: px(tipX(nodes[0][0])), cy: px(tipY(nodes[0][1])) });
       const centre = [X(film.at('lure_x', t)), Y(film.at('lure_y', t))], seen = Hull.view(solid, Draw.pose(film, t), ...Hull.above, k);
@@ -56,6 +57,9 @@ const Above = (() => {
     }
     return { at };
   }
+
+  // The stretches of a line that cross a picture of this width; the metres outside would make the page seem wide.
+  const seenPart = (list, W) => list.filter((p, i) => [list[i - 1], p, list[i + 1]].some(q => q && q[0] > 0 && q[0] < W));
 
   function drawTrail(run, trail, t, X, Y) {
     const { film } = run, long = 2.6 * run.period, from = Math.max(run.since(t), t - long);
