@@ -5,7 +5,6 @@ using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Slides;
 using LureSim.Scenarios;
-using LureSim.Scenarios.Effective;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Cast;
 using LureSim.Studies.Trim;

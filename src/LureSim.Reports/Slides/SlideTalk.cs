@@ -1,5 +1,4 @@
 using LureSim.Model.Retrieve;
-using LureSim.Model.Lures;
 using LureSim.Model.Trim;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Cast;
