@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LureSim.Cli.Completion;
 using LureSim.Model;
 using LureSim.Reports.Kit.Files;
 using LureSim.Studies.Sweep;
@@ -22,6 +23,12 @@ public static class App
     private static int Parsed(string[] args, Terminal terminal, CancellationToken stop)
     {
         RootCommand root = Root(terminal, stop);
+        if (Candidates.AreAskedFor(args))
+        {
+            terminal.Out.Write(string.Concat(Candidates.Answer(root, args).Select(w => w + "\n")));
+            return ExitCode.Done;
+        }
+
         string[] meant = CommandHints.WithoutHelpWord(root, args);
         if (CommandHints.NoCommand(root, meant) is string wrong)
         {
@@ -73,7 +80,7 @@ public static class App
             "  luresim compare walker.toml --rods \"6 ft 6 in,7 ft,7 ft 4 in\"",
             "",
             "Commands:",
-            .. root.Subcommands.Select(c => $"  {c.Name,-10}{c.Description}"),
+            .. root.Subcommands.Select(c => $"  {c.Name,-12}{c.Description}"),
             "",
             "luresim help COMMAND tells what a command takes.",
         ];

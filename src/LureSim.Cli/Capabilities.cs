@@ -37,9 +37,12 @@ internal static class Capabilities
         Trim.TrimCommand.Capability,
         Pool.PoolCommand.Capability,
         Bend.BendCommand.Capability,
+        Page.PageCommand.Capability,
+        Live.LiveCommand.Capability,
         new(SweepCommand.Create),
         Slides.SlidesCommand.Capability,
         new((terminal, _) => CheckCommand.Create(terminal)),
+        Completion.CompletionCommand.Capability,
     ];
 
     /// <summary>Summaries that a sweep can tabulate; the first is the default.</summary>

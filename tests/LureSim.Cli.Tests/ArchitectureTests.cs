@@ -10,10 +10,14 @@ public sealed partial class ArchitectureTests
     {
         ["LureSim.Numerics"] = [],
         ["LureSim.Model"] = ["LureSim.Numerics"],
-        ["LureSim.Studies"] = ["LureSim.Scenarios"],
+        ["LureSim.Studies"] = ["LureSim.Scenarios", "LureSim.Wire"],
         ["LureSim.Scenarios"] = ["LureSim.Model"],
-        ["LureSim.Reports"] = ["LureSim.Studies"],
+        ["LureSim.Wire"] = ["LureSim.Model"],
+        ["LureSim.Browser"] = ["LureSim.Wire"],
+        ["LureSim.Reports"] = ["LureSim.Browser", "LureSim.Studies", "LureSim.Wire"],
         ["LureSim.Cli"] = ["LureSim.Reports"],
+        ["LureSim.Publish"] = ["LureSim.Reports"],
+        ["LureSim.Live"] = ["LureSim.Cli", "LureSim.Wire"],
     };
 
     [Fact]
@@ -32,6 +36,7 @@ public sealed partial class ArchitectureTests
     [InlineData("LureSim.Numerics")]
     [InlineData("LureSim.Model")]
     [InlineData("LureSim.Studies")]
+    [InlineData("LureSim.Wire")]
     public void Models_and_studies_touch_no_file_clock_or_console(string project)
     {
         foreach (string file in Sources(Path.Combine(Root(), "src", project)))

@@ -68,17 +68,28 @@ public sealed class CommonOptions
         }
 
         Plots.AcceptOnlyFromAmong("svg", "png", "both", "none");
-        Units.Validators.Add(result =>
-        {
-            if (result.Tokens is [var given] && Array.IndexOf(UnitNames, given.Value) < 0)
-            {
-                result.AddError($"--units: '{given.Value}' is none of its words; say {UnitNames[0]}, {UnitNames[1]} or {UnitNames[2]}");
-            }
-        });
+        CheckUnits();
         foreach (Option option in (Option[])[Out, Json, Plots, Units, Quiet])
         {
             command.Add(option);
         }
+    }
+
+    /// <summary>Refuses units that are none; for a command that adds options one by one.</summary>
+    public void CheckUnits() => Units.Validators.Add(result =>
+    {
+        if (result.Tokens is [var given] && Array.IndexOf(UnitNames, given.Value) < 0)
+        {
+            result.AddError($"--units: '{given.Value}' is none of its words; say {UnitNames[0]}, {UnitNames[1]} or {UnitNames[2]}");
+        }
+    });
+
+    /// <summary>The units asked for, or null.</summary>
+    /// <param name="parsed">Parsed arguments.</param>
+    public UnitChoice? UnitsOf(ParseResult parsed)
+    {
+        ArgumentNullException.ThrowIfNull(parsed);
+        return parsed.GetValue(Units) is string name ? Enum.Parse<UnitChoice>(name, ignoreCase: true) : null;
     }
 
     /// <summary>The values given.</summary>
@@ -101,8 +112,7 @@ public sealed class CommonOptions
         string own = Path.Combine("out", Path.GetFileNameWithoutExtension(file), kind);
         string? folder = parsed.GetValue(Out) ?? (json ? null : own);
         var plots = Enum.Parse<PlotFormat>(parsed.GetValue(Plots)!, ignoreCase: true);
-        UnitChoice? units = parsed.GetValue(Units) is string name ? Enum.Parse<UnitChoice>(name, ignoreCase: true) : null;
-        return new CommonValues(file, parsed.GetValue(Set) ?? [], folder, own, kind, json, plots, parsed.GetValue(Quiet), units);
+        return new CommonValues(file, parsed.GetValue(Set) ?? [], folder, own, kind, json, plots, parsed.GetValue(Quiet), UnitsOf(parsed));
     }
 }
 

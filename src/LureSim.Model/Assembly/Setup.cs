@@ -31,9 +31,9 @@ public sealed record Setup(
     RodSpec Rod,
     ReelSpec Reel,
     LineSpec Line,
-    LeaderSpec? Leader,
+    [property: MayBeMissing] LeaderSpec? Leader,
     LureSpec Lure,
-    ulong Seed = 1)
+    ulong Seed = 1) : ISpec
 {
     /// <summary>Demands every number inside its range and parts that fit together.</summary>
     /// <exception cref="ArgumentException">A value is out of range; the message names it and what is allowed.</exception>

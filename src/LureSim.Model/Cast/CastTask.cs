@@ -20,7 +20,7 @@ public enum ReleaseMode
 public sealed record ReleaseSpec(
     ReleaseMode Mode = ReleaseMode.Best,
     [property: Parameter("release", "s or rad", -2.6, 2.0)] double Value = 0.0,
-    [property: Parameter("error", "s", -0.1, 0.1)] double ErrorS = 0.0)
+    [property: Parameter("error", "s", -0.1, 0.1)] double ErrorS = 0.0) : ISpec
 {
     /// <summary>Latest release, s from the start of the swing.</summary>
     public const double LatestS = 2.0;
@@ -44,7 +44,7 @@ public sealed record ReleaseSpec(
 
 /// <summary>One cast.</summary>
 /// <param name="OverhangM">Line from tip to lure at the start, m.</param>
-public sealed record CastTask([property: Parameter("overhang", "m", 0.05, 3.0)] double OverhangM = 0.45)
+public sealed record CastTask([property: Parameter("overhang", "m", 0.05, 3.0)] double OverhangM = 0.45) : ISpec
 {
     /// <summary>When the thumb or finger lets go.</summary>
     public ReleaseSpec Release { get; init; } = new();
@@ -72,4 +72,4 @@ public sealed record CastSolverSpec(
     [property: Parameter("h", "s", 1e-5, 2e-3)] double FlightStepS = 1e-3,
     [property: Parameter("spacing", "m", 0.05, double.PositiveInfinity)] double NodeSpacingM = 0.5,
     [property: Parameter("rod after release", "s", 0.02, 2.0)] double RodAfterReleaseS = 0.6,
-    [property: Parameter("output step", "s", 1e-4, 1.0)] double OutputStepS = 5e-3);
+    [property: Parameter("output step", "s", 1e-4, 1.0)] double OutputStepS = 5e-3) : ISpec;

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Diagnostics.CodeAnalysis;
 using System.Reflection;
 
 namespace LureSim.Model;
@@ -21,7 +22,7 @@ public sealed record Parameter(
     /// <typeparam name="TSpec">Type of the specification.</typeparam>
     /// <param name="name">Name of the member.</param>
     /// <exception cref="ArgumentException">The member is no parameter.</exception>
-    public static Parameter Of<TSpec>(string name) =>
+    public static Parameter Of<[DynamicallyAccessedMembers(ISpec.Members)] TSpec>(string name) =>
         MembersOf(typeof(TSpec)).FirstOrDefault(m => m.Property.Name == name)?.Parameter
         ?? throw new ArgumentException($"{typeof(TSpec).Name} has no parameter {name}", nameof(name));
 
@@ -31,10 +32,10 @@ public sealed record Parameter(
     public static void Demand(object spec)
     {
         ArgumentNullException.ThrowIfNull(spec);
-        Demand(spec, "");
+        DemandInside(spec, "");
     }
 
-    private static void Demand(object spec, string path)
+    private static void Demand(ISpec spec, string path)
     {
         foreach (SpecMember member in MembersOf(spec.GetType()))
         {
@@ -61,29 +62,30 @@ public sealed record Parameter(
 
     private static void DemandInside(object value, string name)
     {
-        if (value is not string and System.Collections.IEnumerable list)
+        if (value is ISpec spec)
+        {
+            Demand(spec, name.Length > 0 ? name + "." : "");
+        }
+        else if (value is System.Collections.IEnumerable list and not string)
         {
             int i = 0;
             foreach (object item in list)
             {
-                Demand(item, $"{name}[{i++}].");
+                DemandInside(item, $"{name}[{i++}]");
             }
-        }
-        else if (MembersOf(value.GetType()).Length > 0)
-        {
-            Demand(value, name + ".");
         }
     }
 
-    private static SpecMember[] MembersOf(Type type) => Members.GetOrAdd(type, static t => t.Assembly == typeof(Parameter).Assembly ? SpecMember.AllOf(t) : []);
+    // Not GetOrAdd: what trimming must keep would be lost on the way into its function.
+    private static SpecMember[] MembersOf([DynamicallyAccessedMembers(ISpec.Members)] Type type) =>
+        Members.TryGetValue(type, out SpecMember[]? known) ? known : Members[type] = SpecMember.AllOf(type);
 
     // Every start of the program comes through here: what reflection is slow at is asked once per type, or only when it is needed.
     private sealed record SpecMember(PropertyInfo Property, Parameter? Parameter)
     {
-        public bool MayBeNull => Nullable.GetUnderlyingType(Property.PropertyType) is not null
-            || (!Property.PropertyType.IsValueType && new NullabilityInfoContext().Create(Property).ReadState != NullabilityState.NotNull);
+        public bool MayBeNull => Nullable.GetUnderlyingType(Property.PropertyType) is not null || Property.IsDefined(typeof(MayBeMissingAttribute), inherit: false);
 
-        public static SpecMember[] AllOf(Type type)
+        public static SpecMember[] AllOf([DynamicallyAccessedMembers(ISpec.Members)] Type type)
         {
             ParameterInfo[] given = [.. type.GetConstructors().SelectMany(c => c.GetParameters())];
             return [.. type.GetProperties(BindingFlags.Public | BindingFlags.Instance).Where(p => p.CanWrite).Select(p => Of(p, given))];

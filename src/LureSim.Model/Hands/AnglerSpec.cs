@@ -16,4 +16,4 @@ public sealed record AnglerSpec(
     [property: Parameter("pull time", "s", 0.03, 1.0, GuessLow = 0.06, GuessHigh = 0.18)] double PullTimeS = 0.10,
     [property: Parameter("return time", "s", 0.03, 2.0, GuessLow = 0.08, GuessHigh = 0.3)] double ReturnTimeS = 0.15,
     [property: Parameter("return share", "", 0.0, 1.0)] double ReturnShare = 1.0,
-    [property: Parameter("sustained torque", "N m", 0.1, 30.0, GuessLow = 2.0, GuessHigh = 5.0)] double SustainedTorqueNm = 3.0);
+    [property: Parameter("sustained torque", "N m", 0.1, 30.0, GuessLow = 2.0, GuessHigh = 5.0)] double SustainedTorqueNm = 3.0) : ISpec;

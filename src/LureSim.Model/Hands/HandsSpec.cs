@@ -42,7 +42,7 @@ public sealed record HandsSpec(
     [property: Parameter("scatter", "", 0.0, 0.2)] double Scatter = 0.04,
     [property: Parameter("w_c", "rad/s", 1.0, 100.0, GuessLow = 10.0, GuessHigh = 20.0)] double SettlingRadS = 15.0,
     [property: Parameter("t_f", "s", 0.01, 0.5, GuessLow = 0.03, GuessHigh = 0.07)] double FadeS = 0.05,
-    [property: Parameter("t_d", "s", -0.1, 0.5, GuessLow = -0.03, GuessHigh = 0.06)] double CatchDelayS = 0.0)
+    [property: Parameter("t_d", "s", -0.1, 0.5, GuessLow = -0.03, GuessHigh = 0.06)] double CatchDelayS = 0.0) : ISpec
 {
     /// <summary>Least arc from start to stop, rad.</summary>
     public const double LeastSwingRad = 0.2;

@@ -5,7 +5,7 @@ namespace LureSim.Model.Lines;
 /// <param name="WetFactor">Mass of the wet line over dry, guess 1.03 single strand (1.0 to 1.06), 1.3 braid (1.0 to 1.6).</param>
 public sealed record LineFlightSpec(
     [property: Parameter("friction", "", 0.0, 5.0)] double FrictionFactor = 0.5,
-    [property: Parameter("wet over dry", "", 1.0, 3.0)] double WetFactor = 1.03)
+    [property: Parameter("wet over dry", "", 1.0, 3.0)] double WetFactor = 1.03) : ISpec
 {
     /// <summary>What is usual for a material.</summary>
     /// <param name="material">Line material.</param>

@@ -46,7 +46,7 @@ public sealed record LineSpec(
     SurfaceFilm Film,
     [property: Parameter("break", "N", 0.1, 1e5)] double BreakN,
     [property: Parameter("drag factor", "", 0.0, 5.0)] double NormalDragFactor = 1.0,
-    [property: Parameter("Ct", "", 0.0, 0.1)] double TangentialDragCoefficient = 0.01)
+    [property: Parameter("Ct", "", 0.0, 0.1)] double TangentialDragCoefficient = 0.01) : ISpec
 {
     /// <summary>The line as it runs out through the air.</summary>
     public LineFlightSpec Flight { get; init; } = LineFlightSpec.Usual(Material);
@@ -69,4 +69,4 @@ public enum TieKnot
 public sealed record LeaderSpec(
     LineSpec Line,
     [property: Parameter("length", "m", 0.05, 5.0)] double LengthM,
-    TieKnot Knot = TieKnot.Loop);
+    TieKnot Knot = TieKnot.Loop) : ISpec;

@@ -9,7 +9,7 @@ public sealed record LureFlightSpec(
     [property: Parameter("x", "", 0.0, 1.0)] double TumblingShare = 0.5,
     [property: Parameter("Cd_a", "", 0.0, 2.0, Spread = 1.5)] double FrontCd = 0.3,
     [property: Parameter("f", "", 0.0, 2.0, Spread = 1.25)] double SideFactor = 0.7,
-    [property: Parameter("CdA", "m2", 0.0, 1.0)] double? KnownCdAM2 = null)
+    [property: Parameter("CdA", "m2", 0.0, 1.0)] double? KnownCdAM2 = null) : ISpec
 {
     /// <summary>x of a shape: a drop tumbles little, a hollow body much.</summary>
     /// <param name="shape">Shape.</param>

@@ -31,7 +31,7 @@ public sealed record HullStation(
     [property: Parameter("x", "m", -0.2, 0.2)] double XM,
     [property: Parameter("b", "m", 0.0, 0.1)] double HalfBreadthM,
     [property: Parameter("c", "m", 0.0, 0.1)] double HalfHeightM,
-    [property: Parameter("centre", "m", -0.1, 0.1)] double CentreZM = 0.0);
+    [property: Parameter("centre", "m", -0.1, 0.1)] double CentreZM = 0.0) : ISpec;
 
 /// <summary>A point weight inside or on the lure.</summary>
 /// <param name="MassKg">kg.</param>
@@ -40,7 +40,7 @@ public sealed record HullStation(
 public sealed record BallastSpec(
     [property: Parameter("m", "kg", 0.0, 0.5)] double MassKg,
     [property: Parameter("x", "m", -0.2, 0.2)] double XM,
-    [property: Parameter("z", "m", -0.1, 0.1)] double ZM);
+    [property: Parameter("z", "m", -0.1, 0.1)] double ZM) : ISpec;
 
 /// <summary>A hook, or a skirt or feather, with its drag.</summary>
 /// <param name="MassKg">Mass in air, kg.</param>
@@ -55,7 +55,7 @@ public sealed record HookSpec(
     [property: Parameter("z", "m", -0.1, 0.1)] double ZM,
     [property: Parameter("CdA", "m2", 0.0, 0.02)] double DragAreaM2,
     [property: Parameter("volume", "m3", 0.0, 2e-3)] double SteelVolumeM3,
-    [property: Parameter("CdA along", "m2", 0.0, 0.02)] double? DragAreaAlongM2 = null);
+    [property: Parameter("CdA along", "m2", 0.0, 0.02)] double? DragAreaAlongM2 = null) : ISpec;
 
 /// <summary>A floating lure: hull, weights, line tie, hooks.</summary>
 /// <param name="Shape">Named shape or stations.</param>
@@ -88,7 +88,7 @@ public sealed record LureSpec(
     [property: Parameter("tie z", "m", -0.1, 0.1)] double TieZM,
     ValueList<BallastSpec> Ballast,
     ValueList<HookSpec> Hooks,
-    ValueList<HullStation>? Stations = null,
+    [property: MayBeMissing] ValueList<HullStation>? Stations = null,
     [property: Parameter("surface factor", "", 0.0, 1.5, GuessLow = 0.405, GuessHigh = 1.0)] double AddedMassFactor = 0.70,
     [property: Parameter("Cd", "", 0.0, 5.0, GuessLow = 0.7, GuessHigh = 1.5)] double CrossFlowCd = 1.1,
     [property: Parameter("axial factor", "", 0.0, 10.0, GuessLow = 0.5, GuessHigh = 2.0)] double AxialDragFactor = 1.0,
@@ -98,7 +98,7 @@ public sealed record LureSpec(
     [property: Parameter("zeta", "", 0.0, 2.0, GuessLow = 0.05, GuessHigh = 0.4)] double NoseDamping = 0.2,
     [property: Parameter("friction speed", "m/s", 0.01, 5.0, GuessLow = 0.1, GuessHigh = 1.0)] double FrictionSpeedMS = 0.3,
     [property: Parameter("hook reach", "m", 0.001, 0.1, GuessLow = 0.005, GuessHigh = 0.02)] double HookReachM = 0.010,
-    [property: Parameter("roll damping", "", 0.0, 50.0, GuessLow = 1.0, GuessHigh = 6.0)] double RollDamping = 3.0)
+    [property: Parameter("roll damping", "", 0.0, 50.0, GuessLow = 1.0, GuessHigh = 6.0)] double RollDamping = 3.0) : ISpec
 {
     /// <summary>The lure in the air.</summary>
     public LureFlightSpec Flight { get; init; } = new(LureFlightSpec.UsualTumbling(Shape).Value);

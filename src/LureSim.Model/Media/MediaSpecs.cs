@@ -8,7 +8,7 @@ namespace LureSim.Model.Media;
 public sealed record WaterSpec(
     [property: Parameter("t", "C", 0.0, 40.0)] double TemperatureC = 22.0,
     [property: Parameter("S", "g/kg", 0.0, 42.0)] double SalinityGPerKg = 0.0,
-    [property: Parameter("contact height", "m", 5e-4, 0.02, GuessLow = 0.002, GuessHigh = 0.005)] double ContactHeightM = 0.005);
+    [property: Parameter("contact height", "m", 5e-4, 0.02, GuessLow = 0.002, GuessHigh = 0.005)] double ContactHeightM = 0.005) : ISpec;
 
 /// <summary>Air and wind as the scenario states them.</summary>
 /// <param name="TemperatureC">t, deg C, -20 to 50.</param>
@@ -22,7 +22,7 @@ public sealed record AirSpec(
     [property: Parameter("h", "m", 0.0, 4000.0)] double AltitudeM = 100.0,
     [property: Parameter("U_10", "m/s", 0.0, 25.0)] double WindSpeedMS = 0.0,
     [property: Parameter("bearing", "rad", -2.0 * Math.PI, 2.0 * Math.PI)] double WindFromRad = 0.0,
-    [property: Parameter("z_0", "m", 1e-5, 1e-3, GuessLow = 1e-5, GuessHigh = 1e-3)] double RoughnessM = 2e-4);
+    [property: Parameter("z_0", "m", 1e-5, 1e-3, GuessLow = 1e-5, GuessHigh = 1e-3)] double RoughnessM = 2e-4) : ISpec;
 
 /// <summary>The state of the water that every model reads: SI, already evaluated at its temperature.</summary>
 /// <param name="DensityKgM3">rho_w, kg/m3.</param>

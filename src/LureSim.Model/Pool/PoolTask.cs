@@ -23,7 +23,7 @@ public sealed record PoolTask(
     [property: Parameter("drift", "rad", 0.0, 0.8)] double PushDriftRad = 3.0 * Math.PI / 180.0,
     [property: Parameter("heel", "rad", 0.01, 1.5)] double HeelRad = 20.0 * Math.PI / 180.0,
     [property: Parameter("press", "m", 1e-4, 0.05)] double PressM = 0.005,
-    [property: Parameter("h", "s", 1e-4, 4e-3)] double StepS = 2e-3)
+    [property: Parameter("h", "s", 1e-4, 4e-3)] double StepS = 2e-3) : ISpec
 {
     /// <summary>Range of a tow speed, m/s.</summary>
     public const double SlowestTowMS = 0.05, FastestTowMS = 2.0;

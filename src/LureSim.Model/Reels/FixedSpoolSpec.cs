@@ -12,7 +12,7 @@ namespace LureSim.Model.Reels;
 public sealed record FixedSpoolSpec(
     [property: Parameter("K", "", 0.0, 10.0)] double PickUpFactor = 1.4,
     [property: Parameter("T_0", "N", 0.0, 1.0)] double RestTensionN = 0.003,
-    [property: Parameter("c_g", "", 1.0, 3.0, GuessLow = 1.03, GuessHigh = 1.17)] double RingFactor = 1.1)
+    [property: Parameter("c_g", "", 1.0, 3.0, GuessLow = 1.03, GuessHigh = 1.17)] double RingFactor = 1.1) : ISpec
 {
     private const double RestN = 0.003, RestDiameterM = 0.30e-3;
 

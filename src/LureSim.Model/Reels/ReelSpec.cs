@@ -21,7 +21,7 @@ public sealed record ReelSpec(
     ReelKind Kind = ReelKind.Revolving,
     [property: Parameter("i", "", 3.0, 12.0)] double Ratio = 7.1,
     [property: Parameter("D", "m", 0.02, 0.08, GuessLow = 0.032, GuessHigh = 0.038)] double SpoolDiameterM = 0.034,
-    [property: Parameter("drag", "N", 0.0, 300.0, GuessLow = 20.0, GuessHigh = 50.0)] double DragN = 35.0)
+    [property: Parameter("drag", "N", 0.0, 300.0, GuessLow = 20.0, GuessHigh = 50.0)] double DragN = 35.0) : ISpec
 {
     /// <summary>Revolving spool; read in a cast when the reel has one.</summary>
     public SpoolSpec Spool { get; init; } = new();

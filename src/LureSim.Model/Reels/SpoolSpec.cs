@@ -31,7 +31,7 @@ public sealed record SpoolSpec(
     [property: Parameter("N", "N", 0.0, 20.0, Spread = 3.0)] double ThumbPressN = 0.5,
     [property: Parameter("mu", "", 0.0, 2.0, Spread = 1.5)] double ThumbFriction = 0.25,
     [property: Parameter("lag of the thumb", "s", 0.0, 2.0, Spread = 1.5)] double ThumbDelayS = 0.15,
-    [property: Parameter("thumb full", "m", 0.01, 1.0, GuessLow = 0.05, GuessHigh = 0.15)] double ThumbFullM = 0.1)
+    [property: Parameter("thumb full", "m", 0.01, 1.0, GuessLow = 0.05, GuessHigh = 0.15)] double ThumbFullM = 0.1) : ISpec
 {
     // Low end of the guess of packing; what fits then fits always.
     private const double LoosestPacking = 0.6;

@@ -31,4 +31,4 @@ public sealed record TakeUpSpec(
     [property: Parameter("lag", "s", 0.05, 5.0, GuessLow = 0.3, GuessHigh = 1.2)] double LagS = 0.6,
     [property: Parameter("gain", "1/s", 0.01, 10.0, GuessLow = 0.3, GuessHigh = 1.2)] double GainPerS = 0.6,
     [property: Parameter("reset", "1/s", 0.0, 10.0, GuessLow = 0.25, GuessHigh = 1.0)] double ResetPerS = 0.5,
-    [property: Parameter("fastest", "m/s", 0.1, 5.0, GuessLow = 1.0, GuessHigh = 3.0)] double FastestMS = 2.0);
+    [property: Parameter("fastest", "m/s", 0.1, 5.0, GuessLow = 1.0, GuessHigh = 3.0)] double FastestMS = 2.0) : ISpec;

@@ -22,7 +22,7 @@ public sealed record RetrieveTask(
     bool HoldDistance = false,
     [property: Parameter("start heading", "rad", -Math.PI, Math.PI)] double StartHeadingRad = 0.15,
     [property: Parameter("start offset", "m", -5.0, 5.0)] double StartSidewaysM = 0.0,
-    [property: Parameter("warm-up", "s", 0.0, 120.0)] double WarmUpS = 6.0)
+    [property: Parameter("warm-up", "s", 0.0, 120.0)] double WarmUpS = 6.0) : ISpec
 {
     /// <summary>How the handle is turned.</summary>
     public TakeUpSpec TakeUp { get; init; } = new();
@@ -58,4 +58,4 @@ public sealed record RetrieveTask(
 public sealed record RetrieveSolverSpec(
     [property: Parameter("N", "", 1, 400)] int Nodes = 60,
     [property: Parameter("h", "s", 1e-6, 1e-3)] double StepS = 5e-4,
-    [property: Parameter("output step", "s", 1e-4, 1.0)] double OutputStepS = 5e-3);
+    [property: Parameter("output step", "s", 1e-4, 1.0)] double OutputStepS = 5e-3) : ISpec;

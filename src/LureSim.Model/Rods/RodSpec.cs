@@ -26,7 +26,7 @@ public sealed record RodSpec(
     [property: Parameter("Cd", "", 0.0, 3.0, Spread = 1.25)] double AirDragCoefficient = 1.15,
     [property: Parameter("d_0", "m", 0.003, 0.05, GuessLow = 0.008, GuessHigh = 0.015)] double ButtDiameterM = 0.011,
     [property: Parameter("n", "", 1, 200)] int Links = 10,
-    [property: Parameter("zeta_1", "", 0.0, 0.5, Spread = 2.5)] double CastDampingRatio = 0.04)
+    [property: Parameter("zeta_1", "", 0.0, 0.5, Spread = 2.5)] double CastDampingRatio = 0.04) : ISpec
 {
     /// <summary>Least free length that the model is made for, m.</summary>
     public const double LeastFreeLengthM = 0.5;

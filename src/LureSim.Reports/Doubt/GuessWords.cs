@@ -22,7 +22,9 @@ public static class GuessWords
             : name.Label;
     }
 
-    private static ShownQuantity? Quantity(GuessedKey guess) => guess.Key.Kind switch
+    /// <summary>What a guess is told as, or null where the trade has no word for it.</summary>
+    /// <param name="guess">Guess.</param>
+    internal static ShownQuantity? Quantity(GuessedKey guess) => guess.Key.Kind switch
     {
         QuantityKind.Length => guess.High >= DistanceFromM ? ShownQuantity.Distance : ShownQuantity.Size,
         QuantityKind.Mass => ShownQuantity.Mass,

@@ -1,12 +1,11 @@
 using System.Globalization;
 using System.Numerics;
 using System.Runtime.InteropServices;
-using System.Runtime.Intrinsics;
 using System.Security.Cryptography;
 
 namespace LureSim.Reports.Sweep;
 
-/// <summary>What the last digits of a row depend on besides program and scenario: kind of processor, vectors, fused multiply-add, version
+/// <summary>What the last digits of a row depend on besides program and scenario: kind of processor, width of the vectors that are used, fused multiply-add, version
 /// of .NET, and the functions that the system brings. Two machines with the same text are taken to make the same bits.</summary>
 public static class MachineMaths
 {
@@ -21,10 +20,7 @@ public static class MachineMaths
     /// <summary>This machine, on one line.</summary>
     public static string Here { get; } = string.Create(
         CultureInfo.InvariantCulture,
-        $"{RuntimeInformation.ProcessArchitecture.ToString().ToLowerInvariant()}, vectors of {64 * Vector<double>.Count} bits ({WidestBits()} at most), fma {(IsFused() ? "yes" : "no")}, .NET {Environment.Version}, functions {Hash()}");
-
-    private static int WidestBits() =>
-        Vector512.IsHardwareAccelerated ? 512 : Vector256.IsHardwareAccelerated ? 256 : Vector128.IsHardwareAccelerated ? 128 : 64;
+        $"{RuntimeInformation.ProcessArchitecture.ToString().ToLowerInvariant()}, vectors of {64 * Vector<double>.Count} bits, fma {(IsFused() ? "yes" : "no")}, .NET {Environment.Version}, functions {Hash()}");
 
     private static bool IsFused() => System.Runtime.Intrinsics.X86.Fma.IsSupported || System.Runtime.Intrinsics.Arm.AdvSimd.Arm64.IsSupported;
 

@@ -1,28 +1,46 @@
 using System.Diagnostics;
+using System.Text;
 
 namespace LureSim.Cli.Tests.Support;
 
-/// <summary>The built program as a process of its own, for what only a process can meet: signals, limits, closed streams.</summary>
+/// <summary>The built program as a process of its own, for what only a process can meet: signals, limits, closed streams. The variable LURESIM_PROGRAM names
+/// another build of it, compiled ahead of time for example; then <see cref="Session"/> runs that one, too.</summary>
 internal static class BuiltProgram
 {
+    /// <summary>Another build to test, or null for the one beside the tests.</summary>
+    public static string? Other { get; } = Environment.GetEnvironmentVariable("LURESIM_PROGRAM") is { Length: > 0 } path ? Path.GetFullPath(path) : null;
+
     /// <summary>What a shell types to start it.</summary>
-    public static string Line { get; } = $"dotnet '{Path.Combine(AppContext.BaseDirectory, "luresim.dll")}'";
+    public static string Line { get; } = Other is string path ? $"'{path}'" : $"dotnet '{Path.Combine(AppContext.BaseDirectory, "luresim.dll")}'";
 
     /// <summary>Runs a line of a shell to its end.</summary>
-    public static Session Shell(string line, string? folder = null)
-    {
-        using Process shell = Start(line, folder);
-        Task<string> error = shell.StandardError.ReadToEndAsync();
-        string output = shell.StandardOutput.ReadToEnd();
-        shell.WaitForExit();
-        return new(shell.ExitCode, output, error.Result);
-    }
+    public static Session Shell(string line, string? folder = null) => ToEnd(Start(line, folder));
 
     /// <summary>Starts a line of a shell.</summary>
-    public static Process Start(string line, string? folder = null) => Process.Start(new ProcessStartInfo("bash", ["-c", line])
+    public static Process Start(string line, string? folder = null) => Start(new("bash", ["-c", line]) { WorkingDirectory = folder ?? "" });
+
+    /// <summary>Runs another build to its end; lines of progress, which tell the time, are left out.</summary>
+    public static Session Run(string program, string[] args)
     {
-        RedirectStandardOutput = true,
-        RedirectStandardError = true,
-        WorkingDirectory = folder ?? "",
-    })!;
+        Session session = ToEnd(Start(new ProcessStartInfo(program, args)));
+        return session with { Error = string.Concat(session.Error.Split('\n').Where(l => !l.EndsWith(" s left", StringComparison.Ordinal)).Select(l => l + "\n"))[..^1] };
+    }
+
+    private static Process Start(ProcessStartInfo start)
+    {
+        (start.RedirectStandardOutput, start.RedirectStandardError) = (true, true);
+        (start.StandardOutputEncoding, start.StandardErrorEncoding) = (Encoding.UTF8, Encoding.UTF8);
+        return Process.Start(start)!;
+    }
+
+    private static Session ToEnd(Process process)
+    {
+        using (process)
+        {
+            Task<string> error = process.StandardError.ReadToEndAsync();
+            string output = process.StandardOutput.ReadToEnd();
+            process.WaitForExit();
+            return new(process.ExitCode, output, error.Result);
+        }
+    }
 }

@@ -5,7 +5,9 @@ namespace LureSim.Cli.Tests.Support;
 /// <summary>One call of the program.</summary>
 internal sealed record Session(int Exit, string Out, string Error)
 {
-    public static Session Run(params string[] args) => Run(CancellationToken.None, args);
+    // No process can be handed a NUL.
+    public static Session Run(params string[] args) =>
+        BuiltProgram.Other is string program && !args.Any(a => a.Contains('\0', StringComparison.Ordinal)) ? BuiltProgram.Run(program, args) : Run(CancellationToken.None, args);
 
     public static Session Run(CancellationToken stop, params string[] args)
     {

@@ -41,7 +41,7 @@ internal static class ApiText
             : t is { IsAbstract: true, IsSealed: true } ? "static class"
             : (t.IsAbstract ? "abstract " : t.IsSealed ? "sealed " : "") + (t.GetMethod("<Clone>$") is null ? "class" : "record");
         Type[] bases = [.. new[] { t.BaseType }.OfType<Type>().Where(b => b != typeof(object) && b != typeof(ValueType) && b != typeof(Enum)),
-            .. t.GetInterfaces().Where(i => !t.IsEnum && i.GetGenericArguments().All(a => a != t)).OrderBy(i => i.Name, StringComparer.Ordinal)];
+            .. t.GetInterfaces().Where(i => i.IsVisible && !t.IsEnum && i.GetGenericArguments().All(a => a != t)).OrderBy(i => i.Name, StringComparer.Ordinal)];
         return bases.Length == 0 ? kind : $"{kind}, {string.Join(", ", bases.Select(Name))}";
     }
 

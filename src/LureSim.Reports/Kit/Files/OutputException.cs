@@ -23,8 +23,10 @@ public sealed class OutputException : Exception
     internal static bool IsSystem(Exception e) =>
         e is IOException or UnauthorizedAccessException or NotSupportedException or System.Security.SecurityException || IsTooLong(e);
 
-    // A file that grows past what its file system or its owner's limit allows: .NET blames an argument.
-    private static bool IsTooLong(Exception e) => e is ArgumentOutOfRangeException { ParamName: "value", TargetSite.DeclaringType.Name: nameof(RandomAccess) };
+    // A file that grows past what its file system or its owner's limit allows: .NET blames an argument, in this method. A program compiled ahead of
+    // time remembers no methods, but the names in its trace.
+    private static bool IsTooLong(Exception e) =>
+        e is ArgumentOutOfRangeException { ParamName: "value" } && e.StackTrace?.TrimStart().Split('\n')[0].Contains($".{nameof(RandomAccess)}.", StringComparison.Ordinal) == true;
 
     // "Access is denied" hides the system's own words one level down.
     private static string FirstLine(Exception cause) => cause.GetBaseException().Message.ReplaceLineEndings("\n").Split('\n')[0];

@@ -1,0 +1,83 @@
+using System.CommandLine;
+using LureSim.Cli.Commands;
+using LureSim.Cli.Running;
+using LureSim.Reports.Kit.Files;
+using LureSim.Reports.Kit.Text;
+using LureSim.Reports.Page;
+using LureSim.Scenarios;
+using LureSim.Studies.Page;
+
+namespace LureSim.Cli.Page;
+
+/// <summary><c>page</c>: one HTML file that tells, plays and recomputes a retrieve.</summary>
+internal static class PageCommand
+{
+    private const string Name = "page";
+
+    /// <summary>The capability: a command without a summary of its own.</summary>
+    public static Capability Capability { get; } = new(Create);
+
+    private static Command Create(Terminal terminal, CancellationToken stop)
+    {
+        var options = new CommonOptions();
+        var files = new Argument<string[]>("files") { Description = $"Scenario files (TOML): one, or up to {PagePlan.MostFiles} side by side.", Arity = ArgumentArity.OneOrMore };
+        var quick = new Option<bool>("--quick") { Description = "Leave out the search over rhythms, which takes most of the time." };
+        var command = new Command(Name, "Write one HTML file to hand out: the retrieve in motion, why it walks, which rhythms, what tackle changes, the cast.") { files };
+        foreach (Option option in (Option[])[options.Set, options.Out, options.Units, options.Quiet, quick])
+        {
+            command.Add(option);
+        }
+
+        options.CheckUnits();
+        command.SetAction(parsed =>
+        {
+            string[] given = parsed.GetRequiredValue(files);
+            string? folder = parsed.GetValue(options.Out);
+            string own = Path.Combine("out", Path.GetFileNameWithoutExtension(given[0]), Name);
+            var values = new CommonValues(given[0], parsed.GetValue(options.Set) ?? [], folder ?? own, own, Name, false, Reports.Kit.Drawing.PlotFormat.None, parsed.GetValue(options.Quiet), options.UnitsOf(parsed));
+            PageFile[] read = [.. given.Take(PagePlan.MostFiles).Select(f => new PageFile(f, values.Overrides))];
+            List<ScenarioFault> faults = [.. read.SelectMany(f => f.Here.Errors)];
+            if (given.Length > PagePlan.MostFiles)
+            {
+                faults.Add(new(Name, "", $"{given.Length} files are too many for one page; at most {PagePlan.MostFiles}"));
+            }
+
+            terminal.Tell(faults.Distinct());
+            return faults.Count > 0 ? ExitCode.BadInput : Run(values, read, !parsed.GetValue(quick), terminal, stop);
+        });
+        return command;
+    }
+
+    private static int Run(CommonValues values, PageFile[] files, bool withRhythms, Terminal terminal, CancellationToken stop)
+    {
+        using OutputFolder folder = values.Open(stop)!;
+        PageResult result;
+        using (var progress = new ProgressLine(Name, terminal, values.Quiet))
+        {
+            result = PageStudy.Run(files, new PagePlan(withRhythms), progress.Report, stop);
+        }
+
+        byte[] page = PageBuilder.Build(result, values.ShownFor(files[0].Here), CommandLine(values, files, withRhythms), PageEngine.Carried);
+        string name = Path.GetFileNameWithoutExtension(values.File) + ".html";
+        folder.Add(name, page);
+        folder.Commit();
+        if (!values.Quiet)
+        {
+            terminal.Out.Write($"Page: {Path.Combine(values.Folder!, name)} ({Trade.Digits(page.Length / 1e6)} MB). Open it in a browser; print it for a handout.\n{Closing.Caution}\n");
+        }
+
+        string? failure = result.Cases.Select(c => c.Own.Failure).FirstOrDefault(f => f is not null);
+        if (failure is not null)
+        {
+            terminal.Error.WriteLine($"the model could not finish; the page says so: {failure}");
+        }
+
+        return failure is null ? ExitCode.Done : ExitCode.NotFinished;
+    }
+
+    private static string CommandLine(CommonValues values, PageFile[] files, bool withRhythms) => string.Join(' ', (string[])
+    [
+        "luresim", Name, .. files.Select(f => ShellWord.Of(f.Source.Name)), .. values.Overrides.Select(o => $"--set {ShellWord.Of(o)}"),
+        .. values.Units is UnitChoice units ? [$"--units {units.ToString().ToLowerInvariant()}"] : Array.Empty<string>(), .. withRhythms ? Array.Empty<string>() : ["--quick"],
+    ]);
+}

@@ -1,0 +1,17 @@
+namespace LureSim.Reports.Page;
+
+/// <summary>A word of a command as it is typed in a shell.</summary>
+public static class ShellWord
+{
+    private const string Plain = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789_./=:+,@%-";
+
+    /// <summary>The word, in double quotes where it needs them, so that it can be copied into bash, zsh, fish and PowerShell alike.</summary>
+    /// <param name="word">Word.</param>
+    public static string Of(string word)
+    {
+        ArgumentNullException.ThrowIfNull(word);
+        return word.Length > 0 && word.AsSpan().IndexOfAnyExcept(Plain) < 0 ? word
+            : word.AsSpan().IndexOfAny("\"\\$`!") < 0 ? $"\"{word}\""
+            : $"'{word.Replace("'", "'\\''", StringComparison.Ordinal)}'";
+    }
+}

@@ -1,0 +1,132 @@
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using LureSim.Reports.Kit.Text;
+using LureSim.Reports.Page;
+using LureSim.Reports.Tests.Support;
+using LureSim.Studies.Page;
+
+namespace LureSim.Reports.Tests.Page;
+
+public sealed partial class PageBuilderTests
+{
+    private const string Hostile = "</title></script><script>alert('x')</script><img src=x onerror=\"y\"> & \u05E9\u05DC\u05D5\u05DD \U0001F41F `z`";
+    private static readonly PageEngine Solver = new([("solver.bin", "QUJD")]);
+
+    [Fact]
+    public void A_title_with_markup_script_and_other_writing_is_text_everywhere()
+    {
+        PageFile file = MadeUpPage.File("small-walker", "title=" + Hostile);
+        string html = Build(MadeUpPage.Result(file, MadeUpPage.File("hollow-weedless")), Solver);
+        Assert.DoesNotContain("<img", html, StringComparison.Ordinal);
+        Assert.DoesNotContain("alert('x')</script>", html, StringComparison.Ordinal);
+        Assert.Equal(3, Regex.Count(html, "<script"));
+        Assert.Contains("<bdi>&lt;/title&gt;&lt;/script&gt;&lt;script&gt;alert(&#39;x&#39;)", html, StringComparison.Ordinal);
+        Assert.Equal(Hostile, Data(html).GetProperty("title").GetString());
+        Assert.Equal(Hostile, Data(html).GetProperty("run").GetProperty("setup").GetProperty("title").GetString());
+    }
+
+    // CSP level 3, 6.7.2: the hash is of the element's content as it stands in the page, in UTF-8.
+    [Fact]
+    public void The_policy_names_the_one_script_and_the_one_style_and_lets_nothing_else_in()
+    {
+        string html = Build(MadeUpPage.Result(MadeUpPage.File("small-walker")), Solver);
+        string policy = System.Net.WebUtility.HtmlDecode(Policy().Match(html).Groups[1].Value);
+        Assert.Contains($"script-src '{Hash(Module().Match(html).Groups[1].Value)}' 'wasm-unsafe-eval' blob:", policy, StringComparison.Ordinal);
+        Assert.Contains($"style-src '{Hash(Style().Match(html).Groups[1].Value)}'", policy, StringComparison.Ordinal);
+        Assert.StartsWith("default-src 'none'", policy, StringComparison.Ordinal);
+        Assert.DoesNotContain("unsafe-inline", policy, StringComparison.Ordinal);
+        Assert.DoesNotMatch(InlineCode(), html[..html.IndexOf("<script", StringComparison.Ordinal)]);
+    }
+
+    [Fact]
+    public void The_page_asks_for_nothing_outside_itself_and_is_the_same_twice()
+    {
+        PageResult result = MadeUpPage.Result(MadeUpPage.File("small-walker"));
+        string html = Build(result, Solver);
+        Assert.Equal(html, Build(MadeUpPage.Result(MadeUpPage.File("small-walker")), Solver));
+        Assert.All(Address().Matches(html), m => Assert.Equal("http://www.w3.org/2000/svg", m.Value));
+        Assert.Equal(["data:,"], Reference().Matches(html).Select(m => m.Groups[1].Value));
+        Assert.DoesNotContain("@import", html, StringComparison.Ordinal);
+    }
+
+    public static TheoryData<string> Shipped => [.. MadeUpPage.Shipped.Select(f => Path.GetFileNameWithoutExtension(f)!)];
+
+    // Under 6 MB with room for a solver of 4 MB (2.7 MB gzipped, a third more in base64).
+    [Theory]
+    [MemberData(nameof(Shipped))]
+    public void Every_shipped_scenario_makes_a_page_whose_text_needs_no_script(string name)
+    {
+        string html = Build(MadeUpPage.Result(MadeUpPage.File(name)), Solver);
+        Assert.InRange(Encoding.UTF8.GetByteCount(html), 50_000, 2_000_000);
+        string text = html[..html.IndexOf("<script", StringComparison.Ordinal)];
+        foreach (string id in (string[])["walk", "try", "setup", "did", "why", "rhythms", "changes", "cast", "numbers", "limits", "care", "guesses", "words", "command"])
+        {
+            Assert.Contains($"<section id=\"{id}\"", text, StringComparison.Ordinal);
+        }
+
+        Assert.DoesNotContain("NaN", text, StringComparison.Ordinal);
+        Assert.Single(Regex.Matches(text, "power lines"));
+        JsonElement data = Data(html), run = data.GetProperty("runs")[0];
+        Assert.Equal(["own", "tried"], data.GetProperty("runs").EnumerateArray().Select(r => r.GetProperty("id").GetString()));
+        Assert.Equal(25, run.GetProperty("hull").GetProperty("stations").GetArrayLength());
+        Assert.Equal(8, data.GetProperty("controls").GetArrayLength());
+        Assert.All(data.GetProperty("controls").EnumerateArray(), c => Assert.Empty(c.GetProperty("stops")[c.GetProperty("own").GetInt32()].GetProperty("set").EnumerateArray()));
+    }
+
+    [Fact]
+    public void Without_a_solver_the_page_says_so_and_carries_no_sliders()
+    {
+        string html = Build(MadeUpPage.Result(MadeUpPage.File("large-walker")), PageEngine.None);
+        Assert.Contains("made without the solver inside", html, StringComparison.Ordinal);
+        Assert.False(Data(html).TryGetProperty("controls", out _));
+    }
+
+    [Fact]
+    public void A_run_that_failed_is_told_in_words()
+    {
+        PageFile file = MadeUpPage.File("large-walker");
+        PageRun run = MadeUpPage.Run(file);
+        string part = Build(new([MadeUpPage.Case(file, 0, run with { Failure = "the state stopped being finite" })], [], true), Solver);
+        Assert.Contains("The model stopped early: the state stopped being finite. What follows is what it had until then.", part, StringComparison.Ordinal);
+        string nothing = Build(new([MadeUpPage.Case(file, 0, run with { Result = null, Film = null, Failure = "the lure finds no float" })], [], true), Solver);
+        Assert.Contains("The model could not compute this retrieve: the lure finds no float.", nothing, StringComparison.Ordinal);
+        Assert.Empty(Data(nothing).GetProperty("runs").EnumerateArray());
+    }
+
+    // By the rules of the kit: the trade's unit first, or one family alone.
+    [Theory]
+    [InlineData(UnitChoice.Trade, "tip of a stiff rod by 5.9\u00A0in within")]
+    [InlineData(UnitChoice.Metric, "tip of a stiff rod by 15\u00A0cm within")]
+    [InlineData(UnitChoice.Both, "tip of a stiff rod by 5.9\u00A0in (15\u00A0cm) within")]
+    public void Units_are_those_asked_for(UnitChoice units, string told) =>
+        Assert.Contains(told, Encoding.UTF8.GetString(PageBuilder.Build(MadeUpPage.Result(MadeUpPage.File("small-walker")), new(units), "luresim page", PageEngine.None)), StringComparison.Ordinal);
+
+    private static string Build(PageResult result, PageEngine engine) => Encoding.UTF8.GetString(PageBuilder.Build(result, Shown.Both, "luresim page x.toml", engine));
+
+    private static JsonElement Data(string html) => JsonDocument.Parse(Json().Match(html).Groups[1].Value).RootElement;
+
+    private static string Hash(string text) => "sha256-" + Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
+
+    [GeneratedRegex("Content-Security-Policy\" content=\"([^\"]*)\"")]
+    private static partial Regex Policy();
+
+    [GeneratedRegex("<script type=\"module\">(.*?)</script>", RegexOptions.Singleline)]
+    private static partial Regex Module();
+
+    [GeneratedRegex("<style>(.*?)</style>", RegexOptions.Singleline)]
+    private static partial Regex Style();
+
+    [GeneratedRegex("id=\"data\">(.*?)</script>", RegexOptions.Singleline)]
+    private static partial Regex Json();
+
+    [GeneratedRegex("\\s(style|on[a-z]+)=")]
+    private static partial Regex InlineCode();
+
+    [GeneratedRegex("https?://[^\\s'\"`)]*")]
+    private static partial Regex Address();
+
+    [GeneratedRegex("<[a-z]+[^>]*\\s(?:href|src)=\"([^\"]*)\"")]
+    private static partial Regex Reference();
+}
