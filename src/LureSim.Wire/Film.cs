@@ -35,6 +35,9 @@ public sealed record Film(double StepS, IReadOnlyList<FilmTrack> Channels, FilmL
     /// <summary>The names of the channels, in order.</summary>
     public static IReadOnlyList<string> Names { get; } = [.. Tracks.Select(t => t.Name)];
 
+    /// <summary>The series behind each channel.</summary>
+    internal static IEnumerable<(string Name, string Channel)> Sources => Tracks.Select(t => (t.Name, t.Channel));
+
     /// <summary>Thins a retrieve, whole or as far as it came.</summary>
     /// <param name="result">Retrieve.</param>
     /// <param name="line">What kept the points of its line, or null.</param>

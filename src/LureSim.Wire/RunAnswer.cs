@@ -104,6 +104,7 @@ public sealed record RunAnswer(RetrieveResult? Result, Film? Film, string? Failu
         if (Result is null)
         {
             json.WriteNull("pattern");
+            json.WriteNull("warm_up_twitches");
             json.WriteNull("summary");
             return;
         }

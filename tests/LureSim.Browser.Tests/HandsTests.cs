@@ -4,7 +4,7 @@ using Microsoft.Playwright;
 namespace LureSim.Browser.Tests;
 
 /// <summary>Keyboard alone, less motion, large enough targets.</summary>
-[Collection(BrowserCollection.Name)]
+[Collection(AllInOneBrowser.Name)]
 public sealed class HandsTests(BrowserFixture browser)
 {
     [BrowserFact]

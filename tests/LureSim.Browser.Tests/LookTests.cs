@@ -8,7 +8,7 @@ using Microsoft.Playwright;
 namespace LureSim.Browser.Tests;
 
 /// <summary>Widths, schemes, contrast and paper.</summary>
-[Collection(BrowserCollection.Name)]
+[Collection(AllInOneBrowser.Name)]
 public sealed partial class LookTests(BrowserFixture browser)
 {
     [BrowserTheory]

@@ -4,7 +4,7 @@ using Microsoft.Playwright;
 namespace LureSim.Browser.Tests;
 
 /// <summary>A page opened from the disk.</summary>
-[Collection(BrowserCollection.Name)]
+[Collection(AllInOneBrowser.Name)]
 public sealed class OpeningTests(BrowserFixture browser)
 {
     [BrowserFact]

@@ -5,7 +5,7 @@ using Microsoft.Playwright;
 namespace LureSim.Browser.Tests;
 
 /// <summary>The player's clock and what follows it.</summary>
-[Collection(BrowserCollection.Name)]
+[Collection(AllInOneBrowser.Name)]
 public sealed class PlayingTests(BrowserFixture browser)
 {
     [BrowserFact]

@@ -37,17 +37,6 @@ public sealed partial class DependencyTests
         Assert.Matches($@"(?<![\w.]){Regex.Escape(family)}(?![\w]|\.\w)", notices);
     }
 
-    // The compilers of programs for people come beside what every build ships, and change with the SDK; nothing else may.
-    [Fact]
-    public void What_is_published_is_what_is_built_and_the_compilers_that_the_page_names()
-    {
-        string[] files = Directory.GetFiles(Path.Combine(Root, "src", "LureSim.Publish"), "packages.*.lock.json");
-        Assert.Equal(6, files.Length);
-        var built = Shipped().Select(row => ((string)row[0], (string)row[1])).ToHashSet();
-        string page = File.ReadAllText(Path.Combine(Root, "docs", "dependencies.md")).Split("\n## ").Single(p => p.StartsWith("Only where programs", StringComparison.Ordinal));
-        Assert.All(files.SelectMany(Packages).Distinct().Where(p => !built.Contains(p)), p => Assert.Contains(p.Name, page, StringComparison.Ordinal));
-    }
-
     [Fact]
     public void The_page_names_no_package_that_is_not_locked()
     {

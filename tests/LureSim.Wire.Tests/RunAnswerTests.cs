@@ -15,7 +15,7 @@ public sealed class RunAnswerTests
         Scenario s = Shipped.Read(Shipped.Default, "retrieve.duration=4 s");
         RetrieveSummary summary = s.Run().Summary;
         JsonNode answer = JsonNode.Parse(RunAnswer.Answer(RunJson.Write(s.Setup, s.Retrieve!), coarse: false))!;
-        Assert.Equal(["failure", "seconds", "pattern", "summary", "film", "remarks"], answer.AsObject().Select(m => m.Key));
+        Assert.Equal(["failure", "seconds", "pattern", "warm_up_twitches", "summary", "film", "remarks"], answer.AsObject().Select(m => m.Key));
         Assert.Null(answer["failure"]);
         Assert.Equal(4.0, answer["seconds"]!.GetValue<double>(), 9);
         Assert.Equal(RetrieveFigures.Name(summary.Pattern), answer["pattern"]!.GetValue<string>());

@@ -42,6 +42,11 @@ internal static class PageCommand
                 faults.Add(new(Name, "", $"{given.Length} files are too many for one page; at most {PagePlan.MostFiles}"));
             }
 
+            if (folder?.EndsWith(".html", StringComparison.OrdinalIgnoreCase) == true)
+            {
+                faults.Add(new("--out", "", $"'{folder}' looks like a file; a folder is due, and the page in it is called {PageName(given[0])}"));
+            }
+
             terminal.Tell(faults.Distinct());
             return faults.Count > 0 ? ExitCode.BadInput : Run(values, read, !parsed.GetValue(quick), terminal, stop);
         });
@@ -58,7 +63,7 @@ internal static class PageCommand
         }
 
         byte[] page = PageBuilder.Build(result, values.ShownFor(files[0].Here), CommandLine(values, files, withRhythms), PageEngine.Carried);
-        string name = Path.GetFileNameWithoutExtension(values.File) + ".html";
+        string name = PageName(values.File);
         folder.Add(name, page);
         folder.Commit();
         if (!values.Quiet)
@@ -74,6 +79,8 @@ internal static class PageCommand
 
         return failure is null ? ExitCode.Done : ExitCode.NotFinished;
     }
+
+    private static string PageName(string file) => Path.GetFileNameWithoutExtension(file) + ".html";
 
     private static string CommandLine(CommonValues values, PageFile[] files, bool withRhythms) => string.Join(' ', (string[])
     [

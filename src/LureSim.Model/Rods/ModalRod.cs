@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using LureSim.Model.Hands;
 using LureSim.Model.Lines.Chain;
 using LureSim.Numerics;
@@ -144,6 +145,7 @@ internal sealed class ModalRod
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Free(Bdf2 step, int mode, int slot, double force)
     {
         double q = step.History(Now.Q[slot], Before.Q[slot]);
@@ -153,6 +155,7 @@ internal sealed class ModalRod
         _freeQ[slot] = q + (step.Q * free);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Put(double q, int slot, double change)
     {
         Next.Rate[slot] = _freeRate[slot] + change;

@@ -2,8 +2,6 @@ using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Text;
 using LureSim.Scenarios.Effective;
 using LureSim.Scenarios.Quantities;
-using LureSim.Studies.Doubt;
-using LureSim.Studies.Page;
 
 namespace LureSim.Reports.Page;
 
@@ -31,12 +29,20 @@ internal static class LastSections
         ("settled", "each pair of twitches looks like the pair before"),
     ];
 
+    private static readonly string[] Cautions =
+    [
+        "Hooks are sharp, trebles most of all: look behind you before every cast, and keep people and pets clear of the swing.",
+        "Stay far away from power lines; a rod and a wet line conduct.",
+        "Braid under load cuts: do not wrap it around a hand, and do not pull a snag toward your face. Wear eye protection.",
+        "Follow local rules. A model is no permission, and it is no measurement: try it where a mistake costs nothing.",
+    ];
+
     /// <summary>What the page cannot tell.</summary>
     public static Markup Limits(PageContext page) => StorySections.Section("limits", "What this cannot tell you", StorySections.Paragraphs(
     [
         "This is a computation, not a measurement. Its equations are checked against published cases, but no measured track of a walking lure exists to compare with.",
         $"Some {page.Result.Cases.Max(c => c.Guesses.Count)} numbers behind each run are guesses, such as how fast a hand pulls and how much the hull drags. They are listed below with their ranges; near the edge of a rhythm window any of them may change the answer.",
-        "It knows no waves, no plants, no fish, and hands like clockwork. Wind is in it only where the file says so. Names and numbers of tackle are classes, not products.",
+        "It knows no waves, no plants and no fish, and its hands keep time like a clock. Wind is in it only where the file says so. Names and numbers of tackle are classes, not products.",
         .. page.Result.Cases.SelectMany(c => c.Notes).Distinct(StringComparer.Ordinal).Select(n => $"Note: {n}."),
     ]));
 
@@ -50,13 +56,7 @@ internal static class LastSections
     }
 
     /// <summary>Cautions, once.</summary>
-    public static Markup Care() => StorySections.Section("care", "Take care", Markup.Tag("ul", "", new[]
-    {
-        "Hooks are sharp, trebles most of all: look behind you before every cast, and keep people and pets clear of the swing.",
-        "Stay far away from power lines; a rod and a wet line conduct.",
-        "Braid under load cuts: do not wrap it around a hand, and do not pull a snag toward your face. Wear eye protection.",
-        "Follow local rules. A model is no permission, and it is no measurement: try it where a mistake costs nothing.",
-    }.Select(c => Markup.Tag("li", "", c))));
+    public static Markup Care() => StorySections.Section("care", "Take care", Markup.Tag("ul", "", Cautions.Select(c => Markup.Tag("li", "", c))));
 
     /// <summary>Words of the trade.</summary>
     public static Markup Glossary() => StorySections.Section("words", "Words", Markup.Tag("dl", "facts glossary", Words.Select(w => Markup.Of(Markup.Tag("dt", "", w.Word), Markup.Tag("dd", "", $"{w.Meaning}.")))));

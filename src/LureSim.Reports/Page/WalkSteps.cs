@@ -46,9 +46,9 @@ internal static class WalkSteps
         RetrieveSummary s = run.Summary;
         (string, string)[] steps =
         [
-            ("Pull", $"The hand moves the tip by {shown.Size(s.LoadedTipTravelM)} on average. The line comes tight, at the nose with up to {shown.Pull(t.PeakN)} in a typical twitch, and turns the nose by {Trade.Fixed(t.TurnTightDeg, 0)} degrees."),
+            ("Pull", $"The rod tip, bending, moves by {shown.Size(s.LoadedTipTravelM)} on average. The line comes tight, at the nose with up to {shown.Pull(t.PeakN)} in a typical twitch, and turns the nose by {Trade.Fixed(t.TurnTightDeg, 0)} degrees."),
             ("Turn", $"Then nothing holds the nose: it turns on by another {Trade.Fixed(t.TurnSlackDeg, 0)} degrees on a slack line. Slack is there {Trade.Fixed(100.0 * s.SlackShare, 0)} % of the time."),
-            ("Glide", $"Between one pull and the next it gets {shown.Size(s.GlideWidthM)} to the side and {shown.Size(s.AdvancePerTwitchM)} nearer; {Trade.Digits(s.PullReach)} times the stroke of a stiff rod."),
+            ("Glide", $"Between one pull and the next it gets {shown.Size(s.GlideWidthM)} to the side and {shown.Size(s.AdvancePerTwitchM)} nearer: {Trade.Digits(s.PullReach)} times what the tip of a stiff rod would have moved."),
             ("Next pull", Next(t, s)),
         ];
         return Markup.Of(

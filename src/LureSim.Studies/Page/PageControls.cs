@@ -71,8 +71,8 @@ public static class PageControls
 
     private static PageControl Words(ControlKind kind, PageFile file, ChangeGroup group, IEnumerable<Variant> variants)
     {
-        string own = OwnTackle.Name(group, file);
-        return new(kind, [new(own, double.NaN, []), .. variants.Where(v => v.Label != own).Select(v => new PageStop(v.Label, double.NaN, v.Set))]);
+        var own = new Variant(group, OwnTackle.Name(group, file), []);
+        return new(kind, [.. PageVariants.With(own, variants).Select(v => new PageStop(v.Label, double.NaN, v.Set))]);
     }
 
     private static PageControl Numbers(ControlKind kind, double own, IEnumerable<double> values, double step, Func<double, IReadOnlyList<string>> set) =>

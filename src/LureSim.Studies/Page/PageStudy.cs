@@ -80,16 +80,18 @@ public static class PageStudy
     private const double FastPerS = 1.25;
 
     private static IEnumerable<Variant> Variants(PageFile file) =>
-        new[] { ChangeGroup.Line, ChangeGroup.Leader, ChangeGroup.Rod }.SelectMany(g => Ordered(file, g)).Where(v => file.With(v.Set).IsValid);
+        Enum.GetValues<ChangeGroup>().SelectMany(g => Ordered(file, g)).Where(v => file.With(v.Set).IsValid);
 
-    // The own thing stands among the others; one that another of the list repeats is left out.
+    // The own thing stands in the place of the one that says the same, else first; rods by their length.
     private static IEnumerable<Variant> Ordered(PageFile file, ChangeGroup group)
     {
         var own = new Variant(group, OwnTackle.Name(group, file), []);
-        Variant[] others = [.. (group switch { ChangeGroup.Line => PageVariants.OfLine(), ChangeGroup.Leader => PageVariants.OfLeader(), _ => PageVariants.OfRod(file) }).Where(v => v.Label != own.Label)];
-        return group == ChangeGroup.Rod
-            ? others.Append(own).OrderBy(v => PageVariants.LengthM(v.Label))
-            : [own, .. others];
+        return group switch
+        {
+            ChangeGroup.Line => PageVariants.With(own, PageVariants.OfLine()),
+            ChangeGroup.Leader => PageVariants.With(own, PageVariants.OfLeader()),
+            _ => PageVariants.OfRod(file).Append(own).OrderBy(v => PageVariants.LengthM(v.Label)),
+        };
     }
 
     private static PageCase Case(PageFile file, int index, (Variant? Change, object Made)[] parts, CadenceResult? rhythms)
@@ -110,9 +112,9 @@ public static class PageStudy
         };
     }
 
-    private static PageRun Retrieve(string id, string name, PageFile file, IReadOnlyList<string> set, CancellationToken stop)
+    private static PageRun Retrieve(string id, string name, PageFile file, string[] set, CancellationToken stop)
     {
-        ScenarioResult scenario = set.Count == 0 ? file.Here : file.With(set);
+        ScenarioResult scenario = set.Length == 0 ? file.Here : file.With(set);
         var line = new LineKeeper(scenario.Retrieve!.Solver.OutputStepS);
         Outcome<RetrieveResult> outcome = RetrieveRun.Run(scenario.Setup!, scenario.Retrieve, new(null, stop), line.See);
         return new(id, name, 0, set, outcome.Result, outcome.Result is RetrieveResult result ? Film.Of(result, line) : null, outcome.Failure?.Reason);

@@ -43,6 +43,15 @@ internal static class PageVariants
         return RodLengths.Where(l => Math.Abs((RodLadder.Shown(l).Number * FootM) - own) > 0.5 * 0.0254).Select(l => new Variant(ChangeGroup.Rod, l, RodLadder.Overrides(l, file.Own!)));
     }
 
+    /// <summary>A list with the set-up's own thing in the place of the one that says the same, else first.</summary>
+    /// <param name="own">The set-up as it stands.</param>
+    /// <param name="others">Others.</param>
+    public static IReadOnlyList<Variant> With(Variant own, IEnumerable<Variant> others)
+    {
+        Variant[] all = [.. others.Select(v => v.Label == own.Label ? own : v)];
+        return all.Contains(own) ? all : [own, .. all];
+    }
+
     /// <summary>Where a rod stands in the order of lengths, m.</summary>
     /// <param name="length">Text of its length.</param>
     public static double LengthM(string length) => RodLadder.Shown(length).Number * FootM;

@@ -63,7 +63,7 @@ public sealed class BrowserFixture : IAsyncLifetime
     private static byte[] Build(params string[] scenarios) =>
         PageBuilder.Build(PageStudy.Run([.. scenarios.Select(s => new PageFile(s, []))], new(WithRhythms: false), null, CancellationToken.None), Shown.Both, "luresim page", PageEngine.None);
 
-    private static string Scenario(string name)
+    internal static string Scenario(string name)
     {
         string at = AppContext.BaseDirectory;
         while (!File.Exists(Path.Combine(at, "LureSim.sln")))
@@ -76,7 +76,7 @@ public sealed class BrowserFixture : IAsyncLifetime
 }
 
 [CollectionDefinition(Name)]
-public sealed class BrowserCollection : ICollectionFixture<BrowserFixture>
+public sealed class AllInOneBrowser : ICollectionFixture<BrowserFixture>
 {
     public const string Name = "browser";
 }

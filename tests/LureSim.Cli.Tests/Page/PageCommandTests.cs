@@ -27,11 +27,12 @@ public sealed class PageCommandTests : IDisposable
     [InlineData("no such file", "elsewhere.toml")]
     [InlineData("--units: 'miles' is none of its words", "--units", "miles")]
     [InlineData("retrieve.cadence", "--set", "retrieve.cadence=fast")]
+    [InlineData("a folder is due, and the page in it is called small-walker.html", "--out", "x.html")]
     [InlineData("too many for one page; at most 4", "SMALL", "SMALL", "SMALL", "SMALL")]
     public void What_is_wrong_is_one_line(string told, params string[] more)
     {
         string small = Session.Scenario("small-walker");
-        Session session = Session.Run(["page", small, .. more.Select(m => m == "SMALL" ? small : m), "--out", _folder]);
+        Session session = Session.Run(["page", small, .. more.Select(m => m == "SMALL" ? small : m), .. more.Contains("--out") ? Array.Empty<string>() : ["--out", _folder]]);
         Assert.Equal((ExitCode.BadInput, ""), (session.Exit, session.Out));
         Assert.Single(session.Error.Trim().Split('\n'));
         Assert.Contains(told, session.Error, StringComparison.Ordinal);

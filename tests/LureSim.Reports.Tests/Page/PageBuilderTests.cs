@@ -75,6 +75,15 @@ public sealed partial class PageBuilderTests
         Assert.All(data.GetProperty("controls").EnumerateArray(), c => Assert.Empty(c.GetProperty("stops")[c.GetProperty("own").GetInt32()].GetProperty("set").EnumerateArray()));
     }
 
+    // The bound that a page must keep; a solver cut to what it uses is 3 to 5 MB in base64.
+    [Fact]
+    public void With_the_solver_that_the_program_carries_a_page_of_several_files_stays_under_6_MB()
+    {
+        string html = Build(MadeUpPage.Result([.. ((string[])["small-walker", "large-walker", "hollow-weedless", "steep-walker"]).Select(n => MadeUpPage.File(n))]), PageEngine.Carried);
+        Assert.InRange(Encoding.UTF8.GetByteCount(html), 2_000_000, 5_900_000);
+        Assert.Contains("<script type=\"text/plain\" id=\"engine-dotnet.js\">", html, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Without_a_solver_the_page_says_so_and_carries_no_sliders()
     {

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using LureSim.Numerics;
 
 namespace LureSim.Model.Lures.Free;
@@ -186,6 +187,7 @@ internal sealed class FreeForces
         ((1.0 - stern.Weight) * Share(perMetre, stern.Node)) + (stern.Weight * Share(perMetre, stern.Node + 1));
 
     // A section's part of the Munk moment, kg/m: its added mass moving across less its share of that in surge.
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private double Share(double[] perMetre, int node)
     {
         NodeWater water = _hull.Water;

@@ -102,15 +102,16 @@ internal sealed class NodeAddedMass
         Vector<double> swayDeep = one + (new Vector<double>(SwayDeep) * over2), fade = one - ((one - lid) * over2);
         Vector<double> dSwayDeep = two * over * over2 * ((swayDeep * (one - lid)) - (new Vector<double>(SwayDeep) * fade));
         Vector<double> heaveDeep = one + (new Vector<double>(HeaveDeep) * over2), dHeaveDeep = new Vector<double>(-2.0 * HeaveDeep) * over * over2;
-        Vector<long> wet = Vector.GreaterThanOrEqual(t, one), dry = Vector.LessThanOrEqual(t, -one);
+        Vector<long> notDeep = Vector.LessThan(t, one), notDry = Vector.GreaterThan(t, -one);
         return (
-            Pick(wet, dry, pi * swayDeep * fade, lid * sway),
-            Pick(wet, dry, pi * dSwayDeep, lid * dSway),
-            Pick(wet, dry, pi * heaveDeep, heave),
-            Pick(wet, dry, pi * dHeaveDeep, dHeave));
+            Pick(notDeep, notDry, pi * swayDeep * fade, lid * sway),
+            Pick(notDeep, notDry, pi * dSwayDeep, lid * dSway),
+            Pick(notDeep, notDry, pi * heaveDeep, heave),
+            Pick(notDeep, notDry, pi * dHeaveDeep, dHeave));
     }
 
+    // By < and > alone: <= and >= of vectors are calls in a browser.
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
-    private static Vector<double> Pick(Vector<long> wet, Vector<long> dry, Vector<double> deep, Vector<double> cut) =>
-        Vector.ConditionalSelect(wet, deep, Vector.ConditionalSelect(dry, Vector<double>.Zero, cut));
+    private static Vector<double> Pick(Vector<long> notDeep, Vector<long> notDry, Vector<double> deep, Vector<double> cut) =>
+        Vector.ConditionalSelect(notDeep, Vector.ConditionalSelect(notDry, cut, Vector<double>.Zero), deep);
 }

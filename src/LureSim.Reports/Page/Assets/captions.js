@@ -26,7 +26,7 @@ const Captions = (() => {
     turn: (m, w) => `The line is slack again, by up to ${w.size(m.slack)}, and holds nothing. The turn runs on by itself: ${Words.degrees(m.turned)} more in ${m.time}, and the lure slips ${w.size(m.aside)} to the side.`,
     coast: (m, w) => `No pull and hardly any turn: the lure slides on, ${w.size(m.aside)} to the side${way(w, m.nearer)}. Its nose points ${where(m.off)}.`,
     wait: (m, w) => `The lure has all but stopped (${w.speed(m.speed)}), its nose ${where(m.off)}. It lies across the line, so the next pull must turn it back.`,
-    tow: (m, w) => `The line is tight again before the next twitch and drags the nose along with up to ${w.pull(m.pull)}. Towed, the lure cannot turn across.`,
+    tow: (m, w, twitch) => twitch.only ? `No twitch: the line draws the nose along with up to ${w.pull(m.pull)}, ${w.distance(Math.max(0, m.nearer))} nearer in ${m.time}.` : `The line is tight again before the next twitch and drags the nose along with up to ${w.pull(m.pull)}. Towed, the lure cannot turn across.`,
   };
 
   const of = (film, twitch, phase, words) => sentences[phase.name](measure(film, phase), words, twitch);

@@ -50,16 +50,16 @@ function engineWorker() {
 
 /** One worker: awake once, then one run at a time. */
 class EngineThread {
-  constructor(parts) {
+  constructor(parts, first) {
     const url = URL.createObjectURL(new Blob([`(${engineWorker})();`], { type: 'text/javascript' }));
+    // Not a module: a page that was opened from a disk may not start one from a blob.
     this.worker = new Worker(url);
-    this.ready = this.#ask({ parts }).finally(() => URL.revokeObjectURL(url));
-    this.ready.catch(() => {});
     this.busy = false;
+    this.ready = this.#wake(parts, first).finally(() => URL.revokeObjectURL(url));
+    this.ready.catch(() => {});
   }
 
   async run(run, coarse) {
-    await this.ready;
     this.busy = true;
     try {
       return JSON.parse((await this.#ask({ run: JSON.stringify(run), coarse })).answer);
@@ -70,20 +70,34 @@ class EngineThread {
 
   end() {
     this.worker.terminate();
-    this.fail?.(obsolete());
+    this.fail?.(obsoleteRun());
+  }
+
+  async #wake(parts, first) {
+    try {
+      await this.#ask({ parts });
+      // The first second of the first run compiles what is used most; no slider should wait for that.
+      if (first) await this.#ask({ run: JSON.stringify({ ...first, task: { ...first.task, durationS: 2 } }), coarse: true });
+    } catch (error) {
+      throw error.name === 'AbortError' ? error : new Error(`The solver did not start (${error.message}). ${stillThere}`);
+    }
   }
 
   #ask(message) {
     return new Promise((resolve, reject) => {
       this.fail = reject;
       this.worker.onmessage = ({ data }) => (data.error ? reject(new Error(data.error)) : resolve(data));
-      this.worker.onerror = event => reject(new Error(event.message || 'The browser stopped the solver.'));
+      this.worker.onerror = event => {
+        this.broken = true;
+        reject(new Error(event.message || 'the browser stopped it'));
+      };
       this.worker.postMessage(message);
     });
   }
 }
 
-const obsolete = () => new DOMException('A newer run was asked for.', 'AbortError');
+const stillThere = 'What was computed before is all there.';
+const obsoleteRun = () => new DOMException('A newer run was asked for.', 'AbortError');
 
 /** Parts of the solver that stand in the page: { name: base64 of gzip }. */
 function engineParts() {
@@ -91,66 +105,79 @@ function engineParts() {
   return Object.fromEntries(found.map(e => [e.id.slice('engine-'.length), e.textContent]));
 }
 
+/** The run of the page that its sliders change, to warm up with; a page need not have one. */
+function firstRun() {
+  const data = document.getElementById('data');
+  return data ? JSON.parse(data.textContent).run : undefined;
+}
+
 /**
  * The solver of the page. Quick runs have a thread that stays, so that a slider is always answered; fine runs have one of their own, which is
- * ended when a newer call comes, because a run cannot be stopped from outside.
+ * ended when a newer call comes, because a run cannot be stopped from outside. A call that is overtaken by a newer one fails with an
+ * AbortError; a solver that cannot run fails with words for the reader.
  */
 function embeddedSolver() {
-  const missing = typeof WebAssembly !== 'object' || typeof Worker !== 'function' || typeof DecompressionStream !== 'function';
-  const parts = missing ? {} : engineParts();
-  let quick, fine, call = 0, waiting;
+  let parts, first, quick, fine, giveUp;
+  let call = 0;
 
-  const start = () => {
-    if (missing) throw new Error('This browser cannot run the solver; what was computed before is all there.');
-    if (!parts['dotnet.js']) throw new Error('This page carries no solver; what was computed before is all there.');
-    return new EngineThread(parts);
-  };
+  const start = () => new EngineThread(parts, first);
 
-  const endFine = () => {
+  async function runQuick(run, mine) {
+    // One may wait for the thread; one that waited before is given up.
+    giveUp?.(obsoleteRun());
+    giveUp = undefined;
+    if (quick.busy) {
+      await new Promise((resolve, reject) => {
+        giveUp = reject;
+        quick.idle = resolve;
+      });
+    }
+    if (mine !== call) throw obsoleteRun();
+    if (quick.broken) quick = await awake(start());
+    const thread = quick;
+    try {
+      return await thread.run(run, true);
+    } finally {
+      thread.idle?.();
+      thread.idle = undefined;
+    }
+  }
+
+  async function runFine(run, mine) {
+    if (!fine || fine.broken) fine = start();
+    const thread = await awake(fine);
+    if (mine !== call) throw obsoleteRun();
+    return await thread.run(run, false);
+  }
+
+  const awake = thread => thread.ready.then(() => thread);
+
+  async function run(input, { coarse = false } = {}) {
+    const mine = ++call;
     if (fine?.busy) {
       fine.end();
       fine = undefined;
     }
-  };
-
-  async function runQuick(run, mine) {
-    // One may wait; an older one that waits is given up.
-    waiting?.(obsolete());
-    if (quick.busy) {
-      await new Promise((resolve, reject) => {
-        waiting = reject;
-        quick.idle = resolve;
-      });
-    }
-    waiting = undefined;
-    if (mine !== call) throw obsolete();
-    try {
-      return await quick.run(run, true);
-    } finally {
-      quick.idle?.();
-      quick.idle = undefined;
-    }
-  }
-
-  async function run(runInput, { coarse = false } = {}) {
-    const mine = ++call;
-    endFine();
     await solver.ready;
-    if (mine !== call) throw obsolete();
-    const answer = coarse ? await runQuick(runInput, mine) : await (fine ??= start()).run(runInput, false);
-    if (mine !== call) throw obsolete();
+    if (mine !== call) throw obsoleteRun();
+    const answer = await (coarse ? runQuick : runFine)(input, mine);
+    if (mine !== call) throw obsoleteRun();
     // The thread for fine runs wakes up while the first quick answer is looked at.
     fine ??= start();
     return answer;
   }
 
-  const solver = { name: 'the solver inside this page', run, ready: undefined };
-  try {
+  async function wake() {
+    const can = typeof WebAssembly === 'object' && typeof Worker === 'function' && typeof DecompressionStream === 'function';
+    if (!can) throw new Error(`This browser cannot run the solver. ${stillThere}`);
+    parts = engineParts();
+    first = firstRun();
+    if (!parts['dotnet.js']) throw new Error(`This page carries no solver. ${stillThere}`);
     quick = start();
-    solver.ready = quick.ready;
-  } catch (error) {
-    solver.ready = Promise.reject(error);
-    solver.ready.catch(() => {});
+    await quick.ready;
   }
+
+  const solver = { name: 'the solver inside this page', ready: wake(), run };
+  solver.ready.catch(() => {});
   return solver;
 }

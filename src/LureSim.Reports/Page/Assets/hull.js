@@ -1,7 +1,7 @@
 // The lure as a solid: its sections turned by heading, pitch and roll and looked at from any side.
 'use strict';
 const Hull = (() => {
-  const around = 16;                                     // points of a section
+  const around = 28;                                     // points of a section
   const dot = (a, b) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 
   // Body axes in the world: forward, left, up.

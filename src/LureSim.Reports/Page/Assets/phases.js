@@ -79,7 +79,8 @@ const Phases = (() => {
   function of(film, warmUp) {
     const at = starts(film);
     const twitches = at.map((from, i) => split(film, from, at[i + 1] ?? film.end));
-    if (!twitches.length) twitches.push({ from: 0, to: film.end, reached: false, phases: [{ name: 'wait', from: 0, to: film.end }] });
+    // A line reeled in without a twitch.
+    if (!twitches.length) twitches.push({ from: 0, to: film.end, reached: true, only: true, phases: [{ name: 'tow', from: 0, to: film.end }] });
     const warm = Math.min(warmUp ?? Math.floor(twitches.length / 3), Math.max(twitches.length - 3, 0));
     const all = twitches.flatMap(t => t.phases);
     return {

@@ -82,9 +82,9 @@ function startPlayers(data) {
     const twitch = run.phases.twitches[run.phases.typical];
     ui.captions.replaceChildren(...twitch.phases.map(p => Stage.caption(p.name, Captions.of(run.film, twitch, p, words), () => { pause(); moveTo(Phases.best(run.film, p)); })));
     ui.about.replaceChildren(...[
-      `These are the numbers of the twitch that begins at ${Words.seconds(twitch.from)}, the middle one of this run by its swing.`,
+      twitch.only ? '' : `These are the numbers of the twitch that begins at ${Words.seconds(twitch.from)}, the middle one of this run by its swing.`,
       Captions.legend, Captions.thinned(run.film, words),
-    ].map(text => Stage.tag('p', { textContent: text })));
+    ].filter(Boolean).map(text => Stage.tag('p', { textContent: text })));
   }
 
   let phaseShown = null;
@@ -102,7 +102,7 @@ function startPlayers(data) {
       for (const li of ui.captions.children) li.toggleAttribute('data-now', li.dataset.phase === phase.name);
     }
     ui.time.value = t.toFixed(2);
-    ui.clockText.textContent = `${t.toFixed(2)} s, twitch ${run.phases.twitchAt(t) + 1} of ${run.phases.twitches.length}`;
+    ui.clockText.textContent = `${t.toFixed(2)} s${run.phases.twitches[0].only ? '' : `, twitch ${run.phases.twitchAt(t) + 1} of ${run.phases.twitches.length}`}`;
     root.dataset.time = t.toFixed(3);
     root.dataset.phase = phase.name;
     if (!clock.playing) describe(run, Math.min(t, run.film.end));

@@ -29,7 +29,7 @@ const Side = (() => {
       set(lure, { transform: `translate(${px(X(end[0]) + 9)} ${px(Z(film.at('lure_z', t)))})` });
       set(lureText, { x: px(Math.min(X(end[0]) + 9, W - 24)), y: px(sea - 14) });
       const right = X(end[0]), left = X(shore);
-      set(wetBar, { d: wet > 0.05 ? `M${px(left)} ${sea + 9}v9H${px(right)}v-9` : '' });
+      set(wetBar, { d: wet > 0.05 && !run.sunk ? `M${px(left)} ${sea + 9}v9H${px(right)}v-9` : '' });
       set(wetText, { x: px(Math.max(right, wide ? 260 : 200)) });
       wetText.textContent = wet > 0.05 ? `${(wide ? words : words.brief).distance(wet)} of line ${run.sunk ? 'lies in' : 'lies on'} the water` : 'all of the line is off the water';
       say.textContent = Draw.status(run, t, words, !wide);

@@ -15,16 +15,25 @@ const Words = (() => {
     return Number(text) === 0 ? '0' : text;
   }
 
+  const unitOf = (quantity, family, si) => table[quantity][family].findLast(u => !u[3] || Math.abs(si) >= u[3] * 0.995);
+
   function one(quantity, family, si) {
-    const units = table[quantity][family], [name, size, most] = units.findLast(u => !u[3] || Math.abs(si) >= u[3] * 0.995);
+    const [name, size, most] = unitOf(quantity, family, si);
     return `${digits(si / size, most)} ${name}`;
+  }
+
+  // What rounding would lose is told by what it stays under.
+  function lost(quantity, families, si) {
+    const least = f => { const [, size, most] = unitOf(quantity, f, si); return size * 10 ** -most; };
+    const under = Math.max(...families.map(least));
+    return si !== 0 && families.some(f => one(quantity, f, si).startsWith('0 ')) ? under : 0;
   }
 
   function of(units) {
     const families = units === 'both' ? ['trade', 'metric'] : [units === 'metric' ? 'metric' : 'trade'];
     const text = quantity => si => {
-      const [first, second] = families.map(f => one(quantity, f, si));
-      return second ? `${first} (${second})` : first;
+      const under = lost(quantity, families, si), [first, second] = families.map(f => one(quantity, f, under || si));
+      return `${under ? 'less than ' : ''}${second ? `${first} (${second})` : first}`;
     };
     // In a picture there is room for one unit.
     const brief = quantity => si => one(quantity, families[0], si);
