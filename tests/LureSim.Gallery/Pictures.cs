@@ -16,7 +16,7 @@ internal static class Pictures
     [
         new(
             "walk.svg", LargeOut + "walk.svg",
-            "Two twitches from above, four times slower than on the water. Watch the line: it is tight only for a moment, and the lure does most of its turning in the slack after it.",
+            "Two twitches from above, four times slower than on the water. Watch the line: it is tight only for a moment, and the lure goes on turning in the slack after it.",
             Large),
         new(
             "pull_slack_turn.png", LargeOut + "pull_slack_turn.png",

@@ -17,7 +17,7 @@ internal static class Sameness
 
     private static bool SamePixels(byte[] stored, byte[] drawn)
     {
-        using SKBitmap? a = SKBitmap.Decode(stored), b = SKBitmap.Decode(drawn);
+        using SKBitmap? a = Decoded(stored), b = Decoded(drawn);
         if (a is null || b is null || a.Width != b.Width || a.Height != b.Height)
         {
             return false;
@@ -31,6 +31,14 @@ internal static class Sameness
         }
 
         return other <= MostPixels;
+    }
+
+    // Null where the bytes are no picture.
+    private static SKBitmap? Decoded(byte[] bytes)
+    {
+        using SKData data = SKData.CreateCopy(bytes);
+        using SKCodec? codec = SKCodec.Create(data);
+        return codec is null ? null : SKBitmap.Decode(codec);
     }
 
     private static int Distance(SKColor a, SKColor b) =>

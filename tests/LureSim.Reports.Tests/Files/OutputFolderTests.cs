@@ -131,7 +131,7 @@ public sealed class OutputFolderTests : IDisposable
         using var folder = new OutputFolder(_root, "retrieve");
         RetrieveFiles.Write(folder, MadeUpRetrieve.Result(), "[rod]\n", RunNotes.None, LureSim.Reports.Kit.Drawing.PlotFormat.Svg);
         Assert.Equal(
-            ["attitude_side.svg", "attitude_time.svg", "effective.toml", "loads.svg", "luresim.sha256", "path_top.svg", "pull_slack_turn.svg", "series.csv", "side_view.svg", "summary.json"],
+            ["attitude_side.svg", "attitude_time.svg", "effective.toml", "loads.svg", "luresim.sha256", "path_top.svg", "pull_slack_turn.svg", "series.csv", "side_view.svg", "summary.json", "walk.svg"],
             Names(_root));
     }
 
