@@ -55,7 +55,7 @@ public static class CadenceStudy
         {
             (Setup Setup, RetrieveTask Task)[] batch =
             [
-                .. open.SelectMany(s => s.Wanted.SelectMany(w => w.Starts.Select(i => (s.Setup, StationaryRun.Make(s.Task, w.PerS, starts[i], plan.Runs))))),
+                .. open.SelectMany(s => s.Wanted.SelectMany(w => w.Starts.Select((i, k) => (s.Setup, StationaryRun.Make(s.Task, w.PerS, starts[i], plan.Runs, w.TakeUpsMS[k]))))),
             ];
             StationaryOutcome[] outcomes = ParallelRuns.Execute(batch, t => run(t.Setup, t.Task), plan.Threads, Done, stop);
             HandOut(open, outcomes);

@@ -9,7 +9,7 @@ namespace LureSim.Studies.Runs;
 /// <param name="Nodes">Line segments.</param>
 /// <param name="StepS">Time step, s.</param>
 /// <param name="ToTheEnd">True: a run goes on to its end even after its walk has settled, to compare with.</param>
-public sealed record StationaryPlan(double WarmUpS = 18.0, int Twitches = 24, int Nodes = 40, double StepS = 1e-3, bool ToTheEnd = false);
+public sealed record StationaryPlan(double WarmUpS = 10.0, int Twitches = 24, int Nodes = 40, double StepS = 1e-3, bool ToTheEnd = false);
 
 /// <summary>Makes one retrieve stationary: the distance is held, so that the answer to a rhythm can be counted. It ends when its walk has
 /// settled.</summary>
@@ -23,7 +23,8 @@ public static class StationaryRun
     /// <param name="cadencePerS">Rhythm, twitches per second.</param>
     /// <param name="start">How it starts.</param>
     /// <param name="plan">Length and mesh.</param>
-    public static RetrieveTask Make(RetrieveTask task, double cadencePerS, WalkStart start, StationaryPlan plan)
+    /// <param name="takeUpMS">Take-up speed that the hand starts with, m/s; null = as a retrieve does.</param>
+    public static RetrieveTask Make(RetrieveTask task, double cadencePerS, WalkStart start, StationaryPlan plan, double? takeUpMS = null)
     {
         ArgumentNullException.ThrowIfNull(task);
         ArgumentNullException.ThrowIfNull(plan);
@@ -36,6 +37,7 @@ public static class StationaryRun
             StartSidewaysM = start.SidewaysM,
             WarmUpS = plan.WarmUpS,
             EndsWhenSettled = !plan.ToTheEnd,
+            StartTakeUpMS = takeUpMS,
             DurationS = Math.Max(counted, DurationOverWarmUp * plan.WarmUpS),
             Solver = task.Solver with { Nodes = plan.Nodes, StepS = plan.StepS },
         };
