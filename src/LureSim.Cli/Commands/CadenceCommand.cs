@@ -99,7 +99,7 @@ public static class CadenceCommand
         CadenceResult result;
         using (var progress = new ProgressLine("cadence", terminal, values.Quiet))
         {
-            result = CadenceStudy.Run(scenario.Setup!, scenario.Retrieve!, plan, SustainedTorque.Of(scenario), null, progress.Report, stop).Demand();
+            result = CadenceStudy.Run(scenario.Setup!, scenario.Retrieve!, plan, SustainedTorque.Of(scenario), null, new(progress.Report), stop).Demand();
         }
 
         DoubtStudy? doubt = null;

@@ -103,19 +103,25 @@ public sealed class RhythmSearch
         });
     }
 
+    /// <summary>A rhythm with outcomes that are not yet taken; null for a run that is only made for its hand.</summary>
+    internal RhythmPoint? With(WantedRhythm wanted, IReadOnlyList<StationaryOutcome> outcomes) =>
+        _isScanned ? new(wanted.PerS, [.. Merged(wanted.PerS, wanted.Starts, outcomes).OfType<StationaryOutcome>()], _plan.LockShare) : null;
+
     private RhythmPoint Take(double perS, int[] starts, IReadOnlyList<StationaryOutcome> outcomes)
     {
-        if (!_outcomes.TryGetValue(perS, out StationaryOutcome?[]? all))
-        {
-            _outcomes.Add(perS, all = new StationaryOutcome?[_plan.Starts]);
-        }
+        StationaryOutcome?[] all = _outcomes[perS] = Merged(perS, starts, outcomes);
+        return _points[perS] = new RhythmPoint(perS, [.. all.OfType<StationaryOutcome>()], _plan.LockShare);
+    }
 
-        for (int k = 0; k < starts.Length; k++)
+    private StationaryOutcome?[] Merged(double perS, IReadOnlyList<int> starts, IReadOnlyList<StationaryOutcome> outcomes)
+    {
+        StationaryOutcome?[] all = _outcomes.TryGetValue(perS, out StationaryOutcome?[]? known) ? [.. known] : new StationaryOutcome?[_plan.Starts];
+        for (int k = 0; k < starts.Count; k++)
         {
             all[starts[k]] = outcomes[k];
         }
 
-        return _points[perS] = new RhythmPoint(perS, [.. all.OfType<StationaryOutcome>()], _plan.LockShare);
+        return all;
     }
 
     private void WantNext()
@@ -123,7 +129,7 @@ public sealed class RhythmSearch
         if (!_isScanned)
         {
             _isScanned = true;
-            Want(_scan, SomeStarts);
+            Want(_scan, ScanStarts);
             return;
         }
 
@@ -154,6 +160,9 @@ public sealed class RhythmSearch
             }
         }
     }
+
+    // One start each, the nose to either side in turn, so that neighbours ask each other what a second start would.
+    private int[] ScanStarts(double perS) => SomeStarts(perS) is { Length: 2 } two && _plan.Starts >= FewestToSplit ? [two[Array.IndexOf(_scan, perS) % 2]] : SomeStarts(perS);
 
     private int[] SomeStarts(double perS) => _plan.Starts < FewestToSplit || perS == Task.CadencePerS ? Missing(perS) : First;
 
