@@ -7,13 +7,13 @@ namespace LureSim.Studies.Cadence;
 internal static class HandSeed
 {
     /// <summary>The speed for one start, m/s; null where nothing is known.</summary>
-    /// <param name="known">Rhythms so far, rising.</param>
+    /// <param name="known">Rhythms to take a hand from, rising; the wanted one is among them when it was run ahead for its hand.</param>
     /// <param name="perS">Rhythm that is wanted.</param>
     /// <param name="start">Which start of the plan.</param>
     /// <param name="fastestMS">Fastest take-up of this hand, m/s.</param>
     public static double? At(IList<RhythmPoint> known, double perS, int start, double fastestMS)
     {
-        RhythmPoint? slower = known.LastOrDefault(p => p.PerS < perS && p.Pattern is not null), faster = known.FirstOrDefault(p => p.PerS > perS && p.Pattern is not null);
+        RhythmPoint? slower = known.LastOrDefault(p => p.PerS <= perS && p.Pattern is not null), faster = known.FirstOrDefault(p => p.PerS >= perS && p.Pattern is not null);
         return (slower, faster) switch
         {
             (null, null) => null,

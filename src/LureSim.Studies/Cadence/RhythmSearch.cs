@@ -7,8 +7,8 @@ namespace LureSim.Studies.Cadence;
 
 /// <summary>
 /// The search over rhythm of one set-up, in rounds: it says which rhythms it wants, is told what they gave, and so on until
-/// it wants no more. Rounds of many set-ups can therefore share one batch of runs. The scan runs two starts of a rhythm first, and the others where
-/// these two or a neighbouring rhythm have another word; every other rhythm, the set-up's own and the best among them, has all starts.
+/// it wants no more. The scan runs one start of a rhythm first, the edges two; more follow two at a time, where starts or neighbouring rhythms have
+/// another word, until it is decided whether enough of all starts walk. The set-up's own rhythm and the best have all. Some runs go ahead only for their hand.
 /// </summary>
 public sealed class RhythmSearch
 {
@@ -63,7 +63,7 @@ public sealed class RhythmSearch
 
     /// <summary>Rhythms wanted next, rising; empty when the search is over.</summary>
     public IReadOnlyList<WantedRhythm> Wanted =>
-        [.. _wanted.Select(w => new WantedRhythm(w.Key, w.Value, [.. w.Value.Select(start => HandSeed.At(_hands.Values, w.Key, start, Task.TakeUp.FastestMS))]))];
+        [.. _wanted.Select(w => new WantedRhythm(w.Key, w.Value, [.. w.Value.Select(start => HandSeed.At(Hands(w.Key), w.Key, start, Task.TakeUp.FastestMS))]))];
 
     /// <summary>Takes the outcomes of the wanted rhythms and decides what is wanted next.</summary>
     /// <param name="outcomes">Outcomes of the wanted starts, in the order of <see cref="Wanted"/>.</param>
@@ -182,11 +182,15 @@ public sealed class RhythmSearch
 
     private bool IsSplit(RhythmPoint point) => IsOpen(point) && point.Outcomes.Any(o => o.Pattern != point.Pattern);
 
+    // More starts at a rhythm ask whether its answer hangs on the hand too: they have that of its neighbours, not its own.
+    private IList<RhythmPoint> Hands(double perS) => _points.ContainsKey(perS) ? [.. _hands.Values.Where(p => p.PerS != perS)] : _hands.Values;
+
     // Starts that disagree were found next to changes of the word alone (docs/cadence.md).
     private bool IsNextToChange(int i)
     {
-        bool Differs(int j) => j >= 0 && j < _points.Count && _points.Values[j].Pattern != _points.Values[i].Pattern;
-        return IsOpen(_points.Values[i]) && (Differs(i - 1) || Differs(i + 1));
+        RhythmPoint point = _points.Values[i];
+        bool Differs(int j) => j >= 0 && j < _points.Count && (_points.Values[j].Pattern != point.Pattern || (point.Outcomes.Count == 1 && _points.Values[j].DependsOnStart));
+        return IsOpen(point) && (Differs(i - 1) || Differs(i + 1));
     }
 
     private BestRhythm? FindBest() => BestRhythm.Find([.. _points.Values], CadenceWindow.Find([.. _points.Values]), _plan.Room);

@@ -50,5 +50,5 @@ internal static class WalkRuns
 
     private static StationaryOutcome? Own(CadenceResult? rhythms) => rhythms?.Own?.Outcomes[0];
 
-    private static RetrieveTask Stationary(RetrieveTask task, ComparePlan plan) => StationaryRun.Make(task, task.CadencePerS, WalkStart.Spread(1)[0], plan.Search.Runs);
+    private static RetrieveTask Stationary(RetrieveTask task, ComparePlan plan) => StationaryRun.Make(task, task.CadencePerS, WalkStart.Spread(1)[0], plan.Search.Run ?? new());
 }

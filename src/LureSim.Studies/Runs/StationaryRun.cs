@@ -9,7 +9,7 @@ namespace LureSim.Studies.Runs;
 /// <param name="Nodes">Line segments.</param>
 /// <param name="StepS">Time step, s.</param>
 /// <param name="ToTheEnd">True: a run goes on to its end even after its walk has settled, to compare with.</param>
-public sealed record StationaryPlan(double WarmUpS = 10.0, int Twitches = 24, int Nodes = 40, double StepS = 1e-3, bool ToTheEnd = false);
+public sealed record StationaryPlan(double WarmUpS = 18.0, int Twitches = 24, int Nodes = 40, double StepS = 1e-3, bool ToTheEnd = false);
 
 /// <summary>Makes one retrieve stationary: the distance is held, so that the answer to a rhythm can be counted. It ends when its walk has
 /// settled.</summary>
