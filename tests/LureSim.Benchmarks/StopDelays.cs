@@ -36,7 +36,7 @@ internal static class StopDelays
         Tell("cast", stop => CastRunner.Run(setup, cast, new(null, stop)));
         Tell("cast with brakes", stop => CastStudy.Run(setup, cast, 2, new(null, stop)));
         Tell("match of three casts", stop => MatchStudy.Fit(casts, 2, null, stop));
-        Tell("cadence", stop => CadenceStudy.Run(setup, retrieve, new CadencePlan(Threads: 2), SustainedTorque.Of(shown), null, null, stop));
+        Tell("cadence", stop => CadenceStudy.Run(setup, retrieve, new CadencePlan(Threads: 2), SustainedTorque.Of(shown), stop: stop));
         Tell("trim", stop => new TrimSource().Run(shown, stop));
         foreach (IFigureSource figures in new IFigureSource[] { new RetrieveSource(), new CastSource(), new TrimSource() })
         {

@@ -37,13 +37,20 @@ internal static class CadenceAcross
         }
 
         using OutputFolder? folder = values.Open(stop);
-        RhythmSearch[] searches;
+        var cases = new AcrossCase[scenarios.Length];
         using (var progress = new ProgressLine("cadence", terminal, values.Quiet))
         {
-            searches = CadenceStudy.Search([.. scenarios.Select(s => (s.Setup!, s.Retrieve!))], plan, null, progress.Report, stop);
+            int finished = 0;
+            CadenceStudy.Search([.. scenarios.Select(s => (s.Setup!, s.Retrieve!))], plan, null, new(progress.Report, null, Finished), stop);
+
+            void Finished(int i, RhythmSearch search)
+            {
+                cases[i] = AcrossCase.Of(combinations[i].Values, search, SustainedTorque.Of(scenarios[i]));
+                string told = cases[i].Result is CadenceResult result ? CadenceStory.Headline(result) : $"failed: {cases[i].Failure}";
+                progress.Tell($"{++finished} of {cases.Length}: {cases[i].Label}: {told}");
+            }
         }
 
-        AcrossCase[] cases = [.. searches.Select((s, i) => AcrossCase.Of(combinations[i].Values, s, SustainedTorque.Of(scenarios[i])))];
         return Tell(values, folder, source, new AcrossResult(scenarios[0].Setup!.Title, [.. axes.Select(a => a.Key)], cases), terminal);
     }
 

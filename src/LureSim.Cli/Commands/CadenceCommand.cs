@@ -19,6 +19,9 @@ public static class CadenceCommand
 {
     private const int Starts = 6, MapStarts = 3;
 
+    // Every run of a map has to find its hand by itself.
+    private const string WarmUp = "10 s", MapWarmUp = "18 s";
+
     /// <summary>Makes the command.</summary>
     /// <param name="terminal">Where to write.</param>
     /// <param name="stop">Set when the person stops the run.</param>
@@ -62,7 +65,7 @@ public static class CadenceCommand
         CommonValues values, CadenceOptions search, string keys, ParseResult parsed, Terminal terminal, CancellationToken stop)
     {
         var faults = new List<ScenarioFault>();
-        CadencePlan? plan = search.Read(parsed, MapStarts, faults);
+        CadencePlan? plan = search.Read(parsed, MapStarts, MapWarmUp, faults);
         Scenario? scenario = ScenarioSource.Read(values.File, values.Overrides, Activities.Retrieve).Scenario;
         IReadOnlyList<Axis> axes = MapAxes.Read(keys, (plan?.FromPerS ?? 1.0, plan?.ToPerS ?? 2.0), scenario, faults);
         return ScenarioInput.ReadTwitched(values, faults, terminal) is null || plan is null
@@ -80,7 +83,7 @@ public static class CadenceCommand
         CancellationToken stop)
     {
         var faults = new List<ScenarioFault>();
-        CadencePlan? plan = search.Read(parsed, Starts, faults);
+        CadencePlan? plan = search.Read(parsed, Starts, WarmUp, faults);
         int runs = doubt.ReadRuns(parsed, faults);
         IReadOnlyList<AcrossAxis> axes = Comparing.Read(across, Capabilities.Cadence, values, parsed, faults);
         if (ScenarioInput.ReadTwitched(values, faults, terminal) is not ScenarioResult scenario || plan is null)
@@ -99,7 +102,7 @@ public static class CadenceCommand
         CadenceResult result;
         using (var progress = new ProgressLine("cadence", terminal, values.Quiet))
         {
-            result = CadenceStudy.Run(scenario.Setup!, scenario.Retrieve!, plan, SustainedTorque.Of(scenario), null, progress.Report, stop).Demand();
+            result = CadenceStudy.Run(scenario.Setup!, scenario.Retrieve!, plan, SustainedTorque.Of(scenario), null, new(progress.Report), stop).Demand();
         }
 
         DoubtStudy? doubt = null;

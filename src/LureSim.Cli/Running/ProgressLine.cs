@@ -47,6 +47,21 @@ public sealed class ProgressLine : IDisposable
         }
     }
 
+    /// <summary>Tells something that stays, in a line of its own.</summary>
+    /// <param name="text">One line.</param>
+    public void Tell(string text)
+    {
+        lock (_gate)
+        {
+            if (!_quiet)
+            {
+                Dispose();
+                _shown = false;
+                _terminal.Error.WriteLine($"{_title}: {text}");
+            }
+        }
+    }
+
     /// <summary>Clears the line.</summary>
     public void Dispose()
     {

@@ -27,6 +27,11 @@ public sealed record RetrieveTask(
     /// <summary>How the handle is turned.</summary>
     public TakeUpSpec TakeUp { get; init; } = new();
 
+    /// <summary>V_i at the start, m/s: the lasting part of the speed at which a gathering hand takes up. Null: half the stroke per twitch. A study of
+    /// rhythms sets what the hand came to at a rhythm near by, since finding it takes longer than all else (docs/cadence.md).</summary>
+    [Parameter("V_i", "m/s", 0.0, 5.0)]
+    public double? StartTakeUpMS { get; init; }
+
     /// <summary>How the lure may move.</summary>
     public HullFreedom Hull { get; init; } = HullFreedom.Six;
 
@@ -44,11 +49,11 @@ public sealed record RetrieveTask(
     /// <exception cref="ArgumentException">A value is out of range; the message names it and what is allowed.</exception>
     public void Check() => Parameter.Demand(this);
 
-    /// <summary>The handle at the start: at half the stroke per twitch, the speed at which a walk usually settles.</summary>
+    /// <summary>The handle at the start: as told, or at half the stroke per twitch, where a walk settles more often than not.</summary>
     /// <param name="twitch">Stroke over time.</param>
     /// <param name="slackM">Slack at the start, m.</param>
     public HandleTakeUp NewTakeUp(Twitch twitch, double slackM) =>
-        new(IsTow ? TakeUp with { Mode = TakeUpMode.Steady } : TakeUp, twitch, slackM, 0.5 * StrokeM * CadencePerS);
+        new(IsTow ? TakeUp with { Mode = TakeUpMode.Steady } : TakeUp, twitch, slackM, StartTakeUpMS ?? (0.5 * StrokeM * CadencePerS));
 }
 
 /// <summary>Numerical settings of a retrieve.</summary>

@@ -6,7 +6,7 @@ namespace LureSim.Studies.Cadence;
 /// <param name="FromPerS">Slowest rhythm, twitches per second.</param>
 /// <param name="ToPerS">Fastest rhythm, twitches per second.</param>
 /// <param name="ScanPoints">Rhythms of the first pass, evenly spaced in ratio, 3 to 200. A window between two of them is missed.</param>
-/// <param name="Starts">Starts per rhythm; from four on, a scanned rhythm far from any change of the pattern has two.</param>
+/// <param name="Starts">Most starts per rhythm; from four on, a scanned rhythm far from any change of the pattern has one, and others as many as it takes to decide.</param>
 /// <param name="EdgePerS">An edge of a window is bisected down to this bracket, 1/s; changes between patterns that do not walk are left as coarse as the scan.</param>
 /// <param name="LockShare">A rhythm walks when at least this share of its starts alternates.</param>
 /// <param name="Room">A best rhythm must hold when it is missed by this share, guess 0.10 (0.04 to 0.2; people's timing).</param>
@@ -23,8 +23,11 @@ public sealed record CadencePlan(
     StationaryPlan? Run = null,
     int Threads = 0)
 {
+    /// <summary>Warm-up of a run that begins with the hand of a neighbour, s; one that has to find its own needs longer (docs/cadence.md).</summary>
+    public const double WarmUpS = 10.0;
+
     /// <summary>Length and mesh of each run.</summary>
-    public StationaryPlan Runs => Run ?? new StationaryPlan();
+    public StationaryPlan Runs => Run ?? new StationaryPlan(WarmUpS);
 
     /// <summary>Throws <see cref="ArgumentOutOfRangeException"/> when a number makes no sense.</summary>
     public void Check()

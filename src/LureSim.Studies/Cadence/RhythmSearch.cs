@@ -5,15 +5,10 @@ using LureSim.Studies.Runs;
 
 namespace LureSim.Studies.Cadence;
 
-/// <summary>A rhythm that a search wants to have run.</summary>
-/// <param name="PerS">Rhythm, twitches per second.</param>
-/// <param name="Starts">Which starts of the plan, by their place in its list.</param>
-public sealed record WantedRhythm(double PerS, IReadOnlyList<int> Starts);
-
 /// <summary>
 /// The search over rhythm of one set-up, in rounds: it says which rhythms it wants, is told what they gave, and so on until
-/// it wants no more. Rounds of many set-ups can therefore share one batch of runs. The scan runs two starts of a rhythm first, and the others where
-/// these two or a neighbouring rhythm have another word; every other rhythm, the set-up's own and the best among them, has all starts.
+/// it wants no more. The scan runs one start of a rhythm first, the edges two; more follow two at a time, where starts or neighbouring rhythms have
+/// another word, until it is decided whether enough of all starts walk. The set-up's own rhythm and the best have all. Some runs go ahead only for their hand.
 /// </summary>
 public sealed class RhythmSearch
 {
@@ -23,6 +18,9 @@ public sealed class RhythmSearch
     // With fewer starts all are run at once.
     private const int FewestToSplit = 4;
 
+    // Of the scan, the second of every three rhythms is run ahead once, only for its hand: then every rhythm has one near by to take the hand from.
+    private const int EachPioneer = 3, FirstPioneer = 1;
+
     // The first of the list with the nose to each side.
     private static readonly int[] First = [0, 2];
 
@@ -30,6 +28,9 @@ public sealed class RhythmSearch
     private readonly SortedList<double, RhythmPoint> _points = [];
     private readonly Dictionary<double, StationaryOutcome?[]> _outcomes = [];
     private readonly SortedList<double, int[]> _wanted = [];
+    private readonly double[] _scan;
+    private readonly SortedList<double, RhythmPoint> _hands = [];
+    private bool _isScanned;
     private int _bestRounds;
 
     /// <summary>Starts a search.</summary>
@@ -49,16 +50,9 @@ public sealed class RhythmSearch
         }
 
         (Setup, Task, _plan) = (setup, task, plan);
-        foreach (double perS in plan.Scan())
-        {
-            _wanted.Add(perS, plan.Starts < FewestToSplit ? Missing(perS) : First);
-        }
-
-        double own = task.CadencePerS;
-        if (own > plan.FromPerS && own < plan.ToPerS)
-        {
-            _wanted[own] = Missing(own);
-        }
+        double[] scan = plan.Scan();
+        _scan = [.. scan, .. new[] { task.CadencePerS }.Where(f => f > plan.FromPerS && f < plan.ToPerS)];
+        Want(scan.Where((_, i) => i % EachPioneer == FirstPioneer), _ => [0]);
     }
 
     /// <summary>Set-up.</summary>
@@ -68,7 +62,8 @@ public sealed class RhythmSearch
     public RetrieveTask Task { get; }
 
     /// <summary>Rhythms wanted next, rising; empty when the search is over.</summary>
-    public IReadOnlyList<WantedRhythm> Wanted => [.. _wanted.Select(w => new WantedRhythm(w.Key, w.Value))];
+    public IReadOnlyList<WantedRhythm> Wanted =>
+        [.. _wanted.Select(w => new WantedRhythm(w.Key, w.Value, [.. w.Value.Select(start => HandSeed.At(Hands(w.Key), w.Key, start, Task.TakeUp.FastestMS))]))];
 
     /// <summary>Takes the outcomes of the wanted rhythms and decides what is wanted next.</summary>
     /// <param name="outcomes">Outcomes of the wanted starts, in the order of <see cref="Wanted"/>.</param>
@@ -77,20 +72,12 @@ public sealed class RhythmSearch
         ArgumentNullException.ThrowIfNull(outcomes);
         for (int i = 0; i < _wanted.Count; i++)
         {
-            Take(_wanted.GetKeyAtIndex(i), _wanted.GetValueAtIndex(i), outcomes[i]);
+            double perS = _wanted.GetKeyAtIndex(i);
+            _hands[perS] = _isScanned ? Take(perS, _wanted.GetValueAtIndex(i), outcomes[i]) : new(perS, outcomes[i], _plan.LockShare);
         }
 
         _wanted.Clear();
-        Want(Enumerable.Range(0, _points.Count).Where(NeedsRest).Select(i => _points.Keys[i]));
-        if (_wanted.Count == 0)
-        {
-            Want(EdgeRefinement.Next([.. _points.Keys], Tolerance));
-        }
-
-        if (_wanted.Count == 0 && _bestRounds++ < MostBestRounds && FindBest() is BestRhythm best && Missing(best.PerS).Length > 0)
-        {
-            Want([best.PerS]);
-        }
+        WantNext();
     }
 
     /// <summary>The result of a finished search; it fails when every run did.</summary>
@@ -116,38 +103,94 @@ public sealed class RhythmSearch
         });
     }
 
-    private void Take(double perS, int[] starts, IReadOnlyList<StationaryOutcome> outcomes)
-    {
-        if (!_outcomes.TryGetValue(perS, out StationaryOutcome?[]? all))
-        {
-            _outcomes.Add(perS, all = new StationaryOutcome?[_plan.Starts]);
-        }
+    /// <summary>A rhythm with outcomes that are not yet taken; null for a run that is only made for its hand.</summary>
+    internal RhythmPoint? With(WantedRhythm wanted, IReadOnlyList<StationaryOutcome> outcomes) =>
+        _isScanned ? new(wanted.PerS, [.. Merged(wanted.PerS, wanted.Starts, outcomes).OfType<StationaryOutcome>()], _plan.LockShare) : null;
 
-        for (int k = 0; k < starts.Length; k++)
+    private RhythmPoint Take(double perS, int[] starts, IReadOnlyList<StationaryOutcome> outcomes)
+    {
+        StationaryOutcome?[] all = _outcomes[perS] = Merged(perS, starts, outcomes);
+        return _points[perS] = new RhythmPoint(perS, [.. all.OfType<StationaryOutcome>()], _plan.LockShare);
+    }
+
+    private StationaryOutcome?[] Merged(double perS, IReadOnlyList<int> starts, IReadOnlyList<StationaryOutcome> outcomes)
+    {
+        StationaryOutcome?[] all = _outcomes.TryGetValue(perS, out StationaryOutcome?[]? known) ? [.. known] : new StationaryOutcome?[_plan.Starts];
+        for (int k = 0; k < starts.Count; k++)
         {
             all[starts[k]] = outcomes[k];
         }
 
-        _points[perS] = new RhythmPoint(perS, [.. all.OfType<StationaryOutcome>()], _plan.LockShare);
+        return all;
     }
 
-    private void Want(IEnumerable<double> rhythms)
+    private void WantNext()
+    {
+        if (!_isScanned)
+        {
+            _isScanned = true;
+            Want(_scan, ScanStarts);
+            return;
+        }
+
+        Want(_points.Values.Where(IsSplit).Select(p => p.PerS), NextTwo);
+        if (_wanted.Count == 0)
+        {
+            Want(EdgeRefinement.Next([.. _points.Keys], Tolerance), SomeStarts);
+        }
+
+        if (_wanted.Count == 0)
+        {
+            Want(Enumerable.Range(0, _points.Count).Where(IsNextToChange).Select(i => _points.Keys[i]), NextTwo);
+        }
+
+        if (_wanted.Count == 0 && _bestRounds++ < MostBestRounds && FindBest() is BestRhythm best)
+        {
+            Want([best.PerS], Missing);
+        }
+    }
+
+    private void Want(IEnumerable<double> rhythms, Func<double, int[]> starts)
     {
         foreach (double perS in rhythms)
         {
-            _wanted.Add(perS, Missing(perS));
+            if (starts(perS) is { Length: > 0 } some)
+            {
+                _wanted[perS] = some;
+            }
         }
     }
+
+    // One start each, the nose to either side in turn, so that neighbours ask each other what a second start would.
+    private int[] ScanStarts(double perS) => SomeStarts(perS) is { Length: 2 } two && _plan.Starts >= FewestToSplit ? [two[Array.IndexOf(_scan, perS) % 2]] : SomeStarts(perS);
+
+    private int[] SomeStarts(double perS) => _plan.Starts < FewestToSplit || perS == Task.CadencePerS ? Missing(perS) : First;
 
     private int[] Missing(double perS) =>
         [.. Enumerable.Range(0, _plan.Starts).Where(s => !_outcomes.TryGetValue(perS, out StationaryOutcome?[]? all) || all[s] is null)];
 
+    // Two at a time, since most questions are answered by three or four.
+    private int[] NextTwo(double perS) => [.. Missing(perS).Take(FewestToSplit / 2)];
+
+    // Whether it walks hangs on the starts that are still to come.
+    private bool IsOpen(RhythmPoint point)
+    {
+        int walking = point.Outcomes.Count(o => o.Pattern == WalkPattern.Alternating), left = _plan.Starts - point.Outcomes.Count;
+        bool Enough(int count) => count >= (_plan.LockShare * _plan.Starts) - 1e-9;
+        return left > 0 && Enough(walking + left) && !Enough(walking);
+    }
+
+    private bool IsSplit(RhythmPoint point) => IsOpen(point) && point.Outcomes.Any(o => o.Pattern != point.Pattern);
+
+    // More starts at a rhythm ask whether its answer hangs on the hand too: they have that of its neighbours, not its own.
+    private IList<RhythmPoint> Hands(double perS) => _points.ContainsKey(perS) ? [.. _hands.Values.Where(p => p.PerS != perS)] : _hands.Values;
+
     // Starts that disagree were found next to changes of the word alone (docs/cadence.md).
-    private bool NeedsRest(int i)
+    private bool IsNextToChange(int i)
     {
         RhythmPoint point = _points.Values[i];
-        bool Differs(int j) => j >= 0 && j < _points.Count && _points.Values[j].Pattern != point.Pattern;
-        return point.Outcomes.Count < _plan.Starts && (point.Outcomes.Any(o => o.Pattern != point.Pattern) || Differs(i - 1) || Differs(i + 1));
+        bool Differs(int j) => j >= 0 && j < _points.Count && (_points.Values[j].Pattern != point.Pattern || (point.Outcomes.Count == 1 && _points.Values[j].DependsOnStart));
+        return IsOpen(point) && (Differs(i - 1) || Differs(i + 1));
     }
 
     private BestRhythm? FindBest() => BestRhythm.Find([.. _points.Values], CadenceWindow.Find([.. _points.Values]), _plan.Room);

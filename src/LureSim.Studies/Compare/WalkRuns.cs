@@ -30,7 +30,7 @@ internal static class WalkRuns
         Scenario?[] drawn = ParallelRuns.Execute(jobs, j => Draw(setUps[j.SetUp].SetUp, design, j.Draw), plan.Threads, null, stop);
         int[] searched = [.. Enumerable.Range(0, jobs.Length).Where(j => jobs[j].Draw < windows - 1 && drawn[j] is not null)];
         double searching = 14.0 * windows / ((14.0 * windows) + each - windows);
-        RhythmSearch[] searches = CadenceStudy.Search([.. searched.Select(j => (drawn[j]!.Setup, drawn[j]!.Retrieve!))], plan.Search, run, s => progress?.Invoke(searching * s), stop);
+        RhythmSearch[] searches = CadenceStudy.Search([.. searched.Select(j => (drawn[j]!.Setup, drawn[j]!.Retrieve!))], plan.Search, run, new(s => progress?.Invoke(searching * s)), stop);
         var rhythms = searched.Zip(searches).ToDictionary(s => s.First, s => s.Second.Finish(Torque(drawn[s.First]!.Setup)).Result);
         int[] rest = [.. Enumerable.Range(0, jobs.Length).Where(j => drawn[j] is not null && Own(rhythms.GetValueOrDefault(j)) is null)];
         int done = 0;
@@ -50,5 +50,5 @@ internal static class WalkRuns
 
     private static StationaryOutcome? Own(CadenceResult? rhythms) => rhythms?.Own?.Outcomes[0];
 
-    private static RetrieveTask Stationary(RetrieveTask task, ComparePlan plan) => StationaryRun.Make(task, task.CadencePerS, WalkStart.Spread(1)[0], plan.Search.Runs);
+    private static RetrieveTask Stationary(RetrieveTask task, ComparePlan plan) => StationaryRun.Make(task, task.CadencePerS, WalkStart.Spread(1)[0], plan.Search.Run ?? new());
 }

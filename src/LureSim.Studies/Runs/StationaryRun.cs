@@ -23,7 +23,8 @@ public static class StationaryRun
     /// <param name="cadencePerS">Rhythm, twitches per second.</param>
     /// <param name="start">How it starts.</param>
     /// <param name="plan">Length and mesh.</param>
-    public static RetrieveTask Make(RetrieveTask task, double cadencePerS, WalkStart start, StationaryPlan plan)
+    /// <param name="takeUpMS">Take-up speed that the hand starts with, m/s; null = as a retrieve does.</param>
+    public static RetrieveTask Make(RetrieveTask task, double cadencePerS, WalkStart start, StationaryPlan plan, double? takeUpMS = null)
     {
         ArgumentNullException.ThrowIfNull(task);
         ArgumentNullException.ThrowIfNull(plan);
@@ -36,6 +37,7 @@ public static class StationaryRun
             StartSidewaysM = start.SidewaysM,
             WarmUpS = plan.WarmUpS,
             EndsWhenSettled = !plan.ToTheEnd,
+            StartTakeUpMS = takeUpMS,
             DurationS = Math.Max(counted, DurationOverWarmUp * plan.WarmUpS),
             Solver = task.Solver with { Nodes = plan.Nodes, StepS = plan.StepS },
         };

@@ -50,6 +50,21 @@ public sealed class SettledRunTests(ITestOutputHelper output)
         Judge();
     }
 
+    // 0.12 and 0.8 m/s are less than a half and more than twice what this hand comes to. Inside a window the walk forgets them; near the slow edge it
+    // does not (docs/cadence.md). Tolerance: half of what the mesh leaves open in the glide.
+    [Theory]
+    [InlineData(1.55)]
+    [InlineData(2.03)]
+    public void A_walk_inside_a_window_is_the_same_from_a_slow_and_from_a_fast_hand(double perS)
+    {
+        Scenario scenario = Shipped.Read(Shipped.Named("small-walker.toml"));
+        RetrieveSummary Walk(double? handMS) => RetrieveRun.Run(
+            scenario.Setup, StationaryRun.Make(scenario.Retrieve!, perS, Starts[0], new(60.0, 40, ToTheEnd: true), handMS)).Demand().Summary;
+        RetrieveSummary own = Walk(null);
+        Assert.Equal(WalkPattern.Alternating, own.Pattern);
+        Assert.All([0.12, 0.8], hand => Assert.Equal(own.WidthM, Walk(hand).WidthM, 0.05 * own.WidthM));
+    }
+
     [Fact]
     public void A_comparison_sees_a_run_that_ends_too_early()
     {
