@@ -20,6 +20,9 @@ public sealed class BrowserFixture : IAsyncLifetime
     /// <summary>A page of two files, the titles of which want to be more than text.</summary>
     public string HostilePage => Path.Combine(_folder.FullName, "hostile.html");
 
+    /// <summary>The page of a shipped scenario with the solver inside.</summary>
+    public string ComputingPage => Path.Combine(_folder.FullName, "computing.html");
+
     public async Task InitializeAsync()
     {
         if (BrowserSkip.Reason is not null)
@@ -32,8 +35,9 @@ public sealed class BrowserFixture : IAsyncLifetime
         _browser = await _playwright.Chromium.LaunchAsync(new() { ExecutablePath = path, Args = Chromium.Flags });
         string scenario = Scenario("large-walker.toml"), hostile = Path.Combine(_folder.FullName, "hostile.toml");
         await File.WriteAllTextAsync(hostile, (await File.ReadAllTextAsync(scenario)).Replace("title = \"Large walker on straight 50-lb braid\"", $"title = \"{HostileTitle}\"", StringComparison.Ordinal));
-        await File.WriteAllBytesAsync(Page, Build(scenario));
-        await File.WriteAllBytesAsync(HostilePage, Build(hostile, Scenario("small-walker.toml")));
+        await File.WriteAllBytesAsync(Page, Build(PageEngine.None, scenario));
+        await File.WriteAllBytesAsync(HostilePage, Build(PageEngine.None, hostile, Scenario("small-walker.toml")));
+        await File.WriteAllBytesAsync(ComputingPage, Build(PageEngine.Carried, scenario));
     }
 
     public async Task DisposeAsync()
@@ -60,8 +64,8 @@ public sealed class BrowserFixture : IAsyncLifetime
     }
 
     // Without the search over rhythms, which would take most of the time and moves nothing.
-    private static byte[] Build(params string[] scenarios) =>
-        PageBuilder.Build(PageStudy.Run([.. scenarios.Select(s => new PageFile(s, []))], new(WithRhythms: false), null, CancellationToken.None), Shown.Both, "luresim page", PageEngine.None);
+    private static byte[] Build(PageEngine engine, params string[] scenarios) =>
+        PageBuilder.Build(PageStudy.Run([.. scenarios.Select(s => new PageFile(s, []))], new(WithRhythms: false), null, CancellationToken.None), Shown.Both, "luresim page", engine);
 
     internal static string Scenario(string name)
     {

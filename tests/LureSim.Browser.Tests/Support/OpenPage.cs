@@ -84,7 +84,7 @@ public sealed class OpenPage : IAsyncDisposable
     /// <param name="condition">An expression of the page.</param>
     public Task Until(string condition) => Page.EvaluateAsync($$$"""
         () => new Promise((done, fail) => {
-          const last = performance.now() + 30000;
+          const last = performance.now() + 120000;
           const look = () => ({{{condition}}}) ? done() : performance.now() > last ? fail(new Error('waited in vain')) : requestAnimationFrame(look);
           look();
         })
