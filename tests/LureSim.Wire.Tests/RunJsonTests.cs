@@ -74,7 +74,7 @@ public sealed class RunJsonTests
         Scenario s = Shipped.Read(Shipped.Default);
         var run = new RunInput(
             s.Setup with { Hands = s.Setup.Hands with { Style = CastingStyle.OneHanded, Skill = CastingSkill.Expert }, Seed = ulong.MaxValue },
-            s.Retrieve! with { EndsWhenSettled = true, Solver = new(7, 1e-4, 2e-3) });
+            s.Retrieve! with { EndsWhenSettled = true, StartTakeUpMS = 0.4, Solver = new(7, 1e-4, 2e-3) });
         Assert.Equal(run, RunJson.Read(RunJson.Write(run.Setup, run.Task)));
     }
 
