@@ -13,7 +13,7 @@ namespace LureSim.Studies.Cadence;
 internal sealed class SearchQueue : IDisposable
 {
     // Refinement adds about this much to the first pass; only progress depends on it.
-    private const double RunsPerScanned = 3.0;
+    private const double RunsPerScanned = 5.0;
 
     private readonly RhythmSearch[] _searches;
     private readonly SearchRound[] _rounds;

@@ -61,7 +61,7 @@ public sealed class CadenceFileTests
         string[] lines = Encoding.UTF8.GetString(stream.ToArray()).TrimEnd('\n').Split('\n');
         Assert.Equal(result.Points.Count + 1, lines.Length);
         Assert.StartsWith("line.material,say,rhythm_per_s,pattern,lock_share,starts,glide_width_m,", lines[0], StringComparison.Ordinal);
-        Assert.StartsWith("braid,\"one, two\",0.6,skipping,0,2,", lines[1], StringComparison.Ordinal);
+        Assert.StartsWith("braid,\"one, two\",0.6,skipping,0,1,", lines[1], StringComparison.Ordinal);
         Assert.EndsWith(",4,failed,0,2" + new string(',', 42), lines[^1], StringComparison.Ordinal);
         Assert.DoesNotContain("NaN", string.Concat(lines), StringComparison.Ordinal);
     }
