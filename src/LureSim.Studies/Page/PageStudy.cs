@@ -150,7 +150,7 @@ public static class PageStudy
     {
         ScenarioResult here = files[index].Here;
         return plan.WithRhythms && !here.Retrieve!.IsTow
-            ? CadenceStudy.Run(here.Setup!, here.Retrieve, new CadencePlan(Threads: plan.Threads), SustainedTorque.Of(here), null, progress, stop).Result
+            ? CadenceStudy.Run(here.Setup!, here.Retrieve, new CadencePlan(Threads: plan.Threads), SustainedTorque.Of(here), null, new(progress), stop).Result
             : null;
     }
 }
