@@ -9,7 +9,6 @@ using Microsoft.AspNetCore.Hosting;
 using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.AspNetCore.Http;
-using Microsoft.AspNetCore.Server.Kestrel.Core;
 using Microsoft.Extensions.DependencyInjection;
 
 namespace LureSim.Live;
@@ -134,7 +133,7 @@ internal sealed class LiveServer : IAsyncDisposable
         _ => Say(context, StatusCodes.Status404NotFound, "there is nothing here"),
     };
 
-    private async Task Run(HttpContext context)
+    private static async Task Run(HttpContext context)
     {
         string run = Encoding.UTF8.GetString(await Body(context).ConfigureAwait(false));
         bool coarse = context.Request.Query.ContainsKey("coarse");

@@ -89,7 +89,7 @@ internal static class SlidesCommand
         if (!quick && !task.IsTow)
         {
             using var progress = new ProgressLine("cadence", terminal, values.Quiet);
-            rhythms = CadenceStudy.Run(scenario.Setup!, task, new CadencePlan(), SustainedTorque.Of(scenario), null, progress.Report, stop).Demand();
+            rhythms = CadenceStudy.Run(scenario.Setup!, task, new CadencePlan(), SustainedTorque.Of(scenario), null, new(progress.Report), stop).Demand();
         }
 
         var talk = new SlideTalk(Source(values), values.ShownFor(scenario));
