@@ -11,7 +11,7 @@ public static class OwnTackle
 {
     /// <summary>The file's own thing of a group, in words.</summary>
     /// <param name="group">What.</param>
-    /// <param name="file">File.</param>
+    /// <param name="file">The file.</param>
     public static string Name(ChangeGroup group, PageFile file)
     {
         Setup s = file.Here.Setup!;
@@ -24,7 +24,7 @@ public static class OwnTackle
     }
 
     /// <summary>A value of the file as it is written.</summary>
-    /// <param name="file">File.</param>
+    /// <param name="file">The file.</param>
     /// <param name="path">Key.</param>
     public static string Text(PageFile file, string path) => OwnValue.Text(file.Own!, path) ?? "";
 

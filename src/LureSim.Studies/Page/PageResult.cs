@@ -50,7 +50,7 @@ public enum ChangeGroup
 /// <summary>All about one file.</summary>
 public sealed record PageCase
 {
-    /// <summary>File.</summary>
+    /// <summary>The file.</summary>
     public required PageFile File { get; init; }
 
     /// <summary>The retrieve as the file says.</summary>
@@ -75,7 +75,9 @@ public sealed record PageCase
     public required IReadOnlyList<GuessedKey> Guesses { get; init; }
 
     /// <summary>Notes of the file.</summary>
-    public IReadOnlyList<string> Notes => [.. ScenarioFault.Lines(File.Here.Notes)];
+    public IReadOnlyList<string> Notes => Told(File);
+
+    private static string[] Told(PageFile file) => [.. ScenarioFault.Lines(file.Here.Notes)];
 }
 
 /// <summary>All of a page.</summary>

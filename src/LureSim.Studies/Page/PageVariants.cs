@@ -36,7 +36,7 @@ internal static class PageVariants
     ];
 
     /// <summary>Rods of other lengths than the file's, mass going with it.</summary>
-    /// <param name="file">File.</param>
+    /// <param name="file">The file.</param>
     public static IEnumerable<Variant> OfRod(PageFile file)
     {
         double own = file.Here.Setup!.Rod.LengthM;
