@@ -4,7 +4,7 @@ using System.Text;
 namespace LureSim.Live.Tests;
 
 /// <summary>A server on a free port of this machine with a page of three words.</summary>
-public sealed class RunningServer : IAsyncLifetime
+public sealed class RunningServer : IAsyncLifetime, IDisposable
 {
     private LiveServer? _server;
 
@@ -28,11 +28,10 @@ public sealed class RunningServer : IAsyncLifetime
     }
 
     /// <inheritdoc/>
-    public async Task DisposeAsync()
-    {
-        Client.Dispose();
-        await Server.DisposeAsync();
-    }
+    public async Task DisposeAsync() => await Server.DisposeAsync();
+
+    /// <inheritdoc/>
+    public void Dispose() => Client.Dispose();
 
     /// <summary>A request as the page itself sends it.</summary>
     /// <param name="path">Path.</param>

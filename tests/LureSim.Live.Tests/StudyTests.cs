@@ -9,7 +9,7 @@ public sealed class StudyTests(RunningServer server) : IClassFixture<RunningServ
     [Fact]
     public async Task A_study_answers_with_text_and_pictures()
     {
-        JsonElement last = (await Lines("""{"study":"trim","set":[]}""")).Last();
+        JsonElement last = (await Lines("""{"study":"trim","set":[]}"""))[^1];
         Assert.Contains("float", last.GetProperty("text").GetString(), StringComparison.OrdinalIgnoreCase);
         Assert.DoesNotContain("Files:", last.GetProperty("text").GetString(), StringComparison.Ordinal);
         JsonElement[] pictures = [.. last.GetProperty("pictures").EnumerateArray()];
@@ -20,15 +20,15 @@ public sealed class StudyTests(RunningServer server) : IClassFixture<RunningServ
     [Fact]
     public async Task Values_are_laid_over_the_file()
     {
-        string plain = (await Lines("""{"study":"trim","set":[]}""")).Last().GetProperty("text").GetString()!;
-        string heavier = (await Lines("""{"study":"trim","set":["lure.ballast[1].mass=3 g"]}""")).Last().GetProperty("text").GetString()!;
+        string plain = (await Lines("""{"study":"trim","set":[]}"""))[^1].GetProperty("text").GetString()!;
+        string heavier = (await Lines("""{"study":"trim","set":["lure.ballast[1].mass=3 g"]}"""))[^1].GetProperty("text").GetString()!;
         Assert.NotEqual(plain, heavier);
     }
 
     [Fact]
     public async Task A_sweep_says_what_it_found()
     {
-        JsonElement last = (await Lines("""{"study":"sweep","set":["retrieve.duration=2 s"],"vary":"retrieve.stroke=15 cm:25 cm:3"}""")).Last();
+        JsonElement last = (await Lines("""{"study":"sweep","set":["retrieve.duration=2 s"],"vary":"retrieve.stroke=15 cm:25 cm:3"}"""))[^1];
         Assert.Contains("3", last.GetProperty("text").GetString(), StringComparison.Ordinal);
     }
 
@@ -36,7 +36,7 @@ public sealed class StudyTests(RunningServer server) : IClassFixture<RunningServ
     [InlineData("""{"study":"trim","set":["lure.mass=-1 g"]}""", "lure.mass")]
     [InlineData("""{"study":"trim","set":["--out=elsewhere"]}""", "--set")]
     public async Task A_value_that_is_refused_comes_back_in_the_programs_words(string request, string part) =>
-        Assert.Contains(part, (await Lines(request)).Last().GetProperty("fault").GetString(), StringComparison.Ordinal);
+        Assert.Contains(part, (await Lines(request))[^1].GetProperty("fault").GetString(), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("{")]
