@@ -87,6 +87,6 @@ public sealed partial class ArchitectureTests
     [GeneratedRegex(@"new Command\(""(\w+)""")]
     private static partial Regex Command();
 
-    [GeneratedRegex(@"\bFile\.|\bDirectory\.|\bConsole\.|\bFileStream\b|DateTime\.|Stopwatch|Environment\.|\bnew Random\(\)")]
+    [GeneratedRegex(@"\bFile\.|\bDirectory\.|\bConsole\.|\bFileStream\b|DateTime\.|Stopwatch|Environment\.(?!ProcessorCount)|\bnew Random\(\)")]
     private static partial Regex Forbidden();
 }
