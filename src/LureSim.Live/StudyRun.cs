@@ -57,7 +57,11 @@ internal sealed class StudyRun(string file, string? units)
     }
 
     // Where the files are matters to nobody: they are gone when the page has them.
-    private static string WithoutFolder(string text) => string.Join('\n', text.Split('\n').Where(l => !l.StartsWith("Files: ", StringComparison.Ordinal)));
+    private static string WithoutFolder(string text) => string.Join('\n', text.Split('\n').Where(l => !l.StartsWith("Files: ", StringComparison.Ordinal)).Select(WithoutFiles));
+
+    // "Guessed parameters: 1; effective.toml marks them ..."
+    private static string WithoutFiles(string line) =>
+        line.StartsWith("Guessed parameters: ", StringComparison.Ordinal) && line.IndexOf(';', StringComparison.Ordinal) is > 0 and int end ? line[..end] + "." : line;
 
     private static StudyPicture[] Pictures(DirectoryInfo folder) =>
         [.. folder.GetFiles("*.svg").OrderBy(f => f.Name, StringComparer.Ordinal).Select(f => new StudyPicture(Path.GetFileNameWithoutExtension(f.Name), File.ReadAllText(f.FullName)))];

@@ -5,19 +5,21 @@ using LureSim.Model.Retrieve;
 namespace LureSim.Wire;
 
 /// <summary>
-/// A retrieve thinned for playing. Channels every 10 ms: a pull lasts 60 to 180 ms, and its edge is the fastest that is shown. The line every
-/// 20 ms, because its points are two thirds of the size and the eye follows a line less closely than the lure. Angles rad, lengths m; axes of
-/// the world: x from the resting rod tip toward the cast, y to the angler's left, z up from the water.
+/// A retrieve thinned for playing. Channels every 10 ms: a pull lasts 60 to 180 ms, and its edge is the fastest that is shown. The pull at the nose every
+/// 5 ms, as it is recorded: a jerk lasts about as long, and its peak is told in words. The line every 20 ms, because its points are two thirds of the size
+/// and the eye follows a line less closely than the lure. Angles rad, lengths m; axes of the world: x from the resting rod tip toward the cast, y to the angler's left, z up from the water.
 /// </summary>
-/// <param name="StepS">From frame to frame, s.</param>
-/// <param name="Channels">Quantities, equally long.</param>
+/// <param name="StepS">From frame to frame, s; a channel may have a step of its own.</param>
+/// <param name="Channels">Quantities.</param>
 /// <param name="Line">The line, or null where no points were kept.</param>
 public sealed record Film(double StepS, IReadOnlyList<FilmTrack> Channels, FilmLine? Line)
 {
     /// <summary>Longest film, s: a page must stay small; a longer run is shown from its start.</summary>
     public const double LongestS = 20.0;
 
-    private const double ChannelStepS = 0.01, LineStepS = 0.02;
+    private const double ChannelStepS = 0.01, PullStepS = 0.005, LineStepS = 0.02;
+
+    private const string Pull = "nose_pull";
 
     private static readonly (string Name, string Channel, double Scale, double Shift)[] Tracks =
     [
@@ -25,7 +27,7 @@ public sealed record Film(double StepS, IReadOnlyList<FilmTrack> Channels, FilmL
         ("lure_x", "lure_x_m", 1.0, 0.0), ("lure_y", "lure_y_m", 1.0, 0.0), ("lure_z", "lure_z_m", 1.0, 0.0),
         ("heading", "heading_deg", Math.PI / 180.0, Math.PI), ("pitch", "pitch_deg", Math.PI / 180.0, 0.0), ("roll", "roll_deg", Math.PI / 180.0, 0.0),
         ("nose_x", "nose_x_m", 1.0, 0.0), ("nose_y", "nose_y_m", 1.0, 0.0), ("nose_z", "nose_z_m", 1.0, 0.0), ("tie_z", "nose_height_m", 1.0, 0.0),
-        ("hand", "rigid_stroke_m", 1.0, 0.0), ("slack", "slack_m", 1.0, 0.0), ("nose_pull", "nose_tension_N", 1.0, 0.0),
+        ("hand", "rigid_stroke_m", 1.0, 0.0), ("slack", "slack_m", 1.0, 0.0), (Pull, "nose_tension_N", 1.0, 0.0),
         ("wet_line", "wetted_line_m", 1.0, 0.0), ("take_up", "take_up_m_s", 1.0, 0.0),
     ];
 
@@ -46,7 +48,10 @@ public sealed record Film(double StepS, IReadOnlyList<FilmTrack> Channels, FilmL
         ArgumentNullException.ThrowIfNull(result);
         double spacingS = result.Task.Solver.OutputStepS;
         int every = Every(ChannelStepS, spacingS), rows = Whole(Math.Min(result.Series.Count, Rows(spacingS)), every);
-        return new(every * spacingS, [.. Tracks.Select(t => FilmTrack.Of(t.Name, Values(result.Series, t, rows), every))], Thin(line, rows));
+        return new(every * spacingS, [.. Tracks.Select(t => FilmTrack.Of(t.Name, Values(result.Series, t, rows), spacingS, Own(t.Name)))], Thin(line, rows));
+
+        // A frame of the others is a whole number of its own.
+        int Own(string name) => name == Pull ? Divisor(every, Every(PullStepS, spacingS)) : every;
     }
 
     /// <summary>Writes it as a value.</summary>
@@ -60,7 +65,7 @@ public sealed record Film(double StepS, IReadOnlyList<FilmTrack> Channels, FilmL
         json.WriteStartObject("channels");
         foreach (FilmTrack track in Channels)
         {
-            track.WriteTo(json);
+            track.WriteTo(json, StepS);
         }
 
         json.WriteEndObject();
@@ -80,6 +85,18 @@ public sealed record Film(double StepS, IReadOnlyList<FilmTrack> Channels, FilmL
     }
 
     private static int Every(double wantedS, double spacingS) => Math.Max(1, (int)Math.Round(wantedS / spacingS));
+
+    // The largest divisor of a frame that is no longer than wanted.
+    private static int Divisor(int frame, int wanted)
+    {
+        int own = Math.Min(frame, wanted);
+        while (frame % own != 0)
+        {
+            own--;
+        }
+
+        return own;
+    }
 
     private static int Rows(double spacingS) => (int)Math.Round(LongestS / spacingS) + 1;
 

@@ -4,11 +4,12 @@ namespace LureSim.Wire;
 
 /// <summary>One quantity of a film, at equal times. Between its frames it runs straight.</summary>
 /// <param name="Name">Name.</param>
+/// <param name="StepS">From frame to frame, s.</param>
 /// <param name="Offset">Value of step 0, in the quantity's unit.</param>
 /// <param name="Unit">Size of a step.</param>
 /// <param name="Error">Largest difference from the solver's own series over the film, in the quantity's unit.</param>
 /// <param name="Grains">One per frame.</param>
-public sealed record FilmTrack(string Name, double Offset, double Unit, double Error, ReadOnlyMemory<short> Grains)
+public sealed record FilmTrack(string Name, double StepS, double Offset, double Unit, double Error, ReadOnlyMemory<short> Grains)
 {
     /// <summary>Value at a frame.</summary>
     /// <param name="frame">Frame, from 0.</param>
@@ -17,8 +18,9 @@ public sealed record FilmTrack(string Name, double Offset, double Unit, double E
     /// <summary>Thins a series.</summary>
     /// <param name="name">Name.</param>
     /// <param name="rows">Values at equal times; a whole number of frames and one more.</param>
+    /// <param name="spacingS">From row to row, s.</param>
     /// <param name="every">Rows from frame to frame.</param>
-    internal static FilmTrack Of(string name, ReadOnlySpan<double> rows, int every)
+    internal static FilmTrack Of(string name, ReadOnlySpan<double> rows, double spacingS, int every)
     {
         double low = double.PositiveInfinity, high = double.NegativeInfinity;
         for (int i = 0; i < rows.Length; i += every)
@@ -33,15 +35,21 @@ public sealed record FilmTrack(string Name, double Offset, double Unit, double E
             grains[f] = Grain.Step(rows[f * every], offset, unit);
         }
 
-        var track = new FilmTrack(name, offset, unit, 0.0, grains);
+        var track = new FilmTrack(name, every * spacingS, offset, unit, 0.0, grains);
         return track with { Error = track.Largest(rows, every) };
     }
 
     /// <summary>Writes it under its name.</summary>
     /// <param name="json">Writer.</param>
-    internal void WriteTo(Utf8JsonWriter json)
+    /// <param name="filmStepS">Step of the film, s; another one is written with the channel.</param>
+    internal void WriteTo(Utf8JsonWriter json, double filmStepS)
     {
         json.WriteStartObject(Name);
+        if (StepS != filmStepS)
+        {
+            json.WriteNumber("step_s", StepS);
+        }
+
         json.WriteNumber("offset", Offset);
         json.WriteNumber("unit", Unit);
         json.WriteNumber("error", Error);

@@ -91,6 +91,28 @@ public sealed partial class LookTests(BrowserFixture browser)
         Assert.Equal(0, await open.Page.Locator(".player button:visible, .pair button:visible, .pair select:visible").CountAsync());
     }
 
+    [BrowserTheory]
+    [InlineData("A4")]
+    [InlineData("Letter")]
+    public async Task Two_files_take_five_pages_at_most(string format)
+    {
+        await using OpenPage open = await browser.Open(file: browser.HostilePage);
+        byte[] pdf = await open.Page.PdfAsync(new() { Format = format, PreferCSSPageSize = false, PrintBackground = true });
+        Assert.InRange(PdfPage().Count(Encoding.Latin1.GetString(pdf)), 3, 5);
+    }
+
+    /// <summary>No cell of the guesses runs into its neighbour on paper.</summary>
+    [BrowserFact]
+    public async Task Cells_of_the_guesses_keep_apart_on_paper()
+    {
+        await using OpenPage open = await browser.Open(width: 688);
+        await open.Page.EmulateMediaAsync(new() { Media = Media.Print });
+        string[] wide = await open.Page.EvaluateAsync<string[]>(
+            "() => [...document.querySelectorAll('#guesses tbody tr > *')].filter(e => e.offsetParent && e.scrollWidth > e.clientWidth + 1).map(e => e.textContent)");
+        Assert.Empty(wide);
+        Assert.NotEqual(0, await open.Page.Locator("#guesses tbody td:visible").CountAsync());
+    }
+
     private static async Task<double[]> Colour(OpenPage open, string token)
     {
         string hex = (await open.Page.EvaluateAsync<string>("t => getComputedStyle(document.documentElement).getPropertyValue('--' + t)", token)).Trim();

@@ -11,6 +11,7 @@ public sealed class StudyTests(RunningServer server) : IClassFixture<RunningServ
     {
         JsonElement last = (await Lines("""{"study":"trim","set":[]}"""))[^1];
         Assert.Contains("float", last.GetProperty("text").GetString(), StringComparison.OrdinalIgnoreCase);
+        Assert.DoesNotContain("effective.toml", last.GetProperty("text").GetString(), StringComparison.Ordinal);
         Assert.DoesNotContain("Files:", last.GetProperty("text").GetString(), StringComparison.Ordinal);
         JsonElement[] pictures = [.. last.GetProperty("pictures").EnumerateArray()];
         Assert.NotEmpty(pictures);

@@ -24,8 +24,10 @@ public sealed class FilmTests
         {
             JsonNode channel = film["channels"]![name]!;
             double[] frames = Decode(channel, i => channel["offset"]!.GetValue<double>());
-            Assert.Equal(film["count"]!.GetValue<int>(), frames.Length);
-            double worst = Worst(result.Series["time_s"], t => (scale * result.Series[series][t]) + shift, frames, step);
+            double own = channel["step_s"]?.GetValue<double>() ?? step;
+            Assert.Equal(name == "nose_pull" ? 0.005 : 0.01, own, 12);
+            Assert.Equal((film["count"]!.GetValue<int>() - 1) * step, (frames.Length - 1) * own, 9);
+            double worst = Worst(result.Series["time_s"], t => (scale * result.Series[series][t]) + shift, frames, own);
             double stated = channel["error"]!.GetValue<double>();
             Assert.InRange(worst, stated * 0.999999, (stated * 1.000001) + 1e-12);
         }
@@ -68,6 +70,17 @@ public sealed class FilmTests
         Assert.Equal(result.Series["nose_height_m"][^1], values[^1], stated);
     }
 
+    [Theory]
+    [MemberData(nameof(Files))]
+    public void The_peak_of_the_pull_is_the_one_of_the_summary(string file)
+    {
+        (RetrieveResult result, JsonNode film, _) = Make(file, "retrieve.duration=12 s");
+        JsonNode pull = film["channels"]!["nose_pull"]!;
+        double[] frames = Decode(pull, _ => pull["offset"]!.GetValue<double>());
+        double counted = result.Twitches.Count > 0 ? result.Twitches[result.WarmUpTwitches].StartS : 0.0;
+        Assert.Equal(result.Summary.NoseTensionPeakN, frames.Skip((int)Math.Round(counted / 0.005)).Max(), 1e-3 * result.Summary.NoseTensionPeakN);
+    }
+
     [Fact]
     public void A_film_of_fifteen_seconds_is_small()
     {
@@ -98,7 +111,7 @@ public sealed class FilmTests
     public void A_series_of_few_rows_has_a_film_too(int rows)
     {
         double[] values = [1.0, 2.0, 4.0];
-        FilmTrack track = FilmTrack.Of("x", values.AsSpan(0, rows), Math.Max(1, rows - 1));
+        FilmTrack track = FilmTrack.Of("x", values.AsSpan(0, rows), 1.0, Math.Max(1, rows - 1));
         Assert.Equal(values[rows - 1], track.At(track.Grains.Length - 1), 12);
         Assert.Equal(rows == 3 ? 0.5 : 0.0, track.Error, 4);
     }

@@ -12,7 +12,7 @@ internal static class ChangeTable
     /// <param name="changes">Runs of one group.</param>
     /// <param name="shown">Units.</param>
     public static Markup Of(IReadOnlyList<PageChange> changes, Shown shown) => HtmlTable.Of(
-        ["", "answer", "swing", "glide a twitch", "nearer a twitch", "line in the water", "pull at the nose, peak"],
+        ["", "answer", "swing", "glide a twitch", "nearer a twitch", "wetted line", "pull at the nose, peak"],
         [.. changes.Select(c => (Markup[])[c.IsOwn ? Markup.Of(c.Label, Markup.Tag("em", "own", " this set-up")) : c.Label, .. Cells(c, shown)])]);
 
     private static Markup[] Cells(PageChange c, Shown shown) => c.Outcome.Summary is not RetrieveSummary s

@@ -23,6 +23,7 @@ internal static class LastSections
         ("line tie", "where the line is fastened to the lure"),
         ("leader", "the last piece of another line before the lure"),
         ("braid, nylon, fluorocarbon", "plaited polyethylene; a single soft strand; a single dense strand that sinks once it is wet through the skin of the water"),
+        ("wetted line", "line in the water, counted by the share of it that is wet: line under the surface in full, line that floats about half"),
         ("water's skin", "the surface film: it can carry a line that is heavier than water as long as the line is dry and is not drawn through"),
         ("towed", "the line pulls the nose straight, and the lure follows without turning"),
         ("on the spot", "it turns from side to side but hardly travels"),
@@ -62,9 +63,12 @@ internal static class LastSections
     public static Markup Glossary() => StorySections.Section("words", "Words", Markup.Tag("dl", "facts glossary", Words.Select(w => Markup.Of(Markup.Tag("dt", "", w.Word), Markup.Tag("dd", "", $"{w.Meaning}.")))));
 
     /// <summary>The command.</summary>
-    public static Markup Command(PageContext page) => StorySections.Section("command", "Make this page again",
+    /// <param name="page">Page.</param>
+    /// <param name="engine">The solver that the page carries, with free software to be named.</param>
+    public static Markup Command(PageContext page, PageEngine engine) => StorySections.Section("command", "Make this page again",
         Markup.Tag("p", "", "The same files and the same program give the same page, to the last byte."),
-        Markup.Tag("pre", "", Markup.Tag("code", "", page.Command)));
+        Markup.Tag("pre", "", Markup.Tag("code", "", page.Command)),
+        engine.Parts.Count == 0 ? default : Markup.Tag("p", "key", "The solver inside this page carries free software under the MIT licence: the .NET runtime, copyright (c) .NET Foundation and Contributors, and MathNet.Numerics, copyright Math.NET Project. The licence and all notices: docs/third-party-notices.md of LureSim."));
 
     private static string One(GuessedKey guess, double si, Shown shown) => GuessWords.Quantity(guess) is ShownQuantity q && shown.Tells(q, si)
         ? shown.OneFamily.Text(q, si)

@@ -18,7 +18,7 @@ internal static class NumberTable
         ("pull at the nose, peak", ShownQuantity.Pull, s => s.NoseTensionPeakN),
         ("pull at the rod tip, peak", ShownQuantity.Pull, s => s.TipForcePeakN),
         ("drag on the line, mean", ShownQuantity.Pull, s => s.LineDragMeanN),
-        ("line in the water, mean", ShownQuantity.Distance, s => s.WettedLineM),
+        ("wetted line, mean", ShownQuantity.Distance, s => s.WettedLineM),
         ("deepest dip of the nose", ShownQuantity.Size, s => s.NoseDipM),
         ("weight on the wrist, peak", ShownQuantity.Torque, s => s.WristTorquePeakNm),
     ];
@@ -34,7 +34,7 @@ internal static class NumberTable
     private static Markup Table(PageContext page, PageRun[] runs)
     {
         Markup[] heads = ["", .. runs.Select(page.NameOf)];
-        return HtmlTable.Of(heads,
+        Markup table = HtmlTable.Of(heads,
         [
             ["what it does", .. runs.Select(r => HtmlTable.Cell(PatternClasses.Name(r.Result!.Summary.Pattern), Trouble(r)))],
             ["swing from side to side", .. runs.Select(r => HtmlTable.Cell($"{Trade.Fixed(r.Result!.Summary.HeadingSwingDeg, 0)} deg", $"{Trade.Fixed(100.0 * r.Result.Summary.FlipShare, 0)} % of twitches change sides"))],
@@ -44,6 +44,7 @@ internal static class NumberTable
             ["pitch", .. runs.Select(r => HtmlTable.Cell($"{Trade.Fixed(r.Result!.Summary.PitchLowDeg, 0)} to {Trade.Fixed(r.Result.Summary.PitchHighDeg, 0)} deg", $"at rest {Trade.Fixed(r.Result.Summary.RestTrimDeg, 0)} deg"))],
             ["roll", .. runs.Select(r => HtmlTable.Cell($"up to {Trade.Fixed(r.Result!.Summary.RollPeakDeg, 0)} deg", ""))],
         ]);
+        return Markup.Of(table, Markup.Tag("p", "key", "Wetted line: line in the water, counted by the share of it that is wet; line under the surface counts in full, line that floats about half."));
     }
 
     private static string Trouble(PageRun run) => run.Failure is null ? $"{run.Result!.Summary.TwitchesCounted} twitches counted" : "stopped early";

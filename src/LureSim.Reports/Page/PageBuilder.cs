@@ -62,7 +62,7 @@ public static class PageBuilder
         LastSections.Care(),
         LastSections.Guesses(page),
         LastSections.Glossary(),
-        LastSections.Command(page),
+        LastSections.Command(page, engine),
     ];
 
     private static Markup Headline(PageContext page) => Markup.Of(page.Result.Cases.SelectMany((c, i) => (Markup[])[i > 0 ? Markup.Text(" and ") : default, Markup.Name(PageContext.Title(c))]));

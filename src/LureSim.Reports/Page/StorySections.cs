@@ -38,7 +38,7 @@ internal static class StorySections
         ? Paragraphs(["A steady pull is not compared here; `luresim compare` does that."])
         : Markup.Of(
             Markup.Tag("p", "", Markup.Prose($"The same hand and rhythm, {Trade.Digits(c.Own.Result?.Task.CadencePerS ?? c.File.Here.Retrieve!.CadencePerS, 2)} twitches a second, one thing changed at a time, each run until its walk had settled. Another rhythm may suit another line better: `luresim cadence --across` shows that. Rods: mass goes with length, the same load rating.")),
-            Markup.Of(c.Changes.GroupBy(x => x.Group).Select(g => Markup.Of(
+            Markup.Of(c.Changes.GroupBy(x => x.Group).Select(g => Markup.Tag("div", "group",
                 Markup.Tag("h4", "", ChangeWords.Name(g.Key)),
                 Markup.Tag("p", "", Markup.Prose(ChangeWords.Sentence([.. g], page.Shown))),
                 ChangeTable.Of([.. g], page.Shown)))))));

@@ -55,12 +55,13 @@ public sealed class BrowserFixture : IAsyncLifetime
     /// <param name="width">Pixels.</param>
     /// <param name="change">Other wishes: scheme, motion, touch.</param>
     /// <param name="file">The file; by default <see cref="Page"/>.</param>
-    public async Task<OpenPage> Open(int width = 1280, Action<BrowserNewContextOptions>? change = null, string? file = null)
+    /// <param name="address">An address instead of a file.</param>
+    public async Task<OpenPage> Open(int width = 1280, Action<BrowserNewContextOptions>? change = null, string? file = null, Uri? address = null)
     {
         var options = new BrowserNewContextOptions { ViewportSize = new() { Width = width, Height = 900 }, Offline = true };
         change?.Invoke(options);
         IBrowserContext context = await _browser!.NewContextAsync(options);
-        return await OpenPage.At(context, new Uri(file ?? Page));
+        return await OpenPage.At(context, address ?? new Uri(file ?? Page));
     }
 
     // Without the search over rhythms, which would take most of the time and moves nothing.

@@ -12,7 +12,8 @@ internal static class FilmValues
         using JsonDocument json = JsonDocument.Parse(data);
         JsonElement film = json.RootElement.GetProperty("runs")[0].GetProperty("film"), c = film.GetProperty("channels").GetProperty(channel);
         byte[] steps = c.GetProperty("i16").GetBytesFromBase64();
-        int frame = (int)Math.Round(seconds / film.GetProperty("step_s").GetDouble());
+        double step = (c.TryGetProperty("step_s", out JsonElement own) ? own : film.GetProperty("step_s")).GetDouble();
+        int frame = (int)Math.Round(seconds / step);
         return c.GetProperty("offset").GetDouble() + (c.GetProperty("unit").GetDouble() * BinaryPrimitives.ReadInt16LittleEndian(steps.AsSpan(2 * frame)));
     }
 }

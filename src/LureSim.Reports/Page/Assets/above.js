@@ -24,10 +24,10 @@ const Above = (() => {
     const main = el('g', {}, svg), moveWater = Draw.water(main, W, H, words.grid * k);
     const trail = Array.from({ length: steps }, (_, i) => ['path-centre', 'path-nose'].map(c => el('polyline', { class: c, opacity: (((i + 1) / steps) ** 1.3).toFixed(2) }, main)));
     const prints = Array.from({ length: footprints }, (_, i) => el('path', { class: 'footprint', opacity: (0.75 - 0.15 * i).toFixed(2) }, main));
-    const line = el('polyline', {}, main), lever = el('path', { class: 'lever' }, main), drawLure = Draw.lure(main, f.wide ? 3.4 : 2.2);
+    const line = el('path', {}, main), lever = el('path', { class: 'lever' }, main), drawLure = Draw.lure(main, f.wide ? 3.4 : 2.2);
     const arrow = el('path', { class: 'force' }, main), force = el('text', { class: 'force-text halo' }, main);
     const rodBox = el('svg', { width: px(f.cut), height: H }, svg), moveDots = Draw.water(rodBox, f.cut, H, words.grid * k);
-    const nearLine = el('polyline', {}, rodBox), rod = el('path', { class: 'rod' }, rodBox), ring = el('circle', { class: 'ring', r: f.wide ? 4.5 : 3.5 }, rodBox);
+    const nearLine = el('path', {}, rodBox), rod = el('path', { class: 'rod' }, rodBox), ring = el('circle', { class: 'ring', r: f.wide ? 4.5 : 3.5 }, rodBox);
     el('rect', { x: px(f.cut - 5), width: 10, height: H, class: 'gap' }, svg);
     for (const x of [-5, 5]) el('path', { d: `M${px(f.cut + x)} 0v${H}`, class: 'cut' }, svg);
     el('text', { x: 12, y: 24, class: 'soft halo' }, svg, 'rod tip');
@@ -43,8 +43,8 @@ const Above = (() => {
       drawTrail(run, trail, t, X, Y);
       drawPrints(run, prints, t, X, Y, k);
       const thick = Draw.weight(pull).toFixed(1);
-      set(line, { class: cls, 'stroke-width': thick, points: points(seenPart(nodes.map(p => [X(p[0]), Y(p[1])]), W)) });
-      set(nearLine, { class: cls, 'stroke-width': thick, points: points(seenPart(nodes.map(p => [tipX(p[0]), tipY(p[1])]), f.cut)) });
+      set(line, { class: cls, 'stroke-width': thick, d: Draw.smooth(nodes.map(p => [X(p[0]), Y(p[1])]), within(W)) });
+      set(nearLine, { class: cls, 'stroke-width': thick, d: Draw.smooth(nodes.map(p => [tipX(p[0]), tipY(p[1])]), within(f.cut)) });
       set(rod, { d: Draw.curve(Draw.rod(run, t).map(p => [tipX(p[0]), tipY(p[1])])) });
       set(ring, { cx: px(tipX(nodes[0][0])), cy: px(tipY(nodes[0][1])) });
       const centre = [X(film.at('lure_x', t)), Y(film.at('lure_y', t))], seen = Hull.view(solid, Draw.pose(film, t), ...Hull.above, k);
@@ -58,8 +58,8 @@ const Above = (() => {
     return { at };
   }
 
-  // The stretches of a line that cross a picture of this width; the metres outside would make the page seem wide.
-  const seenPart = (list, W) => list.filter((p, i) => [list[i - 1], p, list[i + 1]].some(q => q && q[0] > 0 && q[0] < W));
+  // Whether a piece of line crosses a picture of this width; the metres outside would make the page seem wide.
+  const within = W => (p, q) => Math.max(p[0], q[0]) > 0 && Math.min(p[0], q[0]) < W;
 
   function drawTrail(run, trail, t, X, Y) {
     const { film } = run, long = 2.6 * run.period, from = Math.max(run.since(t), t - long);

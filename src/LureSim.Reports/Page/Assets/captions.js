@@ -39,13 +39,14 @@ const Captions = (() => {
   }
 
   const legend = 'Broad trail: the lure\'s centre of gravity. Thin trail: its nose. Dashed outlines: where it lay when a pull began. Arrow: the pull at the nose; ' +
-    'the dashes from the centre show the lever by which it turns the lure. Bold line: tight. Thin line: slack. Hooks are drawn, not computed; how far a lure rolls is the least certain.';
+    'the dashes from the centre show the lever by which it turns the lure. Bold line: tight. Thin line: slack. Wetted line: what floats counts by the share of it that is wet, about half. Hooks are drawn, not computed; how far a lure rolls is the least certain.';
 
   // How far the film may be from what the solver recorded.
   function thinned(film, w) {
     const place = Math.max(film.error('lure_x'), film.error('lure_y')), line = film.lineError ? `, points of the line ${w.size(film.lineError)}` : '';
-    return `The film keeps a frame every ${Math.round(film.step * 1000)} ms. Between frames it strays from the solver's own record by at most: lure ${w.size(place)}, heading ${(film.error('heading') * 180 / Math.PI).toFixed(1)}°${line}, ` +
-      `pull ${w.pull(film.error('nose_pull'))}, because a jerk can be shorter than a frame.`;
+    const ms = step => `${Number((step * 1000).toFixed(1))} ms`;
+    return `The film keeps a frame every ${ms(film.step)}, of the pull every ${ms(film.stepOf('nose_pull'))}. It strays from the solver's own record by at most: lure ${w.size(place)}, heading ${(film.error('heading') * 180 / Math.PI).toFixed(1)}°${line}, ` +
+      `pull ${w.pull(film.error('nose_pull'))}. Lines are drawn smooth between the points that were computed.`;
   }
 
   return { of, moment, legend, thinned };

@@ -169,6 +169,7 @@ function startControls(data, player, solver = typeof embeddedSolver === 'functio
   show();
   compare(own.summary, null);
   say(`${solver.name} wakes up…`, true);
-  solver.ready.then(() => say('Ready: move a slider.'), fault => failed(`${solver.name} cannot start (${fault?.message ?? fault}). The rest of the page works without it.`));
+  // Who moved a slider before it was awake reads what comes of that.
+  solver.ready.then(() => { if (turn === 0) say('Ready: move a slider.'); }, fault => failed(`${solver.name} cannot start (${fault?.message ?? fault}). The rest of the page works without it.`));
   return { set: (id, value) => { const i = data.controls.findIndex(c => c.id === id); moved(i, value, true); }, sets: () => changed().flatMap(i => stop(i).set), reset };
 }

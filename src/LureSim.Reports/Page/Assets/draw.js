@@ -63,7 +63,27 @@ const Draw = (() => {
     return [hand, bow, ['x', 'y', 'z'].map(a => film.at(`tip_${a}`, t))];
   }
 
+  // A line as a smooth curve through its points: cubic pieces after Catmull and Rom whose parameter grows with the square root of the chord, so that
+  // they neither loop nor swing out beside long chords (Yuksel, Schaefer and Keyser 2011, doi:10.1016/j.cad.2010.08.008). `seen` tells which pieces are needed.
+  function smooth(list, seen = () => true) {
+    const same = (p, q) => p[0] === q[0] && p[1] === q[1], all = list.filter((p, i) => i === 0 || !same(p, list[i - 1]));
+    const root = (p, q) => Math.sqrt(Math.hypot(q[0] - p[0], q[1] - p[1]));
+    let path = '', open = false;
+    for (let i = 0; i + 1 < all.length; i++) {
+      const b = all[i], c = all[i + 1];
+      if (!seen(b, c)) { open = false; continue; }
+      if (!open) path += `M${px(b[0])} ${px(b[1])}`;
+      const mid = root(b, c), a = all[i - 1], d = all[i + 2], from = a ? root(a, b) : mid, to = d ? root(c, d) : mid;
+      // Slopes at both ends, per unit of this piece; at the ends of the line, straight on.
+      const slope = (p, q, r, h0, h1) => [0, 1].map(k => mid * ((q[k] - p[k]) / h0 - (r[k] - p[k]) / (h0 + h1) + (r[k] - q[k]) / h1));
+      const m0 = a ? slope(a, b, c, from, mid) : [c[0] - b[0], c[1] - b[1]], m1 = d ? slope(b, c, d, mid, to) : [c[0] - b[0], c[1] - b[1]];
+      path += `C${px(b[0] + m0[0] / 3)} ${px(b[1] + m0[1] / 3)} ${px(c[0] - m1[0] / 3)} ${px(c[1] - m1[1] / 3)} ${px(c[0])} ${px(c[1])}`;
+      open = true;
+    }
+    return path;
+  }
+
   const curve = ([a, b, c]) => `M${px(a[0])} ${px(a[1])}Q${px(b[0])} ${px(b[1])} ${px(c[0])} ${px(c[1])}`;
 
-  return { el, set, show, open, px, points, isTight, lineClass, weight, status, lure, pose, water, rod, curve };
+  return { el, set, show, open, px, points, isTight, lineClass, weight, status, lure, pose, water, rod, curve, smooth };
 })();

@@ -68,6 +68,11 @@ class EngineThread {
     }
   }
 
+  /** A short run of which nobody waits for the answer: the browser goes on compiling what is used most. */
+  async warm(run) {
+    await this.#ask({ run: JSON.stringify({ ...run, task: { ...run.task, durationS: 2 } }), coarse: true });
+  }
+
   end() {
     this.worker.terminate();
     this.fail?.(obsoleteRun());
@@ -77,7 +82,7 @@ class EngineThread {
     try {
       await this.#ask({ parts });
       // The first second of the first run compiles what is used most; no slider should wait for that.
-      if (first) await this.#ask({ run: JSON.stringify({ ...first, task: { ...first.task, durationS: 2 } }), coarse: true });
+      if (first) await this.warm(first);
     } catch (error) {
       throw error.name === 'AbortError' ? error : new Error(`The solver did not start (${error.message}). ${stillThere}`);
     }
@@ -162,9 +167,25 @@ function embeddedSolver() {
     if (mine !== call) throw obsoleteRun();
     const answer = await (coarse ? runQuick : runFine)(input, mine);
     if (mine !== call) throw obsoleteRun();
-    // The thread for fine runs wakes up while the first quick answer is looked at.
-    fine ??= start();
     return answer;
+  }
+
+  // While nobody asks: short runs, so that whoever comes waits for a fifth of a second at most, then the thread for fine runs. Once it is
+  // overtaken it wakes up anew when a fine run is due, and not beside quick ones, which it would slow down.
+  async function warmUp() {
+    for (let i = 0; first && i < 6; i++) {
+      await new Promise(done => setTimeout(done, 50));
+      if (call > 0 || quick.busy) return;
+      quick.busy = true;
+      try {
+        await quick.warm(first);
+      } finally {
+        quick.busy = false;
+        quick.idle?.();
+        quick.idle = undefined;
+      }
+    }
+    if (call === 0) fine ??= start();
   }
 
   async function wake() {
@@ -178,6 +199,6 @@ function embeddedSolver() {
   }
 
   const solver = { name: 'the solver inside this page', ready: wake(), run };
-  solver.ready.catch(() => {});
+  solver.ready.then(warmUp).catch(() => {});
   return solver;
 }

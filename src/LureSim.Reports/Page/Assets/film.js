@@ -19,10 +19,11 @@ const Film = (() => {
 
   function open(film) {
     const values = Object.fromEntries(Object.entries(film.channels).map(([name, c]) => [name, channel(c)]));
+    const stepOf = name => film.channels[name].step_s ?? film.step_s;
     const end = film.step_s * (film.count - 1), line = film.line, nodes = line && numbers(line.i16);
 
     function at(name, time) {
-      const all = values[name], [i, share] = place(time, film.step_s, film.count);
+      const all = values[name], [i, share] = place(time, stepOf(name), all.length);
       return all.length > 1 ? all[i] + (all[i + 1] - all[i]) * share : all[0];
     }
 
@@ -37,15 +38,16 @@ const Film = (() => {
     }
 
     function range(name, from = 0, to = end) {
+      const all = values[name], step = stepOf(name);
       let low = Infinity, high = -Infinity;
-      for (let i = Math.ceil(from / film.step_s); i <= Math.min(Math.floor(to / film.step_s), film.count - 1); i++) {
-        low = Math.min(low, values[name][i]);
-        high = Math.max(high, values[name][i]);
+      for (let i = Math.ceil(from / step - 1e-6); i <= Math.min(Math.floor(to / step + 1e-6), all.length - 1); i++) {
+        low = Math.min(low, all[i]);
+        high = Math.max(high, all[i]);
       }
       return [low, high];
     }
 
-    return { end, step: film.step_s, at, nodesAt, range, has: name => name in values, error: name => film.channels[name].error, lineError: line?.error };
+    return { end, step: film.step_s, stepOf, at, nodesAt, range, has: name => name in values, error: name => film.channels[name].error, lineError: line?.error };
   }
 
   return { open };

@@ -92,7 +92,7 @@ const Lanes = (() => {
 
   function curveOf(paper, run, c, [low, high], X, [from, to], y0, tall, gutter, W) {
     const { film } = run, row = [], Y = v => y0 - tall * (Math.min(Math.max(v, low), high) - low) / (high - low);
-    for (let t = from; t <= Math.min(to, film.end) + 1e-9; t += film.step) row.push([X(t), Y(read(film, c.key, t))]);
+    for (let t = from; t <= Math.min(to, film.end) + 1e-9; t += film.stepOf(c.key)) row.push([X(t), Y(read(film, c.key, t))]);
     el('path', { d: `M${gutter} ${px(Y(0))}H${W}`, class: 'base' }, paper);
     el('polyline', { points: points(row), class: `curve ${c.cls}` }, paper);
   }

@@ -68,7 +68,7 @@ function startStudies(root, sets) {
   });
   const vary = make('input', { type: 'text', id: 'vary', spellcheck: 'false', value: 'retrieve.stroke=10 cm:30 cm:5' });
   const sweep = make('button', { type: 'submit' }, 'Sweep');
-  const form = make('form', { class: 'sweep' }, make('label', { for: 'vary' }, 'Or vary one value, from:to:count'), vary, sweep);
+  const form = make('form', { class: 'sweep' }, make('label', { for: 'vary' }, 'Or vary one value: key=from:to:count'), vary, sweep);
   form.onsubmit = event => {
     event.preventDefault();
     begin({ study: 'sweep', set: sets(), vary: vary.value });
@@ -82,6 +82,11 @@ function startStudies(root, sets) {
   let running = null;
   stop.onclick = () => running?.abort();
 
+  const say = (words, fault = false) => {
+    news.textContent = words;
+    news.toggleAttribute('data-fault', fault);
+  };
+
   const working = on => {
     for (const element of [bar, stop]) element.toggleAttribute('data-off', !on);
     bar.removeAttribute('value');
@@ -91,24 +96,24 @@ function startStudies(root, sets) {
     running?.abort();
     const own = running = new AbortController();
     working(true);
-    news.textContent = 'computing …';
+    say('computing …');
     try {
       for await (const line of Live.lines(await Live.ask('/study', JSON.stringify(request), own.signal))) tell(line);
     } catch (error) {
       if (own !== running) return;
-      news.textContent = error.name === 'AbortError' ? 'stopped' : error.message;
+      if (error.name === 'AbortError') say('stopped'); else say(error.message, true);
     }
     if (own === running) working(false);
   }
 
   function tell(line) {
     if (line.progress) {
-      news.textContent = line.progress;
+      say(line.progress);
       const share = /(\d+) %/.exec(line.progress);
       if (share) bar.value = +share[1];
       return;
     }
-    news.textContent = line.fault ?? 'done';
+    say(line.fault ?? 'done', Boolean(line.fault));
     if (line.text == null) return;
     answer.replaceChildren(make('pre', { tabindex: '0' }, line.text), ...line.pictures.map(picture => {
       const url = URL.createObjectURL(new Blob([picture.svg], { type: 'image/svg+xml' }));

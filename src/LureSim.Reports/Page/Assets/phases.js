@@ -94,7 +94,7 @@ const Phases = (() => {
   function best(film, p) {
     let t = p.from + (p.to - p.from) * ({ turn: 0.5, coast: 0.85 }[p.name] ?? 0.6);
     if (p.name !== 'pull') return t;
-    for (let u = p.from; u < p.to; u += dt) if (film.at('nose_pull', u) > film.at('nose_pull', t)) t = u;
+    for (let u = p.from; u < p.to; u += film.stepOf('nose_pull')) if (film.at('nose_pull', u) > film.at('nose_pull', t)) t = u;
     return t;
   }
 

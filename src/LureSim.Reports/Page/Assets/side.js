@@ -1,7 +1,7 @@
 // From the side: hand, rod, the whole line and the lure, heights drawn larger; beside it the lure from its own side and from ahead.
 'use strict';
 const Side = (() => {
-  const { el, set, px, points } = Draw;
+  const { el, set, px } = Draw;
 
   function whole(svg, run, W, words) {
     const { film } = run, wide = W >= 560, side = 14, from = run.rod.hand[0] - 0.25, to = film.range('lure_x')[1] + 0.35;
@@ -12,7 +12,7 @@ const Side = (() => {
     el('rect', { width: W, height: H, class: 'air' }, svg);
     el('rect', { y: sea, width: W, height: H - sea, class: 'deep' }, svg);
     el('path', { d: `M0 ${sea}H${W}`, class: 'surface' }, svg);
-    const wetBar = el('path', { class: 'bar' }, svg), line = el('polyline', {}, svg), rod = el('path', { class: 'rod' }, svg);
+    const wetBar = el('path', { class: 'bar' }, svg), line = el('path', {}, svg), rod = el('path', { class: 'rod' }, svg);
     const ring = el('circle', { class: 'ring', r: 3.5 }, svg), hand = run.rod.hand;
     el('circle', { cx: px(X(hand[0])), cy: px(Z(hand[2])), r: 6.5, class: 'hand' }, svg);
     el('text', { x: px(X(hand[0]) + 14), y: px(Z(hand[2]) + 1), class: 'soft' }, svg, `hand, ${(wide ? words : words.brief).distance(hand[2])} up`);
@@ -20,9 +20,15 @@ const Side = (() => {
     const say = el('text', { x: W - side, y: 24, 'text-anchor': 'end' }, svg), wetText = el('text', { y: H - 12, 'text-anchor': 'end' }, svg);
     el('text', { x: W - side, y: 46, 'text-anchor': 'end', class: 'soft' }, svg, up === 1 ? 'heights to scale' : `heights drawn ${up} times`);
 
+    // The solver's figure, which tables and summaries give too.
+    const wetted = (t, lying) => {
+      const m = Math.min(lying, Math.max(0, film.at('wet_line', t)));
+      return wide ? `, wetted line ${words.brief.distance(m)}` : '';
+    };
+
     function at(t) {
       const nodes = film.nodesAt(t), pull = film.at('nose_pull', t), tight = Draw.isTight(film, t), end = nodes.at(-1), [wet, shore] = lying(nodes);
-      set(line, { class: Draw.lineClass(tight), 'stroke-width': Draw.weight(pull).toFixed(1), points: points(nodes.map(p => [X(p[0]), Z(p[2])])) });
+      set(line, { class: Draw.lineClass(tight), 'stroke-width': Draw.weight(pull).toFixed(1), d: Draw.smooth(nodes.map(p => [X(p[0]), Z(p[2])])) });
       const bent = Draw.rod(run, t).map(p => [X(p[0]), Z(p[2])]);
       set(rod, { d: Draw.curve(bent) });
       set(ring, { cx: px(bent[2][0]), cy: px(bent[2][1]) });
@@ -31,15 +37,15 @@ const Side = (() => {
       const right = X(end[0]), left = X(shore);
       set(wetBar, { d: wet > 0.05 && !run.sunk ? `M${px(left)} ${sea + 9}v9H${px(right)}v-9` : '' });
       set(wetText, { x: px(Math.max(right, wide ? 260 : 200)) });
-      wetText.textContent = wet > 0.05 ? `${(wide ? words : words.brief).distance(wet)} of line ${run.sunk ? 'lies in' : 'lies on'} the water` : 'all of the line is off the water';
+      wetText.textContent = wet > 0.05 ? `${words.brief.distance(wet)} of line ${run.sunk ? 'in' : 'on'} the water${wetted(t, wet)}` : 'all of the line is off the water';
       say.textContent = Draw.status(run, t, words, !wide);
       say.setAttribute('class', `say ${tight ? 'tight' : 'slack'}`);
     }
     return { at, H };
   }
 
-  // How much line before the lure lies in or within a centimetre of the water, and at which x it comes down. The solver's own
-  // wetted length counts a floating line by the share of it that is under, about half.
+  // How much line before the lure lies in or within a centimetre of the water, and at which x it comes down. The wetted
+  // line counts line that floats by the share of it that is under, about half.
   function lying(nodes) {
     let length = 0;
     for (let i = nodes.length - 1; i > 0; i--) {
