@@ -13,9 +13,10 @@ internal static class LiveHost
     /// <summary>Makes the page, serves it, says where, and ends when the page was closed, Ctrl-C came, or whoever started this is gone.</summary>
     /// <param name="values">Arguments.</param>
     /// <param name="terminal">Where to write.</param>
+    /// <param name="starter">What whoever started this holds open; null where nobody is in between.</param>
     /// <param name="stop">Set when the person stops it.</param>
     /// <returns>One of <see cref="ExitCode"/>.</returns>
-    public static async Task<int> Run(LiveValues values, Terminal terminal, CancellationToken stop)
+    public static async Task<int> Run(LiveValues values, Terminal terminal, Stream? starter, CancellationToken stop)
     {
         using var ended = CancellationTokenSource.CreateLinkedTokenSource(stop);
         var options = new LiveOptions(values.File, values.Units, values.Port, TimeSpan.FromMinutes(LiveArguments.Minutes));
@@ -28,7 +29,7 @@ internal static class LiveHost
                 await server.Start(ended.Token).ConfigureAwait(false);
                 terminal.Out.WriteLine($"Open {server.Address}");
                 terminal.Error.WriteLine($"Only this machine can open it. It ends {LiveArguments.Minutes} minutes after the page is closed, or with Ctrl-C.");
-                _ = EndWithStarter(ended);
+                _ = EndWithStarter(starter, ended);
                 await server.UntilSilent(ended.Token).ConfigureAwait(false);
             }
 
@@ -57,19 +58,17 @@ internal static class LiveHost
         return PageBuilder.Serve(result, shown, $"luresim live {ShellWord.Of(values.File)}");
     }
 
-    // Standard input is a pipe that the starter holds; typed by a person it is a terminal, where nothing comes.
-    private static async Task EndWithStarter(CancellationTokenSource ended)
+    private static async Task EndWithStarter(Stream? starter, CancellationTokenSource ended)
     {
-        if (!Console.IsInputRedirected)
+        if (starter is null)
         {
             return;
         }
 
-        using Stream input = Console.OpenStandardInput();
         byte[] some = new byte[1];
         try
         {
-            while (await input.ReadAsync(some, ended.Token).ConfigureAwait(false) > 0)
+            while (await starter.ReadAsync(some, ended.Token).ConfigureAwait(false) > 0)
             {
             }
 

@@ -8,7 +8,7 @@ namespace LureSim.Cli.Tests.Support;
 internal static class BuiltProgram
 {
     /// <summary>Another build to test, or null for the one beside the tests.</summary>
-    public static string? Other { get; } = Environment.GetEnvironmentVariable("LURESIM_PROGRAM") is { Length: > 0 } path ? Path.GetFullPath(path) : null;
+    public static string? Other { get; } = Environment.GetEnvironmentVariable("LURESIM_PROGRAM") is { Length: > 0 } path ? Whole(path) : null;
 
     /// <summary>What a shell types to start it.</summary>
     public static string Line { get; } = Other is string path ? $"'{path}'" : $"dotnet '{Path.Combine(AppContext.BaseDirectory, "luresim.dll")}'";
@@ -25,6 +25,10 @@ internal static class BuiltProgram
         Session session = ToEnd(Start(new ProcessStartInfo(program, args)));
         return session with { Error = string.Concat(session.Error.Split('\n').Where(l => !l.EndsWith(" s left", StringComparison.Ordinal)).Select(l => l + "\n"))[..^1] };
     }
+
+    // Tests run in a folder of their own, where a relative path means another file.
+    private static string Whole(string path) => Path.IsPathFullyQualified(path) && File.Exists(path) ? path
+        : throw new InvalidOperationException($"LURESIM_PROGRAM wants the whole path of a program, and '{path}' is none");
 
     private static Process Start(ProcessStartInfo start)
     {
