@@ -42,7 +42,7 @@ internal static class RhythmDrawing
             {
                 double y = Y(v * _unit.Si);
                 yield return Line(Left, y, width - Right, y, "grid");
-                yield return Text(Left - 8, y + 5, "end", Trade.Digits(v, 2), "soft");
+                yield return Text(Left - 8, y + 5, "end", v.ToString("0.##", CultureInfo.InvariantCulture), "soft");
             }
 
             yield return Text(Left, Top - 26, "start", $"glide to the side a twitch, {_unit.Name}", "");

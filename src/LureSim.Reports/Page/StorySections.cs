@@ -31,7 +31,7 @@ internal static class StorySections
         : Markup.Of(
             Paragraphs(CadenceStory.Sentences(c.Rhythms, page.Shown)),
             RhythmDrawing.Both(c.Rhythms, page.Shown),
-            Markup.Tag("p", "key", Markup.Prose($"Each rhythm was tried from several starts, {page.Shown.Distance(c.Rhythms.Task.DistanceM)} away, until its walk had settled. Dots: glide to the side in a twitch, full where it walks. Bar, from slow to fast: {string.Join(", ", c.Rhythms.Bands().Select(b => PatternClasses.Name(b.Pattern)))}.")))));
+            Markup.Tag("p", "key", Markup.Prose($"Each rhythm was tried {page.Shown.Distance(c.Rhythms.Task.DistanceM)} away until its walk had settled, those near a change from several starts. Dots: glide to the side in a twitch, full where it walks. Bar, from slow to fast: {string.Join(", ", c.Rhythms.Bands().Select(b => PatternClasses.Name(b.Pattern)))}.")))));
 
     /// <summary>What line, leader and rod change.</summary>
     public static Markup Changes(PageContext page) => Section("changes", "What line, leader and rod change", page.Each(c => c.Changes.Count == 0

@@ -198,7 +198,7 @@ function embeddedSolver() {
     await quick.ready;
   }
 
-  const solver = { name: 'the solver inside this page', ready: wake(), run };
+  const solver = { name: 'The solver inside this page', ready: wake(), run };
   solver.ready.then(warmUp).catch(() => {});
   return solver;
 }
