@@ -6,7 +6,7 @@ using LureSim.Studies.Page;
 namespace LureSim.Browser.Tests.Support;
 
 /// <summary>A shipped scenario served on a free port of this machine.</summary>
-public sealed class ServedFixture : IAsyncLifetime
+public sealed class ServedFixture : IAsyncLifetime, IAsyncDisposable
 {
     private LiveServer? _server;
 
@@ -30,6 +30,8 @@ public sealed class ServedFixture : IAsyncLifetime
         _server = new LiveServer(new(Scenario, null, 0, TimeSpan.FromMinutes(10)), PageBuilder.Serve(result, Shown.Both, "luresim live small-walker.toml"));
         await _server.Start(CancellationToken.None);
     }
+
+    ValueTask IAsyncDisposable.DisposeAsync() => new(DisposeAsync());
 
     public async Task DisposeAsync()
     {
