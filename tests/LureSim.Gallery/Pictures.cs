@@ -49,7 +49,8 @@ internal static class Pictures
             "luresim compare walker.toml --rods \"6 ft 6 in,7 ft,7 ft 4 in\""),
         new(
             "across_windows.png", "out/small-walker/cadence-across/across_windows.png",
-            "Which rhythms make a small lure walk on which line. The dot is the rhythm with the most room for a hand that is not a clock.",
+            "Which rhythms make a small lure walk on which line. The dot is the rhythm with the most room for a hand that is not a clock. On wetted fluorocarbon "
+            + "the walk below 2.1 a second does not last: it is lost later than the search looks, and the lure dives.",
             "luresim cadence scenarios/small-walker.toml --across line-film")
         {
             Probe = Rhythms,

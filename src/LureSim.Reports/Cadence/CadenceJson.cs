@@ -42,6 +42,8 @@ public static class CadenceJson
         JsonText.Figures(json, CadenceFigures.All.Where(f => !f.Key.StartsWith("window", StringComparison.Ordinal)), result);
         json.WriteBoolean("best_has_room", result.Best?.HasRoom ?? false);
         json.WriteBoolean("sustainable_to_is_range_end", result.Wrist.Likely.ToIsRangeEnd);
+        WriteRhythms(json, "depends_on_start_per_s", result.Points.Where(p => p.DependsOnStart));
+        WriteRhythms(json, "may_hang_on_hand_per_s", result.Points.Where(result.MayHangOnHand));
     }
 
     internal static void WritePlan(Utf8JsonWriter json, CadencePlan plan)
@@ -58,6 +60,17 @@ public static class CadenceJson
         json.WriteNumber("nodes", plan.Runs.Nodes);
         json.WriteNumber("step_s", plan.Runs.StepS);
         json.WriteEndObject();
+    }
+
+    private static void WriteRhythms(Utf8JsonWriter json, string key, IEnumerable<RhythmPoint> points)
+    {
+        json.WriteStartArray(key);
+        foreach (RhythmPoint point in points)
+        {
+            json.WriteNumberValue(point.PerS);
+        }
+
+        json.WriteEndArray();
     }
 
     private static void WriteWindow(Utf8JsonWriter json, CadenceWindow window)

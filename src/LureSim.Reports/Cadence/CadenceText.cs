@@ -32,6 +32,12 @@ public static class CadenceText
             text.AppendWrapped("* depends on how it starts: some starts alternate, others do not.");
         }
 
+        if (result.Points.Any(p => IsLasting(result, p)))
+        {
+            string best = result.BestPoint is RhythmPoint b && result.MayHangOnHand(b) ? " The best rhythm is one of those: a little faster is surer." : "";
+            text.AppendWrapped($"+ close above a slow edge: it may hang on how fast the hand reeled before whether a walk sets in, and one may be lost later than the runs end.{best}");
+        }
+
         text.AppendWrapped("Wrist: what the rhythm asks of it, as a share of what it is guessed to keep up (angler.sustained_torque).");
         text.AppendWrapped($"The free rod tip swings {Trade.Digits(result.TipFrequencyHz)} times a second, which helps some rhythms and fights others (docs/cadence.md).");
         text.Append(doubt is null ? "" : "\n" + DoubtText.Build(doubt, notes.Shown));
@@ -49,7 +55,7 @@ public static class CadenceText
         foreach (RhythmPoint p in result.Points)
         {
             text.Append("  ").Append(CadenceStory.Rate(p.PerS).PadLeft(10)).Append("  ");
-            text.Append((p.Pattern is null ? "failed" : RetrieveFigures.Name(p.Pattern.Value) + (p.DependsOnStart ? "*" : "")).PadRight(12));
+            text.Append((p.Pattern is null ? "failed" : RetrieveFigures.Name(p.Pattern.Value) + Mark(result, p)).PadRight(12));
             text.Append((Trade.Fixed(100.0 * p.LockShare, 0) + " %").PadLeft(7));
             Array.ForEach(glide, u => text.Append(Number(u.Of(p.Median(o => o.GlideWidthM)), u.Places(widest), 10)));
             text.Append(Number(p.Median(o => o.HeadingSwingDeg), 0, 11)).Append(Number(p.Median(o => o.Regularity), 2, 9)).Append(Number(p.Median(o => o.PullReach), 2, 7));
@@ -58,6 +64,10 @@ public static class CadenceText
 
         return text.ToString();
     }
+
+    private static string Mark(CadenceResult result, RhythmPoint point) => point.DependsOnStart ? "*" : IsLasting(result, point) ? "+" : "";
+
+    private static bool IsLasting(CadenceResult result, RhythmPoint point) => result.MayHangOnHand(point) && !point.DependsOnStart;
 
     private static string Number(double value, int places, int width) =>
         (double.IsNaN(value) ? "-" : Trade.Fixed(value, places)).PadLeft(width);

@@ -50,6 +50,14 @@ public sealed record CadenceResult
     /// <summary>Natural frequency f1 of the free rod's first bending mode, Hz; the rhythm beats against it (docs/cadence.md).</summary>
     public double TipFrequencyHz => RodModes.Compute(Setup.Rod).AngularFrequency(0) / (2.0 * Math.PI);
 
+    /// <summary>Whether the walk at a sample may hang on how fast the hand took up line before (<see cref="CadenceWindow.MayHangOnHand"/>).</summary>
+    /// <param name="point">Sample.</param>
+    public bool MayHangOnHand(RhythmPoint point)
+    {
+        ArgumentNullException.ThrowIfNull(point);
+        return point.Walks && Windows.Any(w => w.MayHangOnHand(point.PerS));
+    }
+
     /// <summary>The sample at the set-up's own rhythm, or null when it lies outside the range.</summary>
     public RhythmPoint? Own => Points.FirstOrDefault(p => p.PerS == Task.CadencePerS);
 

@@ -13,12 +13,22 @@ namespace LureSim.Studies.Cadence;
 public sealed record CadenceWindow(
     double FromPerS, double ToPerS, bool FromIsRangeEnd, bool ToIsRangeEnd, WalkPattern? Below, WalkPattern? Above, double LockShare)
 {
+    // Measured on one lure (docs/cadence.md): from its slow edge at 0.94 to at least 1.1 a second a walk lasts, but none sets in from a fast hand.
+    private const double HandRoom = 0.2;
+
     /// <summary>Upper over lower edge.</summary>
     public double Ratio => ToPerS / FromPerS;
 
     /// <summary>Whether a rhythm lies inside, edges included.</summary>
     /// <param name="perS">Rhythm.</param>
     public bool Contains(double perS) => perS >= FromPerS && perS <= ToPerS;
+
+    /// <summary>Whether a rhythm lies so close above a slow edge that a walk may not set in, or be lost later than the runs end: it may hang on how fast the
+    /// hand took up line before. Not above an edge where the lure turns on the spot or over, whose line is slack.</summary>
+    /// <param name="perS">Rhythm.</param>
+    public bool MayHangOnHand(double perS) =>
+        Below is WalkPattern.Tracking or WalkPattern.OneSided or WalkPattern.Irregular or WalkPattern.Diving
+        && Contains(perS) && perS <= (1.0 + HandRoom) * FromPerS;
 
     /// <summary>Finds the windows; an edge is the middle between the last rhythm that walks and the first that does not.</summary>
     /// <param name="points">Sampled rhythms, rising.</param>

@@ -9,16 +9,18 @@ using Xunit.Abstractions;
 namespace LureSim.Validation.Invariants;
 
 /// <summary>
-/// Stationary runs that end when their walk has settled, against the same runs to their end. LURESIM_SETTLED_RUNS sets the number of each kind; 500
-/// were run by hand (docs/cadence.md). The bounds leave room for the luck of a small draw: of the 500 about one in a hundred differs.
+/// Stationary runs that end when their walk has settled, against the same runs to their end. LURESIM_SETTLED_RUNS sets the number of each kind,
+/// LURESIM_SETTLED_LONG_S the length of a third run of every fourth; what came of hundreds is in docs/cadence.md. The bounds leave room for the luck of a small draw: of the 500 about one in a hundred differs.
 /// </summary>
 public sealed class SettledRunTests(ITestOutputHelper output)
 {
     private static readonly int Wanted = int.Parse(Environment.GetEnvironmentVariable("LURESIM_SETTLED_RUNS") ?? "25", CultureInfo.InvariantCulture);
 
+    private static readonly double LongS = double.Parse(Environment.GetEnvironmentVariable("LURESIM_SETTLED_LONG_S") ?? "0", CultureInfo.InvariantCulture);
+
     private static readonly WalkStart[] Starts = WalkStart.Spread(6);
 
-    private readonly SettledComparison _seen = new();
+    private readonly SettledComparison _seen = new(LongS);
 
     [Fact]
     public void Random_scenarios_keep_their_word_and_their_width()
