@@ -58,7 +58,7 @@ internal static class MergeCommand
     {
         try
         {
-            return Directory.Exists(path) ? [.. Directory.GetFiles(path, "*" + SweepRun.Extension).Order(StringComparer.Ordinal)] : [path];
+            return Directory.Exists(path) ? [.. Directory.GetFiles(path, "*" + JournalFile.Extension).Order(StringComparer.Ordinal)] : [path];
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -53,30 +53,86 @@ public sealed class MapStudyTests
     }
 
     [Fact]
-    public void Finished_points_are_handed_on_before_a_stop()
+    public void A_map_that_knows_earlier_runs_makes_only_the_others_and_comes_to_the_same()
     {
         using var stop = new CancellationTokenSource();
-        var finished = new List<MapSample>();
         var plan = new MapPlan(Starts: 3, Threads: 1);
-        Assert.Throws<OperationCanceledException>(() => MapStudy.Run(plan, Make, Lab, null, Keep, stop.Token));
-        Assert.Equal(5, finished.Count);
-        Assert.All(finished, s => Assert.Equal(3, s.Point!.Outcomes.Count));
+        var kept = new Dictionary<int, StationaryOutcome>();
+        Assert.Throws<OperationCanceledException>(() => MapStudy.Run(plan, Make, Lab, new(null, null, KeepSome), stop.Token));
+        Assert.Equal(300, kept.Count);
+        int whole = 0, rest = 0;
+        MapGrid through = MapStudy.Run(plan, Make, Lab, new(null, null, (_, _) => whole++));
+        MapGrid resumed = MapStudy.Run(plan with { Threads = 3 }, Make, Lab, new(null, kept.GetValueOrDefault, (_, _) => rest++));
+        Assert.Equal(whole, rest + 300);
+        Assert.Equal(through.Samples.Select(s => (s.I, s.J)), resumed.Samples.Select(s => (s.I, s.J)));
+        Assert.All(through.Samples.Zip(resumed.Samples), p => Assert.Equal(p.First.Point!.Outcomes, p.Second.Point!.Outcomes));
+        Assert.Equal(through.Patterns, resumed.Patterns);
+        Assert.Equal(through.GlideM, resumed.GlideM);
 
-        // Each is the point that the whole map holds there.
-        MapGrid whole = MapStudy.Run(plan, Make, Lab);
-        Assert.True(whole.IsWhole);
-        Assert.All(finished, s => Assert.Equal(s.Point!.Outcomes, whole.Samples.Single(w => (w.I, w.J) == (s.I, s.J)).Point!.Outcomes));
-        MapGrid part = MapGrid.Part(finished);
-        Assert.False(part.IsWhole);
-        Assert.Equal(finished.OrderBy(s => (s.I, s.J)), part.Samples);
-
-        void Keep(MapSample sample)
+        void KeepSome(int index, StationaryOutcome outcome)
         {
-            finished.Add(sample);
-            if (finished.Count == 5)
+            kept.Add(index, outcome);
+            if (kept.Count == 300)
             {
                 stop.Cancel();
             }
         }
+    }
+
+    [Fact]
+    public void One_start_far_from_the_edge_of_walking_and_all_where_it_walks_next_to_it()
+    {
+        MapGrid map = MapStudy.Run(new MapPlan(), Make, Lab);
+        Assert.All(map.Samples.Where(s => !s.Point!.Walks), s => Assert.Single(s.Point!.Outcomes));
+        MapSample[] walking = [.. map.Samples.Where(s => s.Point!.Walks)];
+        Assert.Contains(walking, s => s.Point!.Outcomes.Count == 1);
+        Assert.Contains(walking, s => s.Point!.Outcomes.Count == 3);
+        Assert.All(walking.Where(IsNextToOther), s => Assert.Equal(3, s.Point!.Outcomes.Count));
+        Assert.Equal(3, MapGrid.WidestOf(map.Samples.Select(s => s.Point))!.Outcomes.Count);
+
+        bool IsNextToOther(MapSample s) => map.Samples.Any(o => Math.Abs(o.I - s.I) <= 1 && Math.Abs(o.J - s.J) <= 1 && !o.Point!.Walks);
+    }
+
+    [Fact]
+    public void Where_only_one_side_of_the_starts_walks_the_edge_is_that_of_all()
+    {
+        // From one side of the nose it walks up to 2.2 a second, from the other to 2.5: all starts walk to 2.2.
+        static StationaryOutcome Sided(Setup s, RetrieveTask t) =>
+            MadeUp.Outcome(t.CadencePerS < (t.StartHeadingRad > 0 ? 2.2 : 2.5) ? WalkPattern.Alternating : WalkPattern.Tracking);
+        MapGrid map = MapStudy.Run(new MapPlan(), Make, Sided);
+        double step = 2.0 / (map.Patterns.GetLength(0) - 1);
+        for (int j = 0; j < map.Patterns.GetLength(1); j++)
+        {
+            int last = Enumerable.Range(0, map.Patterns.GetLength(0)).Last(i => map.Patterns[i, j] == WalkPattern.Alternating);
+            Assert.InRange(1 + (last * step), 2.2 - step, 2.2);
+        }
+    }
+
+    [Fact]
+    public void Each_run_begins_with_a_hand_from_around_and_next_to_a_walk_with_that_of_the_walk()
+    {
+        // The lure advances 0.1 m a twitch where it walks and 0.3 m where not.
+        static StationaryOutcome Advancing(Setup s, RetrieveTask t)
+        {
+            StationaryOutcome outcome = Lab(s, t);
+            return outcome with { Summary = outcome.Summary! with { AdvancePerTwitchM = outcome.Pattern == WalkPattern.Alternating ? 0.1 : 0.3 } };
+        }
+
+        var gate = new Lock();
+        var hands = new List<(RetrieveTask Task, bool Walks)>();
+        MapGrid map = MapStudy.Run(new MapPlan(), Make, (s, t) =>
+        {
+            StationaryOutcome outcome = Advancing(s, t);
+            lock (gate)
+            {
+                hands.Add((t, outcome.Pattern == WalkPattern.Alternating));
+            }
+
+            return outcome;
+        });
+        Assert.Equal(12, hands.Count(h => h.Task.StartTakeUpMS is null));
+        (RetrieveTask Task, bool Walks)[] edge = [.. hands.Where(h => h.Task.StartTakeUpMS is not null && Math.Abs((h.Task.CadencePerS * h.Task.StrokeM) - 0.4) < 0.005)];
+        Assert.Contains(edge, h => !h.Walks);
+        Assert.All(edge, h => Assert.InRange(h.Task.StartTakeUpMS!.Value / h.Task.CadencePerS, 0.07, 0.14));
     }
 }
