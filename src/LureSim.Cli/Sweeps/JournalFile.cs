@@ -1,4 +1,3 @@
-using LureSim.Cli.Running;
 using LureSim.Reports.Sweep;
 using LureSim.Studies.Sweep;
 

@@ -1,5 +1,4 @@
 using LureSim.Cli.Commands;
-using LureSim.Cli.Running;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Sweep;

@@ -16,7 +16,9 @@ namespace LureSim.Reports.Cadence;
 /// </summary>
 public static class MapJournal
 {
-    private const string Command = "map";
+    /// <summary>What stands for a command in the first line.</summary>
+    public const string Command = "map";
+
     private static readonly SweepLayout Layout = new([], [], ["outcome"], [], 1);
 
     /// <summary>The first line of the journal of a map.</summary>

@@ -13,7 +13,7 @@ namespace LureSim.Studies.Maps;
 /// <param name="Run">Length and mesh of each run.</param>
 /// <param name="Threads">Most threads; 0 = all cores. No result depends on it.</param>
 public sealed record MapPlan(
-    int CellsX = 12, int CellsY = 8, int Depth = 3, int OtherDepth = 1, int Starts = 3, double LockShare = 0.8, StationaryPlan? Run = null, int Threads = 0)
+    int CellsX = 12, int CellsY = 8, int Depth = 2, int OtherDepth = 1, int Starts = 3, double LockShare = 0.8, StationaryPlan? Run = null, int Threads = 0)
 {
     /// <summary>Lattice points along x.</summary>
     public int Width => (CellsX << Depth) + 1;

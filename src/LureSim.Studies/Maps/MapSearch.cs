@@ -101,7 +101,7 @@ internal sealed class MapSearch
         while (_wanted.Count > 0 && (_wanted = Sensible(_wanted)).Count == 0);
     }
 
-    private IReadOnlyList<MapRun> Next()
+    private MapRun[] Next()
     {
         IReadOnlyList<(int I, int J)> missing = _lattice.Wanted();
         if (missing.Count > 0)

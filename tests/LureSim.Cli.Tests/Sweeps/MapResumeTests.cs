@@ -53,6 +53,9 @@ public sealed class MapResumeTests : IDisposable
             Assert.Contains("belongs to another map", session.Error, StringComparison.Ordinal);
         }
 
+        Session merged = Session.Run("sweep", "merge", Part);
+        Assert.Equal(ExitCode.BadInput, merged.Exit);
+        Assert.Contains("is the journal of a map that was stopped", merged.Error, StringComparison.Ordinal);
         File.WriteAllText(JournalPath, "something else\n");
         Assert.Contains("is no journal", Session.Run([.. Map(Part), "--resume"]).Error, StringComparison.Ordinal);
     }
