@@ -1,5 +1,6 @@
 using System.CommandLine;
 using LureSim.Cli.Running;
+using LureSim.Cli.Sweeps;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Json;
@@ -19,9 +20,6 @@ public static class CadenceCommand
 {
     private const int Starts = 6, MapStarts = 3;
 
-    // Every run of a map has to find its hand by itself.
-    private const string WarmUp = "10 s", MapWarmUp = "18 s";
-
     /// <summary>Makes the command.</summary>
     /// <param name="terminal">Where to write.</param>
     /// <param name="stop">Set when the person stops the run.</param>
@@ -30,6 +28,7 @@ public static class CadenceCommand
         var options = new CommonOptions();
         var search = new CadenceOptions();
         var doubt = new DoubtOptions();
+        var resume = new ResumeOptions("map");
         var command = new Command("cadence", "Which rhythms walk, which is best, and whether the wrist keeps up.");
         Option<string[]> across = Comparing.Option();
         var map = new Option<string?>("--map")
@@ -43,14 +42,20 @@ public static class CadenceCommand
         doubt.AddRunsTo(command);
         command.Add(across);
         command.Add(map);
+        resume.AddTo(command);
         command.SetAction(parsed => parsed.GetResult(map) is null
             ? Run(options.Read(parsed, parsed.GetValue(across) is { Length: > 0 } ? "cadence-across" : "cadence"), search, doubt, across, parsed, terminal, stop)
-            : Map(options.Read(parsed, "cadence-map"), search, parsed.GetValue(map) ?? MapAxes.Default, parsed, terminal, stop));
+            : Map(options.Read(parsed, "cadence-map"), search, parsed.GetValue(map) ?? MapAxes.Default, resume, parsed, terminal, stop));
         command.Validators.Add(result =>
         {
             if (result.GetResult(map) is not null && result.GetResult(across) is not null)
             {
                 result.AddError("--map and --across exclude each other");
+            }
+
+            if (result.GetResult(map) is null && (result.GetValue(resume.Resume) || result.GetValue(resume.Mix)))
+            {
+                result.AddError("--resume and --mix-machines go with --map alone");
             }
 
             if (result.GetResult(doubt.Runs) is not null && (result.GetResult(map) is not null || result.GetResult(across) is not null))
@@ -62,15 +67,21 @@ public static class CadenceCommand
     }
 
     private static int Map(
-        CommonValues values, CadenceOptions search, string keys, ParseResult parsed, Terminal terminal, CancellationToken stop)
+        CommonValues values, CadenceOptions search, string keys, ResumeOptions resume, ParseResult parsed, Terminal terminal, CancellationToken stop)
     {
         var faults = new List<ScenarioFault>();
-        CadencePlan? plan = search.Read(parsed, MapStarts, MapWarmUp, faults);
+        CadencePlan? plan = search.Read(parsed, MapStarts, faults);
+        ResumeValues wanted = resume.Read(parsed);
+        if (wanted.Resume && values.Folder is null)
+        {
+            faults.Add(new("--resume", "", "--json writes no files to go on with: name the folder with --out"));
+        }
+
         Scenario? scenario = ScenarioSource.Read(values.File, values.Overrides, Activities.Retrieve).Scenario;
         IReadOnlyList<Axis> axes = MapAxes.Read(keys, (plan?.FromPerS ?? 1.0, plan?.ToPerS ?? 2.0), scenario, faults);
         return ScenarioInput.ReadTwitched(values, faults, terminal) is null || plan is null
             ? ExitCode.BadInput
-            : CadenceMapCommand.Run(values, axes, plan, terminal, stop);
+            : CadenceMapCommand.Run(values, axes, plan, wanted, terminal, stop);
     }
 
     private static int Run(
@@ -83,7 +94,7 @@ public static class CadenceCommand
         CancellationToken stop)
     {
         var faults = new List<ScenarioFault>();
-        CadencePlan? plan = search.Read(parsed, Starts, WarmUp, faults);
+        CadencePlan? plan = search.Read(parsed, Starts, faults);
         int runs = doubt.ReadRuns(parsed, faults);
         IReadOnlyList<AcrossAxis> axes = Comparing.Read(across, Capabilities.Cadence, values, parsed, faults);
         if (ScenarioInput.ReadTwitched(values, faults, terminal) is not ScenarioResult scenario || plan is null)

@@ -1,4 +1,5 @@
 using LureSim.Cli.Running;
+using LureSim.Cli.Sweeps;
 using LureSim.Model;
 using LureSim.Model.Assembly;
 using LureSim.Model.Retrieve;
@@ -22,47 +23,41 @@ internal static class CadenceMapCommand
     /// <param name="values">Common options.</param>
     /// <param name="axes">Two axes with ranges.</param>
     /// <param name="plan">Search; the range of rhythms does not count.</param>
+    /// <param name="resume">Whether to go on with a map that was stopped.</param>
     /// <param name="terminal">Where to write.</param>
     /// <param name="stop">Set when the person stops the run.</param>
-    public static int Run(CommonValues values, IReadOnlyList<Axis> axes, CadencePlan plan, Terminal terminal, CancellationToken stop)
+    public static int Run(CommonValues values, IReadOnlyList<Axis> axes, CadencePlan plan, ResumeValues resume, Terminal terminal, CancellationToken stop)
     {
         ScenarioSource source = ScenarioSource.Load(values.File, Activities.Retrieve);
         ScenarioResult plain = source.Resolve(values.Overrides);
+        EffectiveScenario effective = plain.Effective();
         var map = new MapPlan(Starts: plan.Starts, Run: plan.Runs, Threads: plan.Threads);
-        var empty = new MapResult(
-            plain.Setup!.Title, Key(axes[0]), Key(axes[1]), Numbers(axes[0], map.Width), Numbers(axes[1], map.Height), MapGrid.Part([]), map);
-        var finished = new List<MapSample>();
         using OutputFolder? folder = values.Open(stop);
+        using var memory = new MapMemory(values, effective.ToToml(), axes, map, resume, terminal);
         using var progress = new ProgressLine("map", terminal, values.Quiet);
         try
         {
-            MapGrid grid = MapStudy.Run(map, Make, null, progress.Report, finished.Add, stop);
+            MapGrid grid = MapStudy.Run(map, Make, null, new(progress.Report, memory.Find, memory.Keep), stop);
             progress.Dispose();
-            return Tell(values, folder, plain, empty with { Grid = grid }, terminal);
+            var result = new MapResult(plain.Setup!.Title, Key(axes[0]), Key(axes[1]), Numbers(axes[0], map.Width), Numbers(axes[1], map.Height), grid, map);
+            int exit = Tell(values, folder, plain, effective, result, terminal);
+            memory.Forget();
+            return exit;
         }
-        catch (OperationCanceledException) when (values.Folder is not null && finished.Exists(s => s.Point is not null))
+        catch (OperationCanceledException) when (memory.Told is not null)
         {
             progress.Dispose();
-            return KeepPart(values, plain, empty with { Grid = MapGrid.Part(finished) }, terminal);
+            memory.Force();
+            terminal.Error.WriteLine("stopped: " + memory.Told);
+            return ExitCode.Stopped;
         }
 
         (Setup Setup, RetrieveTask Task)? Make(double x, double y) =>
             source.Resolve([.. values.Overrides, MapAxes.At(axes[0], x), MapAxes.At(axes[1], y)]).Scenario is { Retrieve: RetrieveTask task } here ? (here.Setup, task) : null;
     }
 
-    // In a folder of its own, so that an earlier whole map stays what it is. The wish to stop is granted; this is what it leaves.
-    private static int KeepPart(CommonValues values, ScenarioResult plain, MapResult part, Terminal terminal)
+    private static int Tell(CommonValues values, OutputFolder? folder, ScenarioResult plain, EffectiveScenario effective, MapResult result, Terminal terminal)
     {
-        EffectiveScenario effective = plain.Effective();
-        using var folder = new OutputFolder(Path.Combine(values.Folder!, "stopped"), values.Kind + "-stopped");
-        MapFiles.Write(folder, part, effective.ToToml(), Capabilities.Notes(Capabilities.Cadence, plain, effective, values), values.Plots);
-        terminal.Error.WriteLine($"stopped: {part.Grid.Samples.Count} finished points of the map are kept in {folder.Path}");
-        return ExitCode.Stopped;
-    }
-
-    private static int Tell(CommonValues values, OutputFolder? folder, ScenarioResult plain, MapResult result, Terminal terminal)
-    {
-        EffectiveScenario effective = plain.Effective();
         RunNotes notes = Capabilities.Notes(Capabilities.Cadence, plain, effective, values);
         if (folder is not null)
         {

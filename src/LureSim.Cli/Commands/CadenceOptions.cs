@@ -29,7 +29,7 @@ public sealed class CadenceOptions
 
     private readonly Option<string?> _starts = new("--starts")
     {
-        Description = "Most starts per rhythm, so that luck is not reported as a rule; default 6, in a map 3. Of four or more as many as decide.",
+        Description = "Most starts per rhythm, so that luck is not reported as a rule; default 6, in a map 3. As many are run as decide.",
         HelpName = "count",
     };
 
@@ -40,10 +40,11 @@ public sealed class CadenceOptions
         DefaultValueFactory = _ => "0",
     };
 
-    private readonly Option<string?> _warmUp = new("--warm-up")
+    private readonly Option<string> _warmUp = new("--warm-up")
     {
-        Description = "Time before twitches count in a run that does not settle before; default 10 s, in a map 18 s.",
+        Description = "Time before twitches count in a run that does not settle before.",
         HelpName = "time",
+        DefaultValueFactory = _ => "10 s",
     };
 
     private readonly Option<string?> _twitches = new("--twitches") { Description = "Twitches counted in such a run; default 24.", HelpName = "count" };
@@ -71,9 +72,8 @@ public sealed class CadenceOptions
     /// <summary>The plan, or null after faults.</summary>
     /// <param name="parsed">Parsed arguments.</param>
     /// <param name="defaultStarts">Starts when none are asked for.</param>
-    /// <param name="defaultWarmUp">Warm-up when none is asked for.</param>
     /// <param name="faults">Gets every fault.</param>
-    public CadencePlan? Read(ParseResult parsed, int defaultStarts, string defaultWarmUp, ICollection<ScenarioFault> faults)
+    public CadencePlan? Read(ParseResult parsed, int defaultStarts, ICollection<ScenarioFault> faults)
     {
         ArgumentNullException.ThrowIfNull(parsed);
         ArgumentNullException.ThrowIfNull(faults);
@@ -88,7 +88,7 @@ public sealed class CadenceOptions
         }
 
         var run = new StationaryPlan(
-            Number(parsed.GetValue(_warmUp) ?? defaultWarmUp, RetrieveKeys.WarmUp, "--warm-up", faults),
+            Number(parsed.GetValue(_warmUp)!, RetrieveKeys.WarmUp, "--warm-up", faults),
             Counts.Read(parsed.GetValue(_twitches), 24, "--twitches", PatternFinder.FewestTwitches, MostTwitches, faults),
             Counts.Read(parsed.GetValue(_nodes), 40, "--nodes", (int)SolverKeys.Nodes.Low, (int)SolverKeys.Nodes.High, faults),
             Number(parsed.GetValue(_step)!, SolverKeys.Step, "--step", faults));

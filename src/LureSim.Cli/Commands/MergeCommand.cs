@@ -1,5 +1,6 @@
 using System.CommandLine;
 using LureSim.Cli.Sweeps;
+using LureSim.Reports.Cadence;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Sweep;
@@ -51,14 +52,19 @@ internal static class MergeCommand
         SweepFiles.Write(folder, table, Capabilities.Summaries.FirstOrDefault(f => f.Name == table.Header.Command)?.Headlines ?? [], plots);
     }
 
-    private static Journal Read(string path) =>
-        Journal.Read(path) ?? throw new SweepException($"'{path}' is missing, empty, or no file; a journal of a sweep is due");
+    private static Journal Read(string path)
+    {
+        Journal journal = Journal.Read(path) ?? throw new SweepException($"'{path}' is missing, empty, or no file; a journal of a sweep is due");
+        return journal.Header.Command != MapJournal.Command
+            ? journal
+            : throw new SweepException($"'{path}' is the journal of a map that was stopped: cadence --map --resume goes on with it; merge joins parts of a sweep");
+    }
 
     private static string[] Files(string path)
     {
         try
         {
-            return Directory.Exists(path) ? [.. Directory.GetFiles(path, "*" + SweepRun.Extension).Order(StringComparer.Ordinal)] : [path];
+            return Directory.Exists(path) ? [.. Directory.GetFiles(path, "*" + JournalFile.Extension).Order(StringComparer.Ordinal)] : [path];
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

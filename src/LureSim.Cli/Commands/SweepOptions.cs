@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LureSim.Cli.Sweeps;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Variation;
 using LureSim.Studies.Batches;
@@ -46,9 +47,7 @@ public sealed class SweepOptions
         DefaultValueFactory = _ => "0",
     };
 
-    private readonly Option<bool> _resume = new("--resume") { Description = "Go on with a sweep that was stopped or killed." };
-
-    private readonly Option<bool> _mix = new("--mix-machines") { Description = "Go on with rows of another kind of machine, whose last digits may differ." };
+    private readonly ResumeOptions _resume = new("sweep");
 
     private readonly Option<string?> _shard = new("--shard")
     {
@@ -62,7 +61,7 @@ public sealed class SweepOptions
     {
         ArgumentNullException.ThrowIfNull(to);
         _command.AcceptOnlyFromAmong([.. Capabilities.Summaries.Select(s => s.Name)]);
-        foreach (Option option in (Option[])[_vary, _sample, _doubt, _command, _threads, _resume, _mix, _shard])
+        foreach (Option option in (Option[])[_vary, _sample, _doubt, _command, _threads, _resume.Resume, _resume.Mix, _shard])
         {
             to.Add(option);
         }
@@ -88,7 +87,7 @@ public sealed class SweepOptions
         CheckAxes(axes, samples, guesses, faults);
         return new(
             axes, samples, guesses, Capabilities.Summaries.First(f => f.Name == parsed.GetValue(_command)), DoubtOptions.Cores(cores),
-            parsed.GetValue(_resume), parsed.GetValue(_mix), part ?? Shard.Whole);
+            _resume.Read(parsed), part ?? Shard.Whole);
     }
 
     private static void CheckAxes(IReadOnlyList<Axis> axes, int samples, int guesses, ICollection<ScenarioFault> faults)
@@ -126,8 +125,7 @@ public sealed class SweepOptions
 /// <param name="Doubt">Samples of the guesses; 0 for none.</param>
 /// <param name="Figures">What to run.</param>
 /// <param name="Threads">Threads, at least 1.</param>
-/// <param name="Resume">Go on with what is there.</param>
-/// <param name="MixMachines">Go on even with rows of another kind of machine.</param>
+/// <param name="Resume">Whether to go on with what is there.</param>
 /// <param name="Shard">Part to run.</param>
 public sealed record SweepValues(
-    IReadOnlyList<Axis> Axes, int Samples, int Doubt, IFigureSource Figures, int Threads, bool Resume, bool MixMachines, Shard Shard);
+    IReadOnlyList<Axis> Axes, int Samples, int Doubt, IFigureSource Figures, int Threads, ResumeValues Resume, Shard Shard);

@@ -12,9 +12,6 @@ namespace LureSim.Cli.Sweeps;
 /// <summary>Runs a sweep, or a part of it, into its journal, and makes the table from the journal.</summary>
 internal sealed class SweepRun
 {
-    /// <summary>End of a journal's file name.</summary>
-    public const string Extension = ".journal";
-
     private readonly CommonValues _values;
     private readonly SweepValues _wanted;
     private readonly SweepPlan _plan;
@@ -34,16 +31,14 @@ internal sealed class SweepRun
         string print = Fingerprint.Of(wanted.Figures.Name, _effective, wanted.Axes, wanted.Samples > 0 ? wanted.Samples : null, _plan.Layout);
         _header = new(print, wanted.Figures.Name, _plan.Count, wanted.Shard, _plan.Layout);
         string part = wanted.Shard.IsWhole ? "" : $"-{wanted.Shard.Number}-of-{wanted.Shard.Of}";
-        _path = Path.Combine(values.Folder!, $"sweep{part}{Extension}");
+        _path = Path.Combine(values.Folder!, $"sweep{part}{JournalFile.Extension}");
     }
 
     /// <summary>Runs what is not done yet.</summary>
     /// <returns>False when it was stopped; what was done is kept.</returns>
     public bool Execute(CancellationToken stop)
     {
-        Journal? found = Journal.Read(_path);
-        RefuseStranger(found);
-        Journal? old = _wanted.Resume ? found : null;
+        Journal? old = new JournalFile(_path, _header, "sweep").Find(_wanted.Resume, f => $"{f.DoneCount} of {f.DueCount} runs", _values.Quiet, _terminal);
         int due = _wanted.Shard.CountOf(_plan.Count), before = old?.DoneCount ?? 0, done = before;
         using JournalWriter journal = old is null ? Begin() : JournalWriter.Continue(old, MachineMaths.Here);
         using var progress = new ProgressLine($"sweep of {due} runs", _terminal, _values.Quiet);
@@ -104,36 +99,5 @@ internal sealed class SweepRun
         }
 
         return JournalWriter.Start(_path, _header, MachineMaths.Here);
-    }
-
-    private void RefuseStranger(Journal? found)
-    {
-        if (found is null)
-        {
-            return;
-        }
-
-        if (!_wanted.Resume)
-        {
-            if (found.DoneCount < found.DueCount)
-            {
-                throw new SweepException(
-                    $"'{_path}' holds {found.DoneCount} of {found.DueCount} runs of a sweep that was stopped: go on with --resume, or delete it, or choose another --out");
-            }
-
-            return;
-        }
-
-        if (found.Header.Text != _header.Text)
-        {
-            throw new SweepException(
-                $"'{_path}' belongs to another sweep: scenario, what varies, command and version must be the same to go on; choose another --out");
-        }
-
-        MachineMix.Refuse([found], MachineMaths.Here, _wanted.MixMachines, _terminal);
-        if (found.DamagedCount > 0 && !_values.Quiet)
-        {
-            _terminal.Error.WriteLine($"{found.DamagedCount} damaged or foreign lines in {_path}: their runs are made again");
-        }
     }
 }

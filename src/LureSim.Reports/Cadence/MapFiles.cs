@@ -13,7 +13,7 @@ namespace LureSim.Reports.Cadence;
 /// <summary>Files of a map.</summary>
 public static class MapFiles
 {
-    /// <summary>Writes summary, samples, effective scenario and, of a whole map, a picture; all or none.</summary>
+    /// <summary>Writes summary, samples, effective scenario and a picture; all or none.</summary>
     /// <param name="folder">Opened folder.</param>
     /// <param name="result">Map.</param>
     /// <param name="effectiveToml">The scenario that it varies, with every default spelled out.</param>
@@ -28,7 +28,7 @@ public static class MapFiles
         folder.Add("summary.json", stream => WriteJson(stream, result, notes));
         folder.Add("map.csv", stream => WriteCsv(stream, result));
         folder.Add("effective.toml", Encoding.UTF8.GetBytes(effectiveToml));
-        if (plots != PlotFormat.None && result.Grid.IsWhole)
+        if (plots != PlotFormat.None)
         {
             ChartFiles.Add(folder, [CadenceMap.Build(result, MapText.Headline(result, notes.Shown), notes.Shown)], plots);
         }
@@ -49,15 +49,7 @@ public static class MapFiles
         {
             json.WriteString("title", result.Title);
             JsonText.List(json, "map", [result.XKey.Name, result.YKey.Name]);
-            if (result.Grid.IsWhole)
-            {
-                WriteShares(json, result);
-            }
-            else
-            {
-                json.WriteBoolean("stopped", true);
-            }
-
+            WriteShares(json, result);
             WriteWidest(json, result);
             json.WriteNumber("points", result.Grid.Samples.Count);
             json.WriteNumber("lattice_points", result.Plan.Width * result.Plan.Height);

@@ -70,7 +70,7 @@ public sealed class Journal
             }
 
             JournalHeader header = (JournalSeal.First.Open(first) is string text ? JournalHeader.Parse(text) : null)
-                ?? throw new SweepException($"'{path}' is no journal of a sweep of this version, or its first line is damaged");
+                ?? throw new SweepException($"'{path}' is no journal of a sweep or map of this version, or its first line is damaged");
             var journal = new Journal(path, header);
             journal.ReadRuns(cursor, JournalSeal.First.After(header.Text));
             return journal;

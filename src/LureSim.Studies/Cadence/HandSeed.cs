@@ -22,13 +22,16 @@ internal static class HandSeed
             (RhythmPoint a, RhythmPoint b) when a.Pattern == b.Pattern => Interpolation.At([a.PerS, b.PerS], [SpeedMS(a, fastestMS), SpeedMS(b, fastestMS)], perS),
 
             // At the edge of a window, the hand of the walk: does it last? Between other changes, either.
-            (RhythmPoint a, RhythmPoint b) => SpeedMS(a.Walks || (!b.Walks && HasSlower(start)) ? a : b, fastestMS),
+            (RhythmPoint a, RhythmPoint b) => SpeedMS(a.Walks || (!b.Walks && HasFirst(start)) ? a : b, fastestMS),
         };
     }
 
-    // 0, 3, 4, 7, 8 ...: of the first two that are run (0 and 2) one each, of the six three each.
-    private static bool HasSlower(int start) => start % 4 is 0 or 3;
+    /// <summary>Whether a start has the first of two hands: 0, 3, 4, 7, 8 ..., so that of the first two that are run (0 and 2) one each has it, of the six three.</summary>
+    /// <param name="start">Which start of the plan.</param>
+    public static bool HasFirst(int start) => start % 4 is 0 or 3;
 
-    // The hand of a settled walk takes up what the lure advances.
-    private static double SpeedMS(RhythmPoint point, double fastestMS) => Math.Clamp(point.PerS * point.Median(o => o.AdvancePerTwitchM), 0.0, fastestMS);
+    /// <summary>What the hand of a settled walk takes up, m/s: what the lure advances.</summary>
+    /// <param name="point">Point that finished.</param>
+    /// <param name="fastestMS">Fastest take-up of this hand, m/s.</param>
+    public static double SpeedMS(RhythmPoint point, double fastestMS) => Math.Clamp(point.PerS * point.Median(o => o.AdvancePerTwitchM), 0.0, fastestMS);
 }

@@ -47,6 +47,16 @@ public sealed class RhythmPoint
     /// <summary>Why a start failed, or null.</summary>
     public string? Failure => Outcomes.FirstOrDefault(o => o.Failure is not null)?.Failure;
 
+    /// <summary>Whether it hangs on starts that are still to come whether enough of all walk.</summary>
+    /// <param name="starts">How many there may be.</param>
+    /// <param name="lockShare">Share of them from which it walks.</param>
+    public bool IsOpen(int starts, double lockShare)
+    {
+        int left = starts - Outcomes.Count;
+        bool Enough(int count) => count >= (lockShare * starts) - 1e-9;
+        return left > 0 && Enough(_locked.Length + left) && !Enough(_locked.Length);
+    }
+
     /// <summary>Median of a figure over the starts that alternate, or over all that finished when none does; NaN when none did.</summary>
     /// <param name="figure">Figure.</param>
     public double Median(Func<RetrieveSummary, double> figure) => Told.Length == 0 ? double.NaN : PatternFinder.Median(Told.Select(o => figure(o.Summary!)));

@@ -172,13 +172,7 @@ public sealed class RhythmSearch
     // Two at a time, since most questions are answered by three or four.
     private int[] NextTwo(double perS) => [.. Missing(perS).Take(FewestToSplit / 2)];
 
-    // Whether it walks hangs on the starts that are still to come.
-    private bool IsOpen(RhythmPoint point)
-    {
-        int walking = point.Outcomes.Count(o => o.Pattern == WalkPattern.Alternating), left = _plan.Starts - point.Outcomes.Count;
-        bool Enough(int count) => count >= (_plan.LockShare * _plan.Starts) - 1e-9;
-        return left > 0 && Enough(walking + left) && !Enough(walking);
-    }
+    private bool IsOpen(RhythmPoint point) => point.IsOpen(_plan.Starts, _plan.LockShare);
 
     private bool IsSplit(RhythmPoint point) => IsOpen(point) && point.Outcomes.Any(o => o.Pattern != point.Pattern);
 

@@ -65,6 +65,25 @@ public sealed class AdaptiveLattice
         return [.. wanted];
     }
 
+    /// <summary>Whether a sampled point and one beside it, straight or across, differ and one of them has the main class.</summary>
+    /// <param name="i">Index along x.</param>
+    /// <param name="j">Index along y.</param>
+    public bool IsAtEdge(int i, int j)
+    {
+        for (int a = Math.Max(0, i - 1); a <= Math.Min(Width - 1, i + 1); a++)
+        {
+            for (int b = Math.Max(0, j - 1); b <= Math.Min(Height - 1, j + 1); b++)
+            {
+                if (_classes[i, j] != Unknown && _classes[a, b] != Unknown && Differ(_classes[i, j], _classes[a, b], 1))
+                {
+                    return true;
+                }
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>Class and number at every lattice point: the sample, else the class of the nearest corner of the leaf cell around it
     /// and a number by bilinear interpolation between its corners.</summary>
     public (int[,] Classes, double[,] Values) Fill()
@@ -89,13 +108,14 @@ public sealed class AdaptiveLattice
     private void Visit(int i, int j, int width, SortedSet<(int I, int J)> wanted)
     {
         int half = width / 2;
-        int missing = wanted.Count;
+        bool isWhole = true;
         foreach ((int di, int dj) in (ReadOnlySpan<(int, int)>)[(0, 0), (width, 0), (0, width), (width, width)])
         {
+            isWhole &= _classes[i + di, j + dj] != Unknown;
             Want(i + di, j + dj, wanted);
         }
 
-        if (wanted.Count > missing || width == 1 || Agrees(i, j, width))
+        if (!isWhole || width == 1 || Agrees(i, j, width))
         {
             return;
         }

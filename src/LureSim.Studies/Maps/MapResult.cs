@@ -14,7 +14,7 @@ namespace LureSim.Studies.Maps;
 public sealed record MapResult(string Title, AcrossKey XKey, AcrossKey YKey, ValueList<double> X, ValueList<double> Y, MapGrid Grid, MapPlan Plan)
 {
     /// <summary>The sample that glides widest of those that walk, or null.</summary>
-    public MapSample? Widest => Grid.Samples.Where(s => s.Point is { Walks: true }).MaxBy(s => s.Point!.Median(o => o.GlideWidthM));
+    public MapSample? Widest => MapGrid.WidestOf(Grid.Samples.Select(s => s.Point)) is { } widest ? Grid.Samples.First(s => s.Point == widest) : null;
 
     /// <summary>Share of the map's lattice points with a pattern.</summary>
     /// <param name="pattern">Pattern.</param>

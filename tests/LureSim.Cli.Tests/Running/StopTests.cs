@@ -1,10 +1,9 @@
 using System.Diagnostics;
-using System.Text.Json;
 using LureSim.Cli.Tests.Support;
 
 namespace LureSim.Cli.Tests.Running;
 
-/// <summary>A wish to stop: its own exit code, no half-written files, and what is finished is kept.</summary>
+/// <summary>A wish to stop: its own exit code, no half-written files.</summary>
 public sealed class StopTests : IDisposable
 {
     private static readonly string Small = Session.Scenario("small-walker");
@@ -81,34 +80,5 @@ public sealed class StopTests : IDisposable
         process.WaitForExit();
         Assert.Equal(ExitCode.Stopped, process.ExitCode);
         Assert.False(Directory.Exists(Folder));
-    }
-
-    [Fact]
-    public void A_stopped_map_keeps_its_finished_points_beside_an_earlier_whole_one()
-    {
-        string[] quick = ["cadence", Small, "--map", "--starts", "1", "--warm-up", "1 s", "--twitches", "4", "--nodes", "4", "--plots", "none", "--out", Folder];
-        using var stop = new CancellationTokenSource();
-        using var error = new StoppingWriter(stop);
-        int exit = App.Run(quick, new Terminal(TextWriter.Null, error, false), stop.Token);
-        string part = Path.Combine(Folder, "stopped");
-        int rows = File.ReadAllLines(Path.Combine(part, "map.csv")).Length - 1;
-        Assert.Equal(ExitCode.Stopped, exit);
-        Assert.InRange(rows, 1, 6000);
-        Assert.Contains($"stopped: {rows} finished points of the map are kept in {part}\n", error.ToString(), StringComparison.Ordinal);
-        JsonElement json = JsonDocument.Parse(File.ReadAllText(Path.Combine(part, "summary.json"))).RootElement;
-        Assert.True(json.GetProperty("stopped").GetBoolean());
-        Assert.Equal(rows, json.GetProperty("points").GetInt32());
-        Assert.False(json.TryGetProperty("share_of_area", out _));
-        Assert.Equal(["stopped"], Directory.EnumerateFileSystemEntries(Folder).Select(Path.GetFileName));
-    }
-
-    /// <summary>Wishes to stop as soon as it hears of progress.</summary>
-    private sealed class StoppingWriter(CancellationTokenSource stop) : StringWriter
-    {
-        public override void Write(string? value)
-        {
-            base.Write(value);
-            stop.Cancel();
-        }
     }
 }

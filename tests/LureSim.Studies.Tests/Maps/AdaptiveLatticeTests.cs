@@ -104,4 +104,21 @@ public sealed class AdaptiveLatticeTests
             }
         }
     }
+
+    [Fact]
+    public void Where_some_corners_are_set_only_the_others_are_wanted()
+    {
+        // Every other coarse point: each cell that misses a corner shares it with another cell.
+        var lattice = new AdaptiveLattice(4, 4, 2, 1, 2);
+        for (int i = 0; i <= 16; i += 8)
+        {
+            for (int j = 0; j <= 16; j += 8)
+            {
+                lattice.Set(i, j, 0, 0.0);
+            }
+        }
+
+        Assert.Equal(25 - 9, lattice.Wanted().Count);
+        Assert.All(lattice.Wanted(), p => Assert.Equal((0, 0), (p.I % 4, p.J % 4)));
+    }
 }
