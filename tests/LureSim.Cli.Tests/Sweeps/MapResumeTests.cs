@@ -46,7 +46,7 @@ public sealed class MapResumeTests : IDisposable
     public void Another_map_and_another_study_are_not_gone_on_with()
     {
         Stop();
-        foreach (string[] other in (string[][])[["--set", "water.temperature=21 C"], ["--starts", "1"], ["--warm-up", "2 s"]])
+        foreach (string[] other in (string[][])[["--set", "water.temperature=21 C"], ["--step", "0.5 ms"]])
         {
             Session session = Session.Run([.. Map(Part), "--resume", .. other]);
             Assert.Equal(ExitCode.BadInput, session.Exit);
