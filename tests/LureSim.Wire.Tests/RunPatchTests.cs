@@ -1,8 +1,8 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using CsCheck;
 using LureSim.Scenarios;
 using LureSim.Validation.Invariants;
-using CsCheck;
 
 namespace LureSim.Wire.Tests;
 

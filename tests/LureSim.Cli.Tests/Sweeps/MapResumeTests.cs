@@ -93,7 +93,8 @@ public sealed class MapResumeTests : IDisposable
             }
 
             stop.Cancel();
-        }) { IsBackground = true };
+        })
+        { IsBackground = true };
         watcher.Start();
         Session session = Session.Run(stop.Token, Map(Part));
         Assert.Equal(ExitCode.Stopped, session.Exit);
