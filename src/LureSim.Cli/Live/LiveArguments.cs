@@ -11,9 +11,7 @@ public sealed class LiveArguments
 
     private const int MostPort = 65535;
 
-    private readonly Argument<string> _file = new("file") { Description = "Scenario file (TOML)." };
-
-    private readonly Option<string?> _units = new("--units") { Description = "Units: trade, metric or both; default those of the file.", HelpName = "kind" };
+    private readonly CommonOptions _common = new();
 
     private readonly Option<string?> _port = new("--port") { Description = "Port on this machine; default a free one.", HelpName = "number" };
 
@@ -22,9 +20,9 @@ public sealed class LiveArguments
     public void AddTo(Command command)
     {
         ArgumentNullException.ThrowIfNull(command);
-        _units.AcceptOnlyFromAmong("trade", "metric", "both");
-        command.Add(_file);
-        command.Add(_units);
+        _common.CheckUnits();
+        command.Add(_common.File);
+        command.Add(_common.Units);
         command.Add(_port);
     }
 
@@ -36,7 +34,7 @@ public sealed class LiveArguments
         ArgumentNullException.ThrowIfNull(parsed);
         ArgumentNullException.ThrowIfNull(terminal);
         var faults = new List<Scenarios.ScenarioFault>();
-        var values = new LiveValues(parsed.GetRequiredValue(_file), parsed.GetValue(_units), Counts.Read(parsed.GetValue(_port), 0, "--port", 1, MostPort, faults));
+        var values = new LiveValues(parsed.GetRequiredValue(_common.File), parsed.GetValue(_common.Units), Counts.Read(parsed.GetValue(_port), 0, "--port", 1, MostPort, faults));
         faults.AddRange(Scenarios.ScenarioSource.Read(values.File, null, Scenarios.Activities.Retrieve).Errors);
         terminal.Tell(faults);
         return faults.Count == 0 ? values : null;
