@@ -1,3 +1,5 @@
+using LureSim.Model.Cover;
+using LureSim.Model.Fish;
 using LureSim.Model.Hands;
 using LureSim.Model.Lines;
 using LureSim.Model.Lures;
@@ -35,6 +37,15 @@ public sealed record Setup(
     LureSpec Lure,
     ulong Seed = 1) : ISpec
 {
+    /// <summary>Hook in the fish: points that hold, what they need and what they bear.</summary>
+    public HookHold Hook { get; init; } = new();
+
+    /// <summary>Fish at the end of the line.</summary>
+    public FishSpec Fish { get; init; } = new();
+
+    /// <summary>Plants between fish and angler.</summary>
+    public CoverSpec Cover { get; init; } = new();
+
     /// <summary>Demands every number inside its range and parts that fit together.</summary>
     /// <exception cref="ArgumentException">A value is out of range; the message names it and what is allowed.</exception>
     public void Check()

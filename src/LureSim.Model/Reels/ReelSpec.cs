@@ -29,6 +29,9 @@ public sealed record ReelSpec(
     /// <summary>Fixed spool; read in a cast when the reel has one.</summary>
     public FixedSpoolSpec FixedSpool { get; init; } = new();
 
+    /// <summary>How the drag slips.</summary>
+    public ClutchSpec Clutch { get; init; } = new();
+
     /// <summary>Line won per handle turn with a full spool, pi D ratio, m.</summary>
     public double TakeUpPerTurnM => Math.PI * SpoolDiameterM * Ratio;
 
