@@ -82,7 +82,7 @@ internal sealed class StrikeStep
         _plants.Update(Now);
         Rod.Guess(step, endS);
         Fish.Guess(step, swims);
-        Clutch.Begin(step, Rod.TurnRad(Edge(Now, 0)));
+        Clutch.Begin(step, Mesh.LengthM, Rod.TurnRad(Edge(Now, 0)));
         Pass.Begin(step, Before, Now, Next);
         bool settled = false;
         for (int pass = 0; pass < LeastPasses || (!settled && pass < MostPasses); pass++)
@@ -95,13 +95,13 @@ internal sealed class StrikeStep
     }
 
     /// <summary>Takes the step over: the line given by the clutch joins the first segment.</summary>
-    public void Commit(double dt)
+    public void Commit()
     {
         (Before, Now, Next) = (Now, Next, Before);
         Rod.Commit();
         Fish.Commit();
         double had = Clutch.GivenM;
-        Clutch.Commit(dt);
+        Clutch.Commit();
         if (Clutch.GivenM > had)
         {
             Mesh.Give(Clutch.GivenM - had);
@@ -131,12 +131,12 @@ internal sealed class StrikeStep
         SetNode(Next, Mesh.Segments, Fish.Place);
         Pass.SetDirections(Next);
         _bending.Apply(Pass, Next, Vec3.Zero);
-        LineEnd head = Clutch.Give(step, tip, Pass.Direction(0));
+        LineEnd head = Clutch.Give(tip, Pass.Direction(0));
         Pass.Solve(step, Next, head, Fish.Begin(step), out Vec3 tipForce, out Vec3 hookForce);
         TipForce = tipForce;
         Rod.Finish(step, tipForce);
         Fish.Finish(step, hookForce);
-        return !Clutch.Finish(step, Pass.Solver.Tension[0]);
+        return !Clutch.Finish(Pass.Solver.Tension[0]);
     }
 
     private static Vec3 Edge(LineState s, int j) => new(s.X[j + 1] - s.X[j], s.Y[j + 1] - s.Y[j], s.Z[j + 1] - s.Z[j]);

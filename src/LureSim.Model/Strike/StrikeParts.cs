@@ -38,7 +38,7 @@ internal sealed class StrikeParts
         int segments = Math.Max(setup.Leader is null ? 2 : 4, Math.Min(task.Solver.Nodes, (int)(length / ShortestSegmentM)));
         var mesh = new LineMesh(setup.Line, setup.Leader, length, segments);
         var fish = new FishEnd(setup.Fish, setup.Cover, FlyingLure.MassKg(setup.Lure), water.DensityKgM3, hook);
-        Step = new StrikeStep(mesh, medium, rod, new DragClutch(setup.Reel, setup.Line, length), fish, setup.Cover);
+        Step = new StrikeStep(mesh, medium, rod, new DragClutch(setup.Reel, setup.Line), fish, setup.Cover);
         Vec3[] nodes = new LineAtRest(tip, hook).Nodes(length, Shares(mesh));
         Step.Start(i => nodes[i]);
     }

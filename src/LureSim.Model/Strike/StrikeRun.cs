@@ -131,7 +131,7 @@ public sealed class StrikeRun
 
     private void Accept(double dt, double ratio)
     {
-        _parts.Step.Commit(dt);
+        _parts.Step.Commit();
         _account.Book(dt);
         _time += dt;
         _stepBefore = dt;
