@@ -16,7 +16,7 @@ internal sealed class ChainMotion
 {
     private readonly RodChain _chain;
     private readonly int _size;
-    private readonly double _beta, _gravity, _push, _turn;
+    private readonly double _beta, _gravity;
     private readonly RodAir _air;
     private readonly double[] _dragArea;
     private double _dragPower;
@@ -36,8 +36,7 @@ internal sealed class ChainMotion
         _size = chain.Links + 2;
         _beta = beta;
         _gravity = gravity;
-        _push = hands.PushedMassKg;
-        _turn = hands.InertiaKgM2;
+        Hands = hands;
         _air = air;
         HandHeightM = handHeight;
         _dragArea = [.. chain.DragAreaM2.Select(a => 0.5 * air.DensityKgM3 * air.Cd * a)];
@@ -60,6 +59,9 @@ internal sealed class ChainMotion
 
     /// <summary>Number of coordinates.</summary>
     public int Size => _size;
+
+    /// <summary>Inertia of the hands.</summary>
+    public HandInertia Hands { get; }
 
     /// <summary>z of the turning point, m.</summary>
     public double HandHeightM { get; }
@@ -175,7 +177,7 @@ internal sealed class ChainMotion
     /// <param name="rate">v.</param>
     public double KineticJ(double[] place, double[] rate)
     {
-        double sum = (_push + _chain.MassKg) * rate[0] * rate[0] + (_turn * rate[1] * rate[1]);
+        double sum = (Hands.PushedMassKg + _chain.MassKg) * rate[0] * rate[0] + (Hands.InertiaKgM2 * rate[1] * rate[1]);
         for (int i = 1; i < _size; i++)
         {
             sum += 2.0 * _chain.FirstMomentKgM[i - 1] * Math.Cos(place[i]) * rate[0] * rate[i];
@@ -211,11 +213,27 @@ internal sealed class ChainMotion
         return (x, z, vx, vz);
     }
 
+    /// <summary>Places of the joints from the turning point to the tip, m.</summary>
+    /// <param name="place">q.</param>
+    public (double X, double Z)[] Joints(double[] place)
+    {
+        var joint = new (double X, double Z)[_size];
+        joint[0] = (place[0], HandHeightM);
+        for (int i = 1; i < _size; i++)
+        {
+            (double sin, double cos) = Math.SinCos(place[i]);
+            double l = _chain.LengthM[i - 1];
+            joint[i] = (joint[i - 1].X + (l * sin), joint[i - 1].Z + (l * cos));
+        }
+
+        return joint;
+    }
+
     // Mass matrix at q*, lower triangle.
     private void Inertia()
     {
         int n = _size;
-        _factor[0] = _push + _chain.MassKg;
+        _factor[0] = Hands.PushedMassKg + _chain.MassKg;
         for (int i = 1; i < n; i++)
         {
             _factor[i * n] = _moment[i] * _cos[i];
@@ -228,7 +246,7 @@ internal sealed class ChainMotion
             }
         }
 
-        _factor[n + 1] += _turn;
+        _factor[n + 1] += Hands.InertiaKgM2;
     }
 
     // Centrifugal terms, weight and air drag of the rod at q*, v*.
