@@ -1,5 +1,4 @@
 using LureSim.Model.Lines.Chain;
-using LureSim.Numerics;
 
 namespace LureSim.Model.Assembly;
 
@@ -64,6 +63,6 @@ internal sealed class StrikeAccount
     private double RodWork() => _step.Rod.Work.HandsJ - _step.Rod.Work.RaisedJ - _step.Rod.Work.AirJ - _step.Rod.Work.DampingJ;
 
     private double Held() =>
-        (0.5 * LineEnergy.Twice(_step.Mesh, _step.Now)) + LineEnergy.Bending(_step.Mesh, _step.Now) + _step.Rod.KineticJ() + _step.Rod.SpringJ() + _step.Clutch.KineticJ
+        (0.5 * LineEnergy.Twice(_step.Mesh, _step.Now)) + LineEnergy.Bending(_step.Mesh, _step.Now) + _step.Rod.KineticJ + _step.Rod.SpringJ + _step.Clutch.KineticJ
         + _step.Fish.HeldJ;
 }

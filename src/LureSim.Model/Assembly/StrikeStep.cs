@@ -82,7 +82,7 @@ internal sealed class StrikeStep
         _plants.Update(Now);
         Rod.Guess(step, endS);
         Fish.Guess(step, swims);
-        Clutch.Begin(step, Mesh.LengthM, Rod.TurnRad(Edge(Now, 0)));
+        Clutch.Begin(step, Mesh.LengthM, Rod.TurnRad(Rod.Now, Edge(Now, 0).Unit()));
         Pass.Begin(step, Before, Now, Next);
         bool settled = false;
         for (int pass = 0; pass < LeastPasses || (!settled && pass < MostPasses); pass++)
@@ -90,8 +90,6 @@ internal sealed class StrikeStep
             settled = TryPass(step);
         }
 
-        SetNode(Next, 0, Rod.Place, Rod.Speed);
-        SetNode(Next, Mesh.Segments, Fish.Place);
     }
 
     /// <summary>Takes the step over: the line given by the clutch joins the first segment.</summary>
@@ -100,6 +98,10 @@ internal sealed class StrikeStep
         (Before, Now, Next) = (Now, Next, Before);
         Rod.Commit();
         Fish.Commit();
+
+        // The clutch gave line as if the tip had gone toward the hook; the tip itself is where the rod has it.
+        SetNode(Now, 0, Rod.TipNow, Rod.TipVelocityNow);
+        SetNode(Now, Mesh.Segments, Fish.Now.Place, Fish.Now.Speed);
         double had = Clutch.GivenM;
         Clutch.Commit();
         if (Clutch.GivenM > had)
@@ -127,7 +129,7 @@ internal sealed class StrikeStep
     private bool TryPass(Bdf2 step)
     {
         LineEnd tip = Rod.Begin(step);
-        SetNode(Next, 0, Rod.Place, Rod.Speed);
+        SetNode(Next, 0, Rod.Tip);
         SetNode(Next, Mesh.Segments, Fish.Place);
         Pass.SetDirections(Next);
         _bending.Apply(Pass, Next, Vec3.Zero);

@@ -27,8 +27,8 @@ internal sealed class StrikeParts
         (Setup, Task) = (setup, task);
         WaterState water = WaterModel.Evaluate(setup.Water);
         var medium = new LineMedium(water, AirModel.Evaluate(setup.Air), Cylinder, LayerM: 2.0 * setup.Water.ContactHeightM);
-        ChainRodEnd rod = ChainRodEnd.Build(setup.Rod, task.Stroke, setup.Angler.HandHeightM, setup.Air);
-        Vec3 tip = rod.Place, hook = HookPlace(tip, task.DistanceM);
+        ChainRodEnd rod = StrokeRod.Of(setup, task.Stroke);
+        Vec3 tip = rod.TipNow, hook = HookPlace(tip, task.DistanceM);
         double length = task.DistanceM + task.SlackM;
         if (setup.Leader is LeaderSpec leader && leader.LengthM >= length)
         {

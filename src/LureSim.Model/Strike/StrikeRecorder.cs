@@ -24,8 +24,8 @@ internal sealed class StrikeRecorder
     public StrikeRecorder(StrikeParts parts)
     {
         (_parts, _step) = (parts, parts.Step);
-        _toHook = (_step.Fish.Now.Place - _step.Rod.Place).Unit();
-        (_tipStart, _turnStart, _fishStart) = (Away(_step.Rod.Place), _step.Rod.ButtRad, _step.Fish.Now.Place.X);
+        _toHook = (_step.Fish.Now.Place - _step.Rod.TipNow).Unit();
+        (_tipStart, _turnStart, _fishStart) = (Away(_step.Rod.TipNow), _step.Rod.Now.Q[1], _step.Fish.Now.Place.X);
         Keep(StrikeMomentName.Start, 0.0);
         Row(0.0);
     }
@@ -102,7 +102,7 @@ internal sealed class StrikeRecorder
         Peaks.ReelN = Math.Max(Peaks.ReelN, _step.Clutch.ReelForceN);
         Peaks.WholeN = Math.Max(Peaks.WholeN, hook);
         Peaks.HandNm = Math.Max(Peaks.HandNm, torque);
-        Peaks.RodNm = Math.Max(Peaks.RodNm, _step.Rod.ButtMomentNm);
+        Peaks.RodNm = Math.Max(Peaks.RodNm, _step.Rod.RodTorqueNm);
         Peaks.FishMS = Math.Max(Peaks.FishMS, _step.Fish.TowardMS);
         (_sincePeakS, _slackS) = (_sincePeakS + dt, _slackS + (hook < TightN ? dt : 0.0));
         if (_held)
@@ -122,8 +122,8 @@ internal sealed class StrikeRecorder
     {
         (Peaks.HookN, Peaks.TimeS, Peaks.TipAtPeakN) = (hook, time, _step.TipN);
         (Peaks.StretchM, Peaks.SlipM) = (LineEnergy.StretchM(_step.Mesh, _step.Now), _step.Clutch.GivenM);
-        (Peaks.TravelM, Peaks.TurnRad, Peaks.ButtRad) = (Away(_step.Rod.Place) - _tipStart, _step.Rod.ButtRad - _turnStart, _step.Rod.ButtRad);
-        (Peaks.Tip, Peaks.Hook) = (_step.Rod.Place, _step.Fish.Now.Place);
+        (Peaks.TravelM, Peaks.TurnRad, Peaks.ButtRad) = (Away(_step.Rod.TipNow) - _tipStart, _step.Rod.Now.Q[1] - _turnStart, _step.Rod.Now.Q[1]);
+        (Peaks.Tip, Peaks.Hook) = (_step.Rod.TipNow, _step.Fish.Now.Place);
         _peakMoment = Moment(StrikeMomentName.Peak, time);
     }
 
@@ -144,9 +144,9 @@ internal sealed class StrikeRecorder
         _table.Add("reel_force_N", "N", "pull of the line at the reel", _step.Clutch.ReelForceN);
         _table.Add("slip_m", "m", "line that has slipped through the drag", _step.Clutch.GivenM);
         _table.Add("slip_speed_m_s", "m/s", "speed at which it slips", _step.Clutch.SpeedMS);
-        _table.Add("rod_turn_deg", "deg", "turn of the rod's butt since the start", (_step.Rod.ButtRad - _turnStart) * 180.0 / Math.PI);
+        _table.Add("rod_turn_deg", "deg", "turn of the rod's butt since the start", (_step.Rod.Now.Q[1] - _turnStart) * 180.0 / Math.PI);
         _table.Add("hand_torque_Nm", "N m", "torque of the hands on the rod", _step.Rod.HandTorqueNm);
-        _table.Add("tip_travel_m", "m", "travel of the rod tip away from where the hook was", Away(_step.Rod.Place) - _tipStart);
+        _table.Add("tip_travel_m", "m", "travel of the rod tip away from where the hook was", Away(_step.Rod.TipNow) - _tipStart);
         _table.Add("line_stretch_m", "m", "stretch of line and leader", LineEnergy.StretchM(_step.Mesh, _step.Now));
         _table.Add("fish_way_m", "m", "way of the fish toward the angler since the start", _fishStart - _step.Fish.Now.Place.X);
         _table.Add("fish_speed_m_s", "m/s", "speed of the fish toward the angler", _step.Fish.TowardMS);
@@ -161,9 +161,9 @@ internal sealed class StrikeRecorder
         bool up = _parts.Task.Stroke.Plane == StrokePlane.Up;
         LineState line = _step.Now;
         int count = _step.Mesh.Segments + 1;
-        (double[] rodX, double[] rodZ) = _step.Rod.Joints();
+        Vec3[] rod = _step.Rod.Joints();
         return new(
-            name, time, _step.HookN, ValueList.Own(rodX), ValueList.Own(rodZ), [.. line.X.AsSpan(0, count)], [.. (up ? line.Z : line.Y).AsSpan(0, count)]);
+            name, time, _step.HookN, [.. rod.Select(p => p.X)], [.. rod.Select(p => up ? p.Z : p.Y)], [.. line.X.AsSpan(0, count)], [.. (up ? line.Z : line.Y).AsSpan(0, count)]);
     }
 }
 

@@ -67,7 +67,7 @@ public sealed class StrikeRun
                 string.Create(CultureInfo.InvariantCulture, $"The energy account stays open by {100.0 * open:0.0} % of the work at a step of {1e3 * _task.Solver.StepS:0.###} ms; use a smaller step."), _time);
     }
 
-    private bool AtTheRod => (_parts.Step.Fish.Now.Place - _parts.Step.Rod.Place).Length < NearestM;
+    private bool AtTheRod => (_parts.Step.Fish.Now.Place - _parts.Step.Rod.TipNow).Length < NearestM;
 
     // One base step, cut into halves as often as the step rule demands.
     private void BaseStep(double start)

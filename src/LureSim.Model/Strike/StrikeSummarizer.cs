@@ -20,7 +20,7 @@ internal static class StrikeSummarizer
     public static StrikeSummary Summarize(StrikeRecorder seen, StrikeParts parts)
     {
         StrikePeaks p = seen.Peaks;
-        RodChain chain = parts.Step.Rod.Chain;
+        RodChain chain = RodChain.Build(parts.Setup.Rod);
         double bears = RodHold.BearsNm(chain, parts.Task.RodFactor * parts.Setup.Rod.ThirdLoadN);
         double use = p.RodNm / bears;
         return new()
