@@ -1,0 +1,66 @@
+using LureSim.Model.Rods;
+
+namespace LureSim.Model.Landing;
+
+/// <summary>A rod held still at its butt with a pull at its tip; its own weight acts.</summary>
+/// <remarks>
+/// What it bears is known from one load alone, the power load times a factor hung at 45 deg: under no other one may its butt be loaded with more torque,
+/// or its outer fibres anywhere be stretched more, than under that.
+/// </remarks>
+internal sealed class HeldRod
+{
+    /// <summary>Loads are looked for up to here, N; a result of this size stands for more.</summary>
+    public const double MostN = 1024.0;
+
+    private const double BearingAngleRad = 0.25 * Math.PI, FirstN = 16.0, AccuracyN = 1e-5;
+    private readonly RodChain _chain;
+    private readonly RodStrain _strain;
+
+    public HeldRod(RodSpec rod, double rodFactor)
+    {
+        var taper = RodTaper.FromSpec(rod);
+        _chain = RodChain.Build(taper, rod.Links);
+        _strain = new RodStrain(taper, _chain);
+        RodShape bears = Hung(BearingAngleRad, rodFactor * rod.ThirdLoadN);
+        (BorneTorqueNm, BorneStrain) = (bears.ButtMomentNm, _strain.Largest(bears));
+    }
+
+    /// <summary>Strain of the outer fibres that it bears; as good as the diameter at the hand.</summary>
+    public double BorneStrain { get; }
+
+    /// <summary>Torque at the butt that it bears, N m.</summary>
+    public double BorneTorqueNm { get; }
+
+    /// <summary>Shape with a weight hung at the tip.</summary>
+    /// <param name="angleRad">Butt over the level, rad.</param>
+    /// <param name="loadN">Weight, N.</param>
+    public RodShape Hung(double angleRad, double loadN) => Solve(angleRad, 0.0, -loadN);
+
+    /// <summary>Shape with a level pull at the tip, the rod turned up from it.</summary>
+    /// <param name="angleRad">Butt over the line of the pull, rad; 0 points along it.</param>
+    /// <param name="loadN">Pull, N.</param>
+    public RodShape Drawn(double angleRad, double loadN) => Solve(angleRad, loadN, 0.0);
+
+    /// <summary>Load of the rod over what it bears.</summary>
+    public double Use(RodShape shape) => Math.Max(shape.ButtMomentNm / BorneTorqueNm, _strain.Largest(shape) / BorneStrain);
+
+    /// <summary>Largest pull up to which a measure of the shape, which grows with the pull, stays within a limit, N.</summary>
+    public static double LargestN(Func<double, RodShape> shape, Func<RodShape, double> measure, double limit)
+    {
+        double Excess(double load) => measure(shape(load)) - limit;
+        double low = 0.0, high = FirstN;
+        while (Excess(high) < 0.0)
+        {
+            if (high >= MostN)
+            {
+                return MostN;
+            }
+
+            (low, high) = (high, 2.0 * high);
+        }
+
+        return low == 0.0 && Excess(0.0) >= 0.0 ? 0.0 : MathNet.Numerics.RootFinding.Brent.FindRoot(Excess, low, high, AccuracyN, 200);
+    }
+
+    private RodShape Solve(double angle, double x, double y) => RodStatics.Solve(_chain, angle, x, y, Physics.GravityMS2);
+}
