@@ -70,6 +70,6 @@ public static class LandingChecks
         var rod = new RodSpec(2.0, 0.3, 10.0, 1e-4, 1.0, Links: links);
         double unit = RodTaper.FromSpec(rod).RootStiffnessNm2 / rod.FreeLengthM;
         var held = new HeldRod(rod, 1.0);
-        return HeldRod.LargestN(n => held.Hung(0.0, n), s => s.ButtMomentNm, alpha * (1.0 - shortening) * unit) * rod.FreeLengthM / unit;
+        return RodHold.PullN(n => held.Hung(0.0, n), s => s.ButtMomentNm, alpha * (1.0 - shortening) * unit) * rod.FreeLengthM / unit;
     }
 }

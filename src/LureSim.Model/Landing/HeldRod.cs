@@ -9,20 +9,19 @@ namespace LureSim.Model.Landing;
 /// </remarks>
 internal sealed class HeldRod
 {
-    /// <summary>Loads are looked for up to here, N; a result of this size stands for more.</summary>
-    public const double MostN = 1024.0;
-
-    private const double BearingAngleRad = 0.25 * Math.PI, FirstN = 16.0, AccuracyN = 1e-5;
     private readonly RodChain _chain;
     private readonly RodStrain _strain;
 
+    /// <summary>Of a rod.</summary>
+    /// <param name="rod">Rod.</param>
+    /// <param name="rodFactor">Load that it bears at 45 deg over its power load.</param>
     public HeldRod(RodSpec rod, double rodFactor)
     {
         var taper = RodTaper.FromSpec(rod);
         _chain = RodChain.Build(taper, rod.Links);
         _strain = new RodStrain(taper, _chain);
-        RodShape bears = Hung(BearingAngleRad, rodFactor * rod.ThirdLoadN);
-        (BorneTorqueNm, BorneStrain) = (bears.ButtMomentNm, _strain.Largest(bears));
+        RodShape borne = RodHold.Borne(_chain, rodFactor * rod.ThirdLoadN);
+        (BorneTorqueNm, BorneStrain) = (borne.ButtMomentNm, _strain.Largest(borne));
     }
 
     /// <summary>Strain of the outer fibres that it bears; as good as the diameter at the hand.</summary>
@@ -42,25 +41,8 @@ internal sealed class HeldRod
     public RodShape Drawn(double angleRad, double loadN) => Solve(angleRad, loadN, 0.0);
 
     /// <summary>Load of the rod over what it bears.</summary>
+    /// <param name="shape">Shape of this rod.</param>
     public double Use(RodShape shape) => Math.Max(shape.ButtMomentNm / BorneTorqueNm, _strain.Largest(shape) / BorneStrain);
-
-    /// <summary>Largest pull up to which a measure of the shape, which grows with the pull, stays within a limit, N.</summary>
-    public static double LargestN(Func<double, RodShape> shape, Func<RodShape, double> measure, double limit)
-    {
-        double Excess(double load) => measure(shape(load)) - limit;
-        double low = 0.0, high = FirstN;
-        while (Excess(high) < 0.0)
-        {
-            if (high >= MostN)
-            {
-                return MostN;
-            }
-
-            (low, high) = (high, 2.0 * high);
-        }
-
-        return low == 0.0 && Excess(0.0) >= 0.0 ? 0.0 : MathNet.Numerics.RootFinding.Brent.FindRoot(Excess, low, high, AccuracyN, 200);
-    }
 
     private RodShape Solve(double angle, double x, double y) => RodStatics.Solve(_chain, angle, x, y, Physics.GravityMS2);
 }

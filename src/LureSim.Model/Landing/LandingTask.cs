@@ -9,7 +9,7 @@ namespace LureSim.Model.Landing;
 /// <param name="LiftShare">Share of both for a lift of a second or two, guess 1 (0.7 to 1.3: people yield only at up to 1.3 times their static strength).</param>
 /// <param name="HoldShare">Share of both that is held for a minute, guess 0.4 (0.2 to 0.7).</param>
 /// <param name="KnotShare">Strength of the knots over the line's, guess 0.75 (0.5 to 0.95).</param>
-/// <param name="RodFactor">Load that the rod bears at 45 deg of rod angle over its power load, guess 8 (5 to 12).</param>
+/// <param name="RodFactor">Load that the rod bears at 45 deg of rod angle over its power load, guess 12 (7 to 20).</param>
 /// <param name="ShortLineM">Line out beyond the tip with the fish at the boat, m, guess 2.5 (2 to 3).</param>
 /// <param name="BoatAngleRad">Butt above the level then, rad, guess 0.5 (0.2 to 0.9).</param>
 /// <param name="SteadyTurnsS">Handle turns in a second that are kept up, guess 2 (1.5 to 2.5).</param>
@@ -26,7 +26,7 @@ public sealed record LandingTask(
     [property: Parameter("lift share", "", 0.1, 2.0, GuessLow = 0.7, GuessHigh = 1.3)] double LiftShare = 1.0,
     [property: Parameter("hold share", "", 0.01, 1.5, GuessLow = 0.2, GuessHigh = 0.7)] double HoldShare = 0.4,
     [property: Parameter("knot", "", 0.2, 1.0, GuessLow = 0.5, GuessHigh = 0.95)] double KnotShare = 0.75,
-    [property: Parameter("rod factor", "", 1.0, 50.0, GuessLow = 5.0, GuessHigh = 12.0)] double RodFactor = 8.0,
+    [property: Parameter("rod factor", "", 1.0, 50.0, GuessLow = 7.0, GuessHigh = 20.0)] double RodFactor = 12.0,
     [property: Parameter("short line", "m", 0.5, 10.0, GuessLow = 2.0, GuessHigh = 3.0)] double ShortLineM = 2.5,
     [property: Parameter("boat angle", "rad", -0.5, 1.3, GuessLow = 0.2, GuessHigh = 0.9)] double BoatAngleRad = 0.5,
     [property: Parameter("steady turns", "1/s", 0.1, 10.0, GuessLow = 1.5, GuessHigh = 2.5)] double SteadyTurnsS = 2.0,

@@ -121,7 +121,7 @@ internal sealed class PlaningPull
         return MathNet.Numerics.RootFinding.Brent.FindRoot(Excess, 0.0, FastestMS, 1e-9, 200);
     }
 
-    private double Trim(End end) => At(TrimDeg, end, lowIsEasy: false) * Math.PI / 180.0;
+    private static double Trim(End end) => At(TrimDeg, end, lowIsEasy: false) * Math.PI / 180.0;
 
     private double Weight(End end) => At(WeightOut, end) * _mass * Physics.GravityMS2;
 }

@@ -20,6 +20,6 @@ public static class RodLever
         built = built with { MassKg = rod.MassKg * Math.Pow(built.FreeLengthM / rod.FreeLengthM, 1.5) };
         Parameter.Demand(built);
         var held = new HeldRod(built, rodFactor: 1.0);
-        return HeldRod.LargestN(n => held.Drawn(angleRad, n), s => s.ButtMomentNm, torqueNm);
+        return RodHold.PullN(n => held.Drawn(angleRad, n), s => s.ButtMomentNm, torqueNm);
     }
 }

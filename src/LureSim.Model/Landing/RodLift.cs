@@ -11,8 +11,8 @@ internal readonly record struct Grip(double TorqueNm, double PullN);
 /// <param name="RodAngleRad">Butt: over the level for a hanging weight, over the line for a pull along it, rad.</param>
 /// <param name="LoadN">Largest load, N.</param>
 /// <param name="Limit">What ends it.</param>
-/// <param name="HandsN">Load up to which the hands hold the torque, N; 1024 stands for that and more.</param>
-/// <param name="RodN">What the rod bears, N; 1024 stands for that and more.</param>
+/// <param name="HandsN">Load up to which the hands hold the torque, N; 2048 stands for that and more.</param>
+/// <param name="RodN">What the rod bears, N; 2048 stands for that and more.</param>
 /// <param name="LeverM">Distance from the hand to the line of the load, square to it, with the rod bent by that load, m: the torque of the load on the hands is
 /// load times lever. The rod's own weight comes on top.</param>
 /// <param name="TipRiseM">Tip over the hand, rod bent by that load, m; negative under it.</param>
@@ -45,11 +45,11 @@ internal sealed class RodLift(HeldRod rod, TackleStrength tackle)
 
     private RodLoad[] Largest(double angle, double turn, Func<double, RodShape> shape, Func<RodShape, double> lever, ReadOnlySpan<Grip> grips)
     {
-        double bears = HeldRod.LargestN(shape, rod.Use, 1.0);
+        double bears = RodHold.PullN(shape, rod.Use, 1.0);
         var loads = new RodLoad[grips.Length];
         for (int i = 0; i < loads.Length; i++)
         {
-            double hands = HeldRod.LargestN(shape, s => s.ButtMomentNm, grips[i].TorqueNm);
+            double hands = RodHold.PullN(shape, s => s.ButtMomentNm, grips[i].TorqueNm);
             TackleStrength least = tackle.Or(LandingLimit.Rod, bears).Or(LandingLimit.Hands, hands).Or(LandingLimit.Arms, grips[i].PullN);
             RodShape bent = shape(least.LoadN);
             loads[i] = new(angle, least.LoadN, least.Limit, hands, bears, lever(bent), bent.TipYM, turn);

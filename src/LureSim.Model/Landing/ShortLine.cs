@@ -1,5 +1,6 @@
 using LureSim.Model.Assembly;
 using LureSim.Model.Reels;
+using LureSim.Model.Rods;
 
 namespace LureSim.Model.Landing;
 
@@ -39,7 +40,7 @@ public sealed record ShortLine(
         double Peak(double line, Func<double, double> bend) => Surge.PeakN(setup.Fish, densityKgM3, hold.LoadN, n => bend(n) + (n * line));
 
         // Past the most that is looked for the rod lies along the line and gives no more.
-        double Bend(double load) => -TipM(Math.Min(load, HeldRod.MostN));
+        double Bend(double load) => -TipM(Math.Min(load, RodHold.MostN));
         double locked = Peak(near, Bend), sliding = rings * Emptying(setup, task.ShortLineM), starting = setup.Reel.Clutch.StaticRatio * sliding;
         double swing = 0.02 * Math.Max(1.0, hold.LoadN);
         return new(

@@ -146,5 +146,5 @@ public sealed class RodLiftTests
     }
 
     [Fact]
-    public void A_pull_that_hands_hold_without_end_is_cut_off() => Assert.Equal(HeldRod.MostN, Of(SevenFoot).Pull(0.05, Torque(100.0))[0].HandsN);
+    public void A_pull_that_hands_hold_without_end_is_cut_off() => Assert.Equal(RodHold.MostN, Of(SevenFoot).Pull(0.05, Torque(100.0))[0].HandsN);
 }
