@@ -54,7 +54,7 @@ internal static class StrikeSummarizer
     private static double? Finite(double time) => double.IsFinite(time) ? time : null;
 
     private static StrikeLimit Limit(StrikePeaks p, StrikeStroke stroke) =>
-        p.SlipM > SlipCountsM ? StrikeLimit.Clutch : p.ButtRad > stroke.StopRad - StopWindowRad ? StrikeLimit.Stroke : StrikeLimit.Hands;
+        p.HeldSlipM > SlipCountsM ? StrikeLimit.Clutch : p.ButtRad > stroke.StopRad - StopWindowRad ? StrikeLimit.Stroke : StrikeLimit.Hands;
 
     // Against the direction of the line at the peak; a line that never pulled has none.
     private static double StaticN(StrikePeaks p, StrikeParts parts, RodChain chain)
