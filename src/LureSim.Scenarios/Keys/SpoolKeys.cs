@@ -13,7 +13,7 @@ public static class SpoolKeys
         Words = "inertia of the bare spool",
         Default = "8e-7 kg m2",
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.InertiaKgM2)),
-        Lens = Lens.OfSetup(s => s.Reel.Spool.InertiaKgM2, Activities.Cast),
+        Lens = Lens.OfSetup(s => s.Reel.Spool.InertiaKgM2, Activities.Cast | Activities.Strike),
     };
 
     /// <summary>Line on the spool.</summary>
@@ -22,14 +22,14 @@ public static class SpoolKeys
         Words = "line on the spool",
         HasNoDefault = true,
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.LineM)),
-        Lens = Lens.OfSetup(s => s.Reel.Spool.LineM, Activities.Cast),
+        Lens = Lens.OfSetup(s => s.Reel.Spool.LineM, Activities.Cast | Activities.Strike),
     };
 
     /// <summary>Width of the wound line.</summary>
     public static readonly KeySpec SpoolWidth = new("reel.spool_width", QuantityKind.Length, "mm", "Width of the wound line on a revolving spool.")
     {
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.WidthM)),
-        Lens = Lens.OfSetup(s => s.Reel.Spool.WidthM, Activities.Cast),
+        Lens = Lens.OfSetup(s => s.Reel.Spool.WidthM, Activities.Cast | Activities.Strike),
     };
 
     /// <summary>Packing.</summary>
@@ -37,7 +37,7 @@ public static class SpoolKeys
     {
         Words = "packing of the line on the spool",
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.Packing)),
-        Lens = Lens.OfSetup(s => s.Reel.Spool.Packing, Activities.Cast),
+        Lens = Lens.OfSetup(s => s.Reel.Spool.Packing, Activities.Cast | Activities.Strike),
     };
 
     /// <summary>Law of the brake.</summary>

@@ -74,8 +74,11 @@ public enum DragAdviceReason
     /// <summary>As high as spares everything with a reserve, since the fish must not get into the plants.</summary>
     HighAmongPlants,
 
-    /// <summary>None spares all and sets: set the hook with the lowest that does, then ease it.</summary>
+    /// <summary>What sets the hook is too much for the boat: set it with the lowest that does, then ease it.</summary>
     SetThenEase,
+
+    /// <summary>Something gives before the hook is set.</summary>
+    TooWeak,
 
     /// <summary>No drag sets the hook.</summary>
     CannotSet,
@@ -83,8 +86,12 @@ public enum DragAdviceReason
 
 /// <summary>A drag to use.</summary>
 /// <param name="Reason">Why.</param>
-/// <param name="DragN">Slip force of a full spool, straight off the reel, N; null where none can be recommended.</param>
-public sealed record DragAdvice(DragAdviceReason Reason, double? DragN);
+/// <param name="At">The strike with it; null where none can be recommended, or the model cannot finish it.</param>
+public sealed record DragAdvice(DragAdviceReason Reason, DragPoint? At)
+{
+    /// <summary>Slip force of a full spool, straight off the reel, N.</summary>
+    public double? DragN => At?.DragN;
+}
 
 /// <summary>The drag settings of one strike.</summary>
 public sealed record DragWindow
