@@ -11,7 +11,7 @@ namespace LureSim.Reports.Strike;
 /// <summary>What gives first: load of every place against what it bears, the least margin on top.</summary>
 public static class MarginBars
 {
-    private const double Strong = 0.38, Loaded = 0.2, Range = 0.05, WordsWidth = 330, LongestShown = 4.0;
+    private const double Strong = 0.38, Loaded = 0.2, Range = 0.05, WordsWidth = 360;
     private static readonly OxyColor Strength = ChartStyle.Light;
 
     /// <summary>Builds the picture.</summary>
@@ -23,7 +23,7 @@ public static class MarginBars
         ArgumentNullException.ThrowIfNull(shown);
         ValueList<Margin> margins = result.Summary.Margins;
         int height = SetUpRows.Height(margins.Count);
-        PlotModel model = ChartStyle.NewModel(Title(result.Summary.FirstToGive, shown), $"Largest load of a strike {shown.OneFamily.Distance(result.Task.DistanceM)} away: {result.Setup.Title}");
+        PlotModel model = ChartStyle.NewModel(Title(result.Summary, shown), $"Largest load of a strike {shown.OneFamily.Distance(result.Task.DistanceM)} away: {result.Setup.Title}");
         CategoryAxis names = SetUpRows.Axis([.. margins.Select(m => StrikeNames.Of(m.Place)[4..])]);
         var panels = new Panels(model, height, [names]);
         double most = 1.02 * margins.Max(m => Math.Max(m.LoadN, Guess.Strength(m).High));
@@ -42,12 +42,19 @@ public static class MarginBars
         return new Chart("strike_margins", model, Height: height);
     }
 
-    private static string Title(Margin first, Shown shown)
+    private static string Title(StrikeSummary summary, Shown shown)
     {
-        string place = Trade.Capital(StrikeNames.Of(first.Place));
-        return first.Ratio < 1.0
-            ? $"{place} {StrikeNames.Gives(first.Place)}: it bears {shown.Pull(first.StrengthN)} and gets {shown.Pull(first.LoadN)}"
-            : $"Nothing gives; first would be {StrikeNames.Of(first.Place)}, which bears {Times(first)} the load";
+        Margin first = summary.FirstToGive;
+        string place = StrikeNames.Of(first.Place);
+        if (first.Ratio < 1.0)
+        {
+            return $"{Trade.Capital(place)} {StrikeNames.Gives(first.Place)}: it bears {shown.Pull(first.StrengthN)} and gets {shown.Pull(first.LoadN)}";
+        }
+
+        Margin[] doubtful = [.. summary.Margins.Where(m => Guess.Strength(m).Low < m.LoadN)];
+        return doubtful.Length == 0
+            ? $"Nothing gives; first would be {place}, which bears {Times(first)} its load"
+            : $"{Trade.Capital(place)} bears {Times(first)} its load; if the guesses are too high, {StrikeNames.Of(doubtful[0].Place)} {StrikeNames.Gives(doubtful[0].Place)}";
     }
 
     private static string Times(Margin margin) => $"{Trade.Digits(margin.Ratio, 1)} times";
@@ -64,7 +71,8 @@ public static class MarginBars
         }
 
         bool gives = margin.Ratio < 1.0;
-        SetUpRows.Beside(panels, end, row, gives ? StrikeNames.Gives(margin.Place) : $"bears {Times(margin)}", bold: gives);
+        SetUpRows.Beside(panels, end, row, gives ? StrikeNames.Gives(margin.Place) : $"bears {Times(margin)} its load", -1, bold: gives);
+        SetUpRows.Beside(panels, end, row, $"gets {pull.Digits(margin.LoadN)}, bears {pull.Text(margin.StrengthN)}", 1);
     }
 
     private static Look LookOf(WeakPlace place) => place switch

@@ -18,7 +18,7 @@ public static class StrikeForce
 
     // The drag counts as slipping from this speed of the line on, m/s.
     private const double SlipsMS = 0.01;
-    private static readonly OxyColor Slips = ChartStyle.Faint(Looks.Spool.Color, 0.18), Sets = ChartStyle.Faint(ChartStyle.Green, 0.16);
+    private static readonly OxyColor Slips = ChartStyle.Faint(Looks.Spool.Color, 0.18);
 
     /// <summary>Builds the picture.</summary>
     /// <param name="result">Strike.</param>
@@ -40,12 +40,11 @@ public static class StrikeForce
         ], [1.25, 1.0]);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Time from the first movement of the hands, s", 0.0, result.Series["time_s"][^1]));
         model.Annotations.Add(new RodScene(result.Moments, way, side, $"hook, {shown.OneFamily.Distance(result.Task.DistanceM)} from the tip") { YAxisKey = Panels.Key(0), Layer = AnnotationLayer.BelowSeries });
-        bool slips = AddPull(panels, result, sets, pull);
+        bool slips = AddPull(panels, result, sets, pull, shown);
         panels.Header(0, $"{(side ? "From above" : "From the side")}, to scale", new("rod", Looks.Rod.Solid), new("line", Looks.Line.Solid), new("water", Looks.Water, Swatch.Box));
         panels.Header(1, "Pull on the hook",
         [
-            new($"sets {StrikeNames.Points(result.Setup.Hook.Points)}", Looks.Reference), new("nobody has measured it: what it may be", Sets, Swatch.Box),
-            .. slips ? [new HeaderEntry("drag slips", Slips, Swatch.Box)] : Array.Empty<HeaderEntry>(),
+            .. SetLevel.Legend(result.Setup.Hook.Points), .. slips ? [new HeaderEntry("drag slips", Slips, Swatch.Box)] : Array.Empty<HeaderEntry>(),
         ]);
         return new Chart("strike_force", model, Height: Height);
     }
@@ -72,23 +71,14 @@ public static class StrikeForce
     }
 
     // True where the drag slips.
-    private static bool AddPull(Panels panels, StrikeResult result, Ranged sets, ShownUnit pull)
+    private static bool AddPull(Panels panels, StrikeResult result, Ranged sets, ShownUnit pull, Shown shown)
     {
         ValueList<double> time = result.Series["time_s"], force = result.Series["hook_force_N"], speed = result.Series["slip_speed_m_s"];
-        panels.Model.Annotations.Add(new RectangleAnnotation
-        {
-            YAxisKey = Panels.Key(1),
-            MinimumY = pull.Of(sets.Low),
-            MaximumY = pull.Of(sets.High),
-            Fill = Sets,
-            Layer = AnnotationLayer.BelowSeries,
-        });
+        SetLevel.Draw(panels, 1, sets, pull, 0.0, time[^1]);
         List<(int From, int To)> slips = Spans.Where(0, time.Count, i => speed[i] > SlipsMS);
         slips.ForEach(s => panels.Shade(1, time[s.From], time[s.To], Slips));
-        double level = pull.Of(sets.Value);
-        panels.Line(1, [0.0, time[^1]], [level, level], Looks.Reference, 3);
         panels.Line(1, time[..], [.. force.Select(pull.Of)], Looks.NosePull);
-        panels.Model.Annotations.Add(new MomentDots([.. result.Moments.Select(m => new DataPoint(m.TimeS, pull.Of(m.HookForceN)))]) { YAxisKey = Panels.Key(1) });
+        panels.Model.Annotations.Add(new MomentDots([.. result.Moments.Select(m => (new DataPoint(m.TimeS, pull.Of(m.HookForceN)), m.Name == StrikeMomentName.Peak ? shown.Pull(m.HookForceN) : ""))]) { YAxisKey = Panels.Key(1) });
         return slips.Count > 0;
     }
 }
