@@ -90,7 +90,7 @@ internal static class MadeUpStrike
             BoatFactor = 1.4,
             Advice = new(reason, adviceN is double drag ? At(drag) : null),
         };
-        return new(strike, null, null, window, [], Curves(strike.Setup))
+        return new(strike, null, null, window, [], LandingOfStrike.Run(strike.Setup, strike.Task).Demand(), Curves(strike.Setup))
         {
             Guesses = new(new(setN, 0.5 * setN, 2.0 * setN), [new(WeakPlace.HookHold, 48.0, 240.0), new(WeakPlace.HookWire, 78.0, 218.0), new(WeakPlace.Knot, 110.0, 209.0), new(WeakPlace.Rod, 31.5, 90.0)]),
         };
