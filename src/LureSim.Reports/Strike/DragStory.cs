@@ -43,7 +43,7 @@ internal static class DragStory
 
     private static string Reason(DragWindow window, Shown shown) => window.Advice.Reason switch
     {
-        DragAdviceReason.Middle => "it is as many times the lowest as the highest is times it, so a drag that sticks or is set by feel stays inside",
+        DragAdviceReason.Middle => $"it may be off by {Trade.Digits(Math.Sqrt(window.Range.HighN!.Value / window.Range.LowN!.Value))} times either way and still does both",
         DragAdviceReason.Shut => $"shut, because the strike harms nothing and every bit of line that slips lets the fish deeper into the plants{Ease(window, shown)}",
         DragAdviceReason.HighAmongPlants => $"a fifth under what the strike spares, because line that slips lets the fish deeper into the plants{Ease(window, shown)}",
         _ => $"the least that sets the hook{Ease(window, shown)}",
@@ -100,5 +100,5 @@ internal static class DragStory
         : range.IsEmpty ? $"{shown.Pull(low)} would set it and {shown.Pull(high)} is the most that spares everything"
         : shown.Range(ShownQuantity.Pull, low, high);
 
-    private static string Gives(DragRange range) => $"{StrikeNames.Of(range.Gives!.Value)} {StrikeNames.Gives(range.Gives.Value)} {(range.Case == DragCase.Boat ? "when a fish at the boat pulls as hard as the drag lets it" : "in the strike")}";
+    private static string Gives(DragRange range) => $"{StrikeNames.Of(range.Gives!.Value)} gives first, {(range.Case == DragCase.Boat ? "when a fish at the boat pulls as hard as the drag lets it" : "in the strike")}";
 }

@@ -32,7 +32,7 @@ public static class DragWindowChart
         (string Name, DragRange Range)[] readings =
         [
             ("as the file has it", window.Range),
-            .. window.Bands.Where(b => b.Case != ThresholdCase.AsGiven).Select(b => (DragWindowWords.Reading(b, shown.OneFamily), b.Range)),
+            .. window.Bands.Select(b => (DragWindowWords.Reading(b, shown.OneFamily), b.Range)),
         ];
         double shut = Math.Max(window.LockedN, strike.Setup.Reel.DragN), most = Most(window);
         ShownUnit drag = shown.Unit(ShownQuantity.Pull, shut), pull = shown.Unit(ShownQuantity.Pull, most);

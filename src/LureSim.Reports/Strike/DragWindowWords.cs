@@ -53,7 +53,6 @@ internal static class DragWindowWords
     /// <param name="shown">Units.</param>
     public static string Reading(DragBand band, Shown shown) => band.Case switch
     {
-        ThresholdCase.AsGiven => "as the file has it",
         ThresholdCase.SetsEasily or ThresholdCase.SetsHard => $"a point sets at {shown.Pull(band.SetN)}",
         ThresholdCase.HoldsWeakly or ThresholdCase.HoldsStrongly => $"a point tears at {shown.Pull(band.HoldN)}",
         _ => "one point alone holds",

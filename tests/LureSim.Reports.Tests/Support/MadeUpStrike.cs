@@ -48,16 +48,16 @@ internal static class MadeUpStrike
     }
 
     /// <summary>A window from 14 to 39 N, a fish at the boat above it.</summary>
-    public static StrikeReport Report() => Of(new(14.0, 39.0, WeakPlace.HookHold, DragCase.Boat), new(DragAdviceReason.Middle, 23.4), guesses: true);
+    public static StrikeReport Report() => Of(new(14.0, 39.0, WeakPlace.HookHold, DragCase.Boat), new(DragAdviceReason.Middle, new(23.4, 26.0, 27.0, 0.5, 0.0)), guesses: true);
 
     /// <summary>No drag does both.</summary>
-    public static StrikeReport Empty() => Of(new(20.0, 15.0, WeakPlace.HookWire, DragCase.Boat), new(DragAdviceReason.SetThenEase, 20.0), guesses: true, setN: 34.0);
+    public static StrikeReport Empty() => Of(new(20.0, 15.0, WeakPlace.HookWire, DragCase.Boat), new(DragAdviceReason.SetThenEase, new(20.0, 26.0, 27.0, 0.5, 0.0)), guesses: true, setN: 34.0);
 
     /// <summary>No drag sets the hook.</summary>
     public static StrikeReport TooWeak() => Of(new(null, 50.0, null, DragCase.Strike), new(DragAdviceReason.CannotSet, null), guesses: false, setN: 120.0);
 
     /// <summary>Nothing gives.</summary>
-    public static StrikeReport Strong() => Of(new(14.0, 50.0, null, DragCase.Strike), new(DragAdviceReason.Shut, 50.0), guesses: true);
+    public static StrikeReport Strong() => Of(new(14.0, 50.0, null, DragCase.Strike), new(DragAdviceReason.Shut, new(50.0, 26.0, 27.0, 0.5, 0.0)), guesses: true);
 
     /// <summary>A report about another strike.</summary>
     public static StrikeReport With(StrikeReport report, Func<StrikeResult, StrikeResult> change) => report with { Strike = change(report.Strike) };
@@ -67,7 +67,7 @@ internal static class MadeUpStrike
         StrikeResult strike = Result();
         DragBand[] bands =
         [
-            new(ThresholdCase.AsGiven, 12.0, 54.0, range), new(ThresholdCase.SetsEasily, 6.0, 54.0, range with { LowN = 7.0 }), new(ThresholdCase.SetsHard, 24.0, 54.0, range with { LowN = null }),
+            new(ThresholdCase.SetsEasily, 6.0, 54.0, range with { LowN = 7.0 }), new(ThresholdCase.SetsHard, 24.0, 54.0, range with { LowN = null }),
             new(ThresholdCase.HoldsWeakly, 12.0, 24.0, new(14.0, 17.0, WeakPlace.HookHold, DragCase.Boat)), new(ThresholdCase.HoldsStrongly, 12.0, 120.0, range with { HighN = 50.0, Gives = null }),
             new(ThresholdCase.OnePoint, 12.0, 54.0, new(14.0, 10.0, WeakPlace.HookHold, DragCase.Boat)),
         ];
@@ -75,6 +75,7 @@ internal static class MadeUpStrike
         {
             Points = [.. Enumerable.Range(1, 10).Select(i => 5.0 * i).Select(d => new DragPoint(d, Math.Min(1.7 * d, 40.0), Math.Min(1.8 * d, 42.0), 0.01 * d, Math.Max(0.0, 0.5 - (0.02 * d))))],
             Range = range,
+            InStrike = range.Case == DragCase.Boat ? range with { HighN = 50.0, Gives = null, Case = DragCase.Strike } : range,
             Bands = guesses ? [.. bands] : [],
             LockedN = 50.0,
             LabelN = 222.0,
@@ -82,7 +83,18 @@ internal static class MadeUpStrike
             BoatFactor = 1.4,
             Advice = advice,
         };
-        return new(strike, null, null, window, Curves(strike.Setup));
+        StrikeRemedy[] remedies =
+        [
+            new(RemedyKind.FullEffort, CurveLine.Own, 15.0, 31.0, false), new(RemedyKind.Haul, CurveLine.Own, 15.0, 1.1 * setN, true), new(RemedyKind.FullHaul, CurveLine.Own, 15.0, 1.3 * setN, true),
+            new(RemedyKind.Nearer, CurveLine.Own, 5.0, 1.05 * setN, true), new(RemedyKind.Nearer, CurveLine.Own, 10.0, 1.01 * setN, true), new(RemedyKind.Line, CurveLine.SoakedNylon, 15.0, 20.0, false),
+        ];
+        return new(strike, At(50.0, 40.0, slips: false), At(DragStudy.LooseN, 4.0, slips: true), window, range.LowN is null ? [.. remedies] : [], LandingOfStrike.Run(strike.Setup, strike.Task).Demand(), Curves(strike.Setup));
+
+        StrikeResult At(double drag, double peakN, bool slips)
+        {
+            StrikeResult made = Result(peakN: peakN, slips: slips);
+            return made with { Setup = made.Setup with { Reel = made.Setup.Reel with { DragN = drag } } };
+        }
     }
 
     private static StrikeCurves Curves(Setup setup)

@@ -1,7 +1,9 @@
 using System.Text.RegularExpressions;
 using LureSim.Model.Cast;
+using LureSim.Model.Landing;
 using LureSim.Model.Pool;
 using LureSim.Model.Retrieve;
+using LureSim.Model.Strike;
 using LureSim.Model.Trim;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Text;
@@ -74,6 +76,7 @@ public sealed class ShownTests
         string[] keys =
         [
             .. RetrieveFigures.All.Select(f => f.Key), .. CastFigures.All.Select(f => f.Key), .. CadenceFigures.All.Select(f => f.Key), .. TrimFigures.All.Select(f => f.Key), .. PoolFigures.All.Select(f => f.Key),
+            .. StrikeFigures.All.Select(f => f.Key), .. LandingFigures.All.Select(f => f.Key),
         ];
         string[] shared = ["", "/s", "s", "deg", "W", "Hz", "rpm", "rad/s"];
         foreach (string key in keys)

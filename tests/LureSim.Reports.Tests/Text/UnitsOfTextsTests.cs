@@ -10,6 +10,7 @@ using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Pool;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
+using LureSim.Reports.Strike;
 using LureSim.Reports.Trim;
 using LureSim.Studies.Cast;
 
@@ -29,6 +30,10 @@ public sealed partial class UnitsOfTextsTests
         ("trim", n => TrimText.Build("Made up", MadeUpTrim.Result(), n)),
         ("pool", n => PoolText.Build("Made up", MadeUpPool.Result(), n, MadeUpDoubt.Study())),
         ("pool_stiff", n => PoolText.Build("Made up", MadeUpPool.Stiff(), n)),
+        ("strike", n => StrikeText.Build(MadeUpStrike.Report(), n, MadeUpDoubt.Study())),
+        ("strike_empty", n => StrikeText.Build(MadeUpStrike.Empty(), n)),
+        ("strike_unset", n => StrikeText.Build(MadeUpStrike.TooWeak(), n)),
+        ("strike_shut", n => StrikeText.Build(MadeUpStrike.Strong(), n)),
         ("cadence", n => CadenceText.Build(MadeUpCadence.Window(0.9, 3.0), n)),
         ("cadence_limit", n => CadenceText.Build(MadeUpCadence.Window(0.9, 3.0, new(0.5, 0.3, 0.8)), n)),
         ("cadence_across", n => AcrossText.Build(MadeUpCadence.Across(true, true), n)),

@@ -6,13 +6,14 @@ using LureSim.Studies.Cadence;
 using LureSim.Studies.Figures;
 using LureSim.Studies.Pool;
 using LureSim.Studies.Runs;
+using LureSim.Studies.Strike;
 
 namespace LureSim.Studies.Tests.Figures;
 
 /// <summary>
 /// Which keys a command says it reads, against what it does: every key is changed a little, and the numbers change or do not. The set-up
 /// has a soaked leader with a fixed knot and wind from the side, a swing that
-/// stops before the release, so that hardly any key lies idle.
+/// stops before the release, and a fish that takes line among plants, so that hardly any key lies idle.
 /// </summary>
 public sealed class KeysThatEnterTests
 {
@@ -54,6 +55,15 @@ public sealed class KeysThatEnterTests
         travel = "0.15 m"
         [pool]
         press = "2 mm"
+        [strike]
+        nodes = 10
+        step = "1 ms"
+        points = 1
+        set_force = "3 N"
+        [fish]
+        pull = "25 N"
+        [cover]
+        kind = "sparse"
         """;
 
     // A word for people, the seed of draws, limits that only a remark compares with or that are not reached here, and packing that braid alone is sized by.
@@ -65,7 +75,7 @@ public sealed class KeysThatEnterTests
     public static TheoryData<string, string> Commands() => new()
     {
         { "retrieve", "revolving" }, { "cast", "fixed" }, { "cast", "revolving" }, { "cadence", "revolving" },
-        { "pool", "revolving" },
+        { "pool", "revolving" }, { "strike", "revolving" }, { "strike", "fixed" },
     };
 
     [Theory]
@@ -77,10 +87,11 @@ public sealed class KeysThatEnterTests
             "retrieve" => new RetrieveSource(),
             "cast" => new CastSource(),
             "pool" => new PoolSource(),
+            "strike" => new StrikeSource(),
             _ => new CadenceSource(new CadencePlan(1.5, 1.6, ScanPoints: 3, Starts: 1, Run: new StationaryPlan(0.5, 4, 4))),
         };
-        string kind = "reel.kind=" + reel;
-        ScenarioResult own = Source.Resolve([kind]);
+        string[] set = command == "strike" ? ["reel.kind=" + reel, "reel.drag=4 N"] : ["reel.kind=" + reel];
+        ScenarioResult own = Source.Resolve(set);
         string before = Row(figures, own);
         var wrong = new List<string>();
         foreach (KeySpec key in ScenarioSchema.Keys.Where(k => k.Kind != QuantityKind.List && k.Path is not ("lure.tie" or "reel.kind") && !Apart.Contains(k.Path)))
@@ -92,7 +103,7 @@ public sealed class KeysThatEnterTests
                 continue;
             }
 
-            ScenarioResult changed = Source.Resolve([kind, $"{key.Path}={Other(key, own)}"]);
+            ScenarioResult changed = Source.Resolve([.. set, $"{key.Path}={Other(key, own)}"]);
             if (changed.IsValid && (Row(figures, changed) != before) != says)
             {
                 wrong.Add($"{key.Path} {(says ? "is said to enter but does not" : "enters unsaid")}");
@@ -100,6 +111,25 @@ public sealed class KeysThatEnterTests
         }
 
         Assert.Empty(wrong);
+    }
+
+    // A fish that does nothing has no thrust, a hook that does not yield no mass, plants that are not there no hold.
+    [Theory]
+    [InlineData("fish.way=comes")]
+    [InlineData("fish.way=stays")]
+    [InlineData("fish.way=fast")]
+    [InlineData("cover.kind=open")]
+    [InlineData("cover.line_turn=0 rad/m")]
+    public void Of_fish_and_plants_that_enters_a_strike_which_is_there(string set)
+    {
+        var strike = new StrikeSource();
+        ScenarioResult own = Source.Resolve(["reel.drag=4 N", set]);
+        string before = Row(strike, own);
+        foreach (KeySpec key in ScenarioSchema.Keys.Where(k => k.Table is "fish" or "cover" || k.Path is "lure.mass"))
+        {
+            ScenarioResult changed = Source.Resolve(["reel.drag=4 N", set, $"{key.Path}={Other(key, own)}"]);
+            Assert.True(changed.IsValid && (Row(strike, changed) != before) == strike.Reads(key, own), $"{set}, {key.Path}");
+        }
     }
 
     [Fact]
