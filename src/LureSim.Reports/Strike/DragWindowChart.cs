@@ -29,11 +29,7 @@ public static class DragWindowChart
         ArgumentNullException.ThrowIfNull(shown);
         DragWindow window = report.Window;
         StrikeResult strike = report.Strike;
-        (string Name, DragRange Range)[] readings =
-        [
-            ("as the file has it", window.Range),
-            .. window.Bands.Select(b => (DragWindowWords.Reading(b, shown.OneFamily), b.Range)),
-        ];
+        (string Name, DragRange Range)[] readings = [.. DragWindowWords.Readings(window, shown.OneFamily)];
         double shut = Math.Max(window.LockedN, strike.Setup.Reel.DragN), most = Most(window);
         ShownUnit drag = shown.Unit(ShownQuantity.Pull, shut), pull = shown.Unit(ShownQuantity.Pull, most);
         PlotModel model = ChartStyle.NewModel(DragWindowWords.Title(window, strike.Setup.Hook.Points, shown), Subtitle(strike, shown.OneFamily));
@@ -42,7 +38,7 @@ public static class DragWindowChart
             [1.4, RowWeight * (readings.Length + 0.5)]);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, $"Drag setting, full spool, {drag.Name}", 0.0, drag.Of(1.03 * shut)));
         DrawZones(panels, window, drag, pull.Of(most));
-        DrawPulls(panels, window, drag, pull);
+        DrawPulls(panels, report, drag, pull);
         for (int i = 0; i < readings.Length; i++)
         {
             DrawReading(panels, readings.Length - 1 - i, readings[i].Range, window.LockedN, drag);
@@ -57,8 +53,8 @@ public static class DragWindowChart
 
         panels.Header(0, $"Pull on the hook, {pull.Name}",
         [
-            new("in the strike", Looks.NosePull), new("fish surging at the boat", Looks.Spool), SetLevel.Legend(strike.Setup.Hook.Points)[0],
-            .. window.Range.Gives is null ? Array.Empty<HeaderEntry>() : [new(DragWindowWords.Gives(window.Range), Gives.Color, Swatch.Dot)],
+            new("in the strike", Looks.NosePull), new("fish surging at the boat", Looks.Spool), .. SetLevel.Legend(report, withRange: false),
+            .. window.Range is { Gives: not null, HighN: not null } ? [new(DragWindowWords.Gives(window.Range), Gives.Color, Swatch.Dot)] : Array.Empty<HeaderEntry>(),
             .. marks.Select(m => new HeaderEntry($"{m.Words}, {drag.Text(m.DragN)}", m.Look)),
         ]);
         panels.Header(1, readings.Length > 1 ? "If the guesses are wrong" : "Zones",
@@ -105,12 +101,14 @@ public static class DragWindowChart
         }
     }
 
-    private static void DrawPulls(Panels panels, DragWindow window, ShownUnit drag, ShownUnit pull)
+    private static void DrawPulls(Panels panels, StrikeReport report, ShownUnit drag, ShownUnit pull)
     {
+        DragWindow window = report.Window;
         double shut = window.LockedN;
-        SetLevel.Line(panels, 0, window.SettingN, pull, 0.0, drag.Of(shut));
+        SetLevel.Draw(panels, 0, report, pull, drag.Of(shut), withRange: false);
         double[] x = [.. window.Points.Select(p => drag.Of(p.DragN))], y = [.. window.Points.Select(p => pull.Of(p.HookForceN))];
-        panels.Line(0, [0.0, drag.Of(shut)], [0.0, pull.Of(window.BoatFactor * shut)], Looks.Spool);
+        double boat = Math.Min(shut, (1.0 - NameShare) * Most(window) / window.BoatFactor);
+        panels.Line(0, [0.0, drag.Of(boat)], [0.0, pull.Of(window.BoatFactor * boat)], Looks.Spool);
         panels.Line(0, x, y, Looks.NosePull);
         if (window.Range is { Gives: not null, HighN: double high })
         {

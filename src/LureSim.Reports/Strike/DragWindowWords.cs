@@ -23,11 +23,20 @@ internal static class DragWindowWords
             return $"No drag sets {all}: even shut the hook gets {shown.Pull(window.Points.Max(p => p.HookForceN))} of the {shown.Pull(window.SettingN)} due";
         }
 
-        string take = window.Advice.DragN is double drag ? $"; {(window.Advice.Reason == DragAdviceReason.SetThenEase ? "set with" : "best is")} {shown.Pull(drag)}" : "";
-        return range.IsEmpty ? $"No one drag sets {all} and spares everything{take}{(range.HighN is double ease ? $", then ease to {shown.Pull(ease)}" : "")}"
-            : range.Gives is null ? $"{Trade.Capital(all)} set from {shown.Pull(low)} of drag on, and nothing gives even shut{take}"
-            : $"{shown.Range(ShownQuantity.Pull, low, range.HighN!.Value)} of drag sets {all}, and nothing gives{take}";
+        string best = window.Advice.DragN is double drag ? $"; best is {shown.Pull(drag)}" : "";
+        return window.Advice.Reason switch
+        {
+            DragAdviceReason.TooWeak => $"{Trade.Capital(Gives(range))} before the strike sets {all}{(range.HighN is double most ? $", from {shown.Pull(most)} of drag on" : ", at any drag")}",
+            DragAdviceReason.SetThenEase => $"Set {all} with {shown.Pull(low)} of drag, then ease to {shown.Pull(range.HighN!.Value)}: no one drag does both",
+            DragAdviceReason.Shut => $"Strike with the drag shut: from {shown.Pull(low)} on it sets {all}, and nothing gives{AtTheBoat(range, shown)}",
+            DragAdviceReason.HighAmongPlants => $"{Window(window.InStrike, low, shown)} of drag sets {all} and spares everything in the strike{best}{AtTheBoat(range, shown)}",
+            _ => $"{Window(range, low, shown)} of drag sets {all}, and nothing gives{best}",
+        };
     }
+
+    private static string Window(DragRange range, double low, Shown shown) => shown.Range(ShownQuantity.Pull, low, range.HighN!.Value);
+
+    private static string AtTheBoat(DragRange range, Shown shown) => range is { Case: DragCase.Boat, HighN: double most } ? $"; ease to {shown.Pull(most)} at the boat" : "";
 
     /// <summary>What gives first above the window: what, how and when.</summary>
     /// <param name="range">Window above which something gives.</param>
@@ -48,10 +57,12 @@ internal static class DragWindowWords
         return names.FirstOrDefault(n => TextLayout.Measure(n, ChartStyle.TextSize, FontWeights.Normal).Width < room) ?? names[^1];
     }
 
-    /// <summary>A reading of the thresholds.</summary>
-    /// <param name="band">Reading.</param>
+    /// <summary>The window as the file has it, then with other readings of the thresholds.</summary>
+    /// <param name="window">Window.</param>
     /// <param name="shown">Units.</param>
-    public static string Reading(DragBand band, Shown shown) => band.Case switch
+    public static IEnumerable<(string Name, DragRange Range)> Readings(DragWindow window, Shown shown) => [("as the file has it", window.Range), .. window.Bands.Select(b => (Reading(b, shown), b.Range))];
+
+    private static string Reading(DragBand band, Shown shown) => band.Case switch
     {
         ThresholdCase.SetsEasily or ThresholdCase.SetsHard => $"a point sets at {shown.Pull(band.SetN)}",
         ThresholdCase.HoldsWeakly or ThresholdCase.HoldsStrongly => $"a point tears at {shown.Pull(band.HoldN)}",

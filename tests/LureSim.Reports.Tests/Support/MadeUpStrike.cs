@@ -48,21 +48,29 @@ internal static class MadeUpStrike
     }
 
     /// <summary>A window from 14 to 39 N, a fish at the boat above it.</summary>
-    public static StrikeReport Report() => Of(new(14.0, 39.0, WeakPlace.HookHold, DragCase.Boat), new(DragAdviceReason.Middle, new(23.4, 26.0, 27.0, 0.5, 0.0)), guesses: true);
+    public static StrikeReport Report() => Of(new(14.0, 39.0, WeakPlace.HookHold, DragCase.Boat), DragAdviceReason.Middle, 23.4);
 
-    /// <summary>No drag does both.</summary>
-    public static StrikeReport Empty() => Of(new(20.0, 15.0, WeakPlace.HookWire, DragCase.Boat), new(DragAdviceReason.SetThenEase, new(20.0, 26.0, 27.0, 0.5, 0.0)), guesses: true, setN: 34.0);
+    /// <summary>What sets the hook is too much for the boat.</summary>
+    public static StrikeReport Empty() => Of(new(20.0, 15.0, WeakPlace.HookWire, DragCase.Boat), DragAdviceReason.SetThenEase, 20.0, setN: 34.0);
 
-    /// <summary>No drag sets the hook.</summary>
-    public static StrikeReport TooWeak() => Of(new(null, 50.0, null, DragCase.Strike), new(DragAdviceReason.CannotSet, null), guesses: false, setN: 120.0);
+    /// <summary>The knot breaks in the strike before the hook is set.</summary>
+    public static StrikeReport Brittle() => Of(new(20.0, null, WeakPlace.Knot, DragCase.Strike), DragAdviceReason.TooWeak, null, setN: 34.0);
 
-    /// <summary>Nothing gives.</summary>
-    public static StrikeReport Strong() => Of(new(14.0, 50.0, null, DragCase.Strike), new(DragAdviceReason.Shut, new(50.0, 26.0, 27.0, 0.5, 0.0)), guesses: true);
+    /// <summary>No drag sets the hook, and all thresholds are given.</summary>
+    public static StrikeReport TooWeak()
+    {
+        StrikeReport report = Of(new(null, 50.0, null, DragCase.Strike), DragAdviceReason.CannotSet, null, setN: 120.0);
+        return report with { Guesses = StrikeGuesses.None, Window = report.Window with { Bands = [] } };
+    }
 
-    /// <summary>A report about another strike.</summary>
-    public static StrikeReport With(StrikeReport report, Func<StrikeResult, StrikeResult> change) => report with { Strike = change(report.Strike) };
+    /// <summary>Over a mat nothing gives in the strike; the boat asks for less drag.</summary>
+    public static StrikeReport Strong() => Of(new(14.0, 45.0, WeakPlace.Rod, DragCase.Boat), DragAdviceReason.Shut, 50.0);
 
-    private static StrikeReport Of(DragRange range, DragAdvice advice, bool guesses, double setN = 24.0)
+    /// <summary>The first window about another strike.</summary>
+    /// <param name="strike">Strike.</param>
+    public static StrikeReport About(StrikeResult strike) => Report() with { Strike = strike };
+
+    private static StrikeReport Of(DragRange range, DragAdviceReason reason, double? adviceN, double setN = 24.0)
     {
         StrikeResult strike = Result();
         DragBand[] bands =
@@ -73,29 +81,35 @@ internal static class MadeUpStrike
         ];
         var window = new DragWindow
         {
-            Points = [.. Enumerable.Range(1, 10).Select(i => 5.0 * i).Select(d => new DragPoint(d, Math.Min(1.7 * d, 40.0), Math.Min(1.8 * d, 42.0), 0.01 * d, Math.Max(0.0, 0.5 - (0.02 * d))))],
+            Points = [.. Enumerable.Range(1, 10).Select(i => 5.0 * i).Select(At)],
             Range = range,
             InStrike = range.Case == DragCase.Boat ? range with { HighN = 50.0, Gives = null, Case = DragCase.Strike } : range,
-            Bands = guesses ? [.. bands] : [],
+            Bands = [.. bands],
             LockedN = 50.0,
             LabelN = 222.0,
             SettingN = setN,
             BoatFactor = 1.4,
-            Advice = advice,
+            Advice = new(reason, adviceN is double drag ? At(drag) : null),
         };
         StrikeRemedy[] remedies =
         [
             new(RemedyKind.FullEffort, CurveLine.Own, 15.0, 31.0, false), new(RemedyKind.Haul, CurveLine.Own, 15.0, 1.1 * setN, true), new(RemedyKind.FullHaul, CurveLine.Own, 15.0, 1.3 * setN, true),
             new(RemedyKind.Nearer, CurveLine.Own, 5.0, 1.05 * setN, true), new(RemedyKind.Nearer, CurveLine.Own, 10.0, 1.01 * setN, true), new(RemedyKind.Line, CurveLine.SoakedNylon, 15.0, 20.0, false),
         ];
-        return new(strike, At(50.0, 40.0, slips: false), At(DragStudy.LooseN, 4.0, slips: true), window, range.LowN is null ? [.. remedies] : [], LandingOfStrike.Run(strike.Setup, strike.Task).Demand(), Curves(strike.Setup));
-
-        StrikeResult At(double drag, double peakN, bool slips)
+        return new(
+            strike, Dragged(40.0, 50.0), Dragged(4.0, DragStudy.LooseN, slips: true), window, range.LowN is null ? [.. remedies] : [], LandingOfStrike.Run(strike.Setup, strike.Task).Demand(), Curves(strike.Setup))
         {
-            StrikeResult made = Result(peakN: peakN, slips: slips);
-            return made with { Setup = made.Setup with { Reel = made.Setup.Reel with { DragN = drag } } };
-        }
+            Guesses = new(new(setN, 0.5 * setN, 2.0 * setN), [new(WeakPlace.HookHold, 48.0, 240.0), new(WeakPlace.HookWire, 78.0, 218.0), new(WeakPlace.Knot, 110.0, 209.0), new(WeakPlace.Rod, 31.5, 90.0)]),
+        };
     }
+
+    private static StrikeResult Dragged(double peakN, double dragN, bool slips = false)
+    {
+        StrikeResult strike = Result(peakN: peakN, slips: slips);
+        return strike with { Setup = strike.Setup with { Reel = strike.Setup.Reel with { DragN = dragN } } };
+    }
+
+    private static DragPoint At(double dragN) => new(dragN, Math.Min(1.7 * dragN, 40.0), Math.Min(1.8 * dragN, 42.0), 0.01 * dragN, Math.Max(0.0, 0.5 - (0.02 * dragN)));
 
     private static StrikeCurves Curves(Setup setup)
     {
