@@ -56,9 +56,10 @@ internal static class DragStory
     private static string Holds(StrikeReport report, DragPoint at, Shown shown)
     {
         int points = report.Strike.Setup.Hook.Points;
-        double strike = at.HookForceN / points, boat = Math.Max(at.HookForceN, at.DragN * report.Window.BoatFactor) / points;
+        double strike = at.HookForceN / points, boat = at.DragN * report.Window.BoatFactor / points;
+        string hold = boat > strike ? $"{shown.Pull(boat)}, as much as a fish at the boat can put on {(points == 1 ? "it" : "each")} before this drag slips" : $"{shown.Pull(strike)} too";
         return $"With it the hook gets {shown.Pull(at.HookForceN)}: {StrikeNames.Points(points)} {(points == 1 ? "goes" : "go")} in if {(points == 1 ? "it" : "each")} needs no more than {shown.Pull(strike)}, "
-            + $"and {(points == 1 ? "holds if it bears" : "hold if each bears")} {shown.Pull(boat)}, what a fish can load {(points == 1 ? "it" : "each")} with at the boat before this drag slips.";
+            + $"and {(points == 1 ? "holds if it bears" : "hold if each bears")} {hold}.";
     }
 
     private static string Practice(StrikeReport report, Shown shown)

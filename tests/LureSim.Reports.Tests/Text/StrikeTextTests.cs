@@ -47,7 +47,7 @@ public sealed class StrikeTextTests
         Assert.Contains("What limits it: the stroke. The rod is at its end", Of(s => s with { Limit = StrikeLimit.Stroke }), StringComparison.Ordinal);
         string slips = Of(s => s with { Limit = StrikeLimit.Clutch, DragSlipM = 0.12 });
         Assert.Contains("the drag lets out 4.7 in (12 cm) until the hands only hold", slips, StringComparison.Ordinal);
-        Assert.Contains("What limits it: the drag. It starts to slip at 9.8 lb (4.5 kg) off the reel", slips, StringComparison.Ordinal);
+        Assert.Contains("What limits it: the drag. It starts to slip at 8.4 lb (3.8 kg) off the reel", slips, StringComparison.Ordinal);
         Assert.DoesNotContain("times that of it", Of(s => s with { HookForceStaticN = 40.0 }), StringComparison.Ordinal);
     }
 
@@ -71,7 +71,7 @@ public sealed class StrikeTextTests
         string text = Words(one);
         Assert.Contains("A sweep to the side", text, StringComparison.Ordinal);
         Assert.Contains("the line pulls at the hook after 0.07 s, the point is in after 0.18 s", text, StringComparison.Ordinal);
-        Assert.Contains("the point goes in if it needs no more than 5.8 lb", text, StringComparison.Ordinal);
+        Assert.Contains("the point goes in if it needs no more than 8.9 lb", text, StringComparison.Ordinal);
         Assert.DoesNotContain("each ", text, StringComparison.Ordinal);
     }
 
