@@ -25,6 +25,7 @@ public enum CoverKind
 /// <param name="GripN">Pull that drags the fish through them, N, on top of the water's drag.</param>
 /// <param name="WeedKg">Wet weed that comes along with it, kg.</param>
 /// <param name="LureFriction">mu_l of a lure on wet plants, guess 0.4 (0.2 to 0.7).</param>
+/// <param name="OpeningM">Free water between the lure and the first plants under the line, m: 0 for a lure that lies on a mat.</param>
 public sealed record CoverSpec(
     [property: Parameter("line over plants", "m", 0.0, 60.0)] double LineOverM = 0.0,
     [property: Parameter("f", "N/m", 0.0, 50.0)] double DragNM = 0.0,
@@ -33,7 +34,8 @@ public sealed record CoverSpec(
     [property: Parameter("height", "m", 0.0, 1.0, GuessLow = 0.02, GuessHigh = 0.2)] double HeightM = 0.08,
     [property: Parameter("grip", "N", 0.0, 1000.0)] double GripN = 0.0,
     [property: Parameter("weed", "kg", 0.0, 30.0)] double WeedKg = 0.0,
-    [property: Parameter("mu_l", "", 0.0, 2.0, GuessLow = 0.2, GuessHigh = 0.7)] double LureFriction = 0.4) : ISpec
+    [property: Parameter("mu_l", "", 0.0, 2.0, GuessLow = 0.2, GuessHigh = 0.7)] double LureFriction = 0.4,
+    [property: Parameter("opening", "m", 0.0, 30.0)] double OpeningM = 0.0) : ISpec
 {
     /// <summary>Kind.</summary>
     public CoverKind Kind { get; init; } = CoverKind.Open;

@@ -24,7 +24,7 @@ internal sealed partial class LinePass
         ref double vx = ref First(end.VX), vy = ref First(end.VY), vz = ref First(end.VZ), height = ref First(end.Z), old = ref First(before);
         ref double ux = ref First(_ux), uy = ref First(_uy), uz = ref First(_uz), wet = ref First(_wet), across = ref First(_drag), slip = ref First(_slipT);
         ref double wx = ref First(WindX), wy = ref First(WindY), share = ref First(_mesh.FeedShare), mass = ref First(_mesh.Mass);
-        ref double volume = ref First(_mesh.Volume), tangential = ref First(_mesh.TangentialArea), filmLength = ref First(_mesh.FilmLength), film = ref First(Film);
+        ref double held = ref First(AlongFriction), volume = ref First(_mesh.Volume), tangential = ref First(_mesh.TangentialArea), filmLength = ref First(_mesh.FilmLength), film = ref First(Film);
         double rhoAir = _medium.Air.DensityKgM3, rhoWater = _medium.Water.DensityKgM3, g = _medium.GravityMS2, halfAdded = 0.5 * rhoWater * _medium.AddedMassCoefficient;
         double shed = 0.5 * FeedMS * _mesh.ShareOfFeed / _mesh.ShortestMainM;
         Vector<double> one = Vector<double>.One, zero = Vector<double>.Zero, fluid = zero, wind = zero, weight = zero, added = zero;
@@ -35,7 +35,7 @@ internal sealed partial class LinePass
             Vector<double> ct = (new Vector<double>(0.5 * rhoAir) + (new Vector<double>(0.5 * (rhoWater - rhoAir)) * h)) * Load(ref tangential, i) * Vector.Abs(Load(ref slip, i));
             Vector<double> along = (x * tx) + (y * ty) + (z * tz), speed2 = (x * x) + (y * y) + (z * z), square = speed2 - (along * along);
             Vector<double> windX = (one - h) * Load(ref wx, i), windY = (one - h) * Load(ref wy, i), windAlong = (windX * tx) + (windY * ty);
-            Vector<double> slipAlong = along - windAlong, run = ct * (slipAlong - (new Vector<double>(FeedMS) * feed));
+            Vector<double> slipAlong = along - windAlong, fed = new Vector<double>(FeedMS) * feed, run = (ct * (slipAlong - fed)) + (Load(ref held, i) * (along - fed));
             Vector<double> forceX = (cn * (x - windX - (slipAlong * tx))) + (run * tx), forceY = (cn * (y - windY - (slipAlong * ty))) + (run * ty);
             Vector<double> forceZ = (cn * (z - (slipAlong * tz))) + (run * tz);
             Vector<double> depth = Vector.Max(-Load(ref height, i), zero), ratio = depth * new Vector<double>(0.5 * _inverseCapillary);

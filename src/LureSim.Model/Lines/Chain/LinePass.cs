@@ -40,7 +40,7 @@ internal sealed partial class LinePass
         (_ux, _uy, _uz, _wet, _reynolds, _slipT, _drag) = (New(), New(), New(), New(), New(), New(), New());
         (_v0x, _v0y, _v0z) = (New(), New(), New());
         (_px, _py, _pz, _qx, _qy, _qz) = (New(), New(), New(), New(), New(), New());
-        (ForceX, ForceY, ForceZ, WindX, WindY) = (New(), New(), New(), New(), New());
+        (ForceX, ForceY, ForceZ, WindX, WindY, AlongFriction) = (New(), New(), New(), New(), New(), New());
         _past = new LineHistory(mesh.Segments);
         Film = New();
         Array.Fill(Film, 1.0);
@@ -69,6 +69,9 @@ internal sealed partial class LinePass
 
     /// <summary>Wind at each node, m/s.</summary>
     public double[] WindY { get; }
+
+    /// <summary>Friction on each node along the line besides the fluid's, as a secant coefficient, kg/s: what plants under the line hold.</summary>
+    public double[] AlongFriction { get; }
 
     /// <summary>Speed at which line comes in, m/s.</summary>
     public double FeedMS { get; set; }
@@ -206,9 +209,9 @@ internal sealed partial class LinePass
         }
     }
 
-    private double TangentialDrag(int i) =>
+    private double TangentialDrag(int i) => AlongFriction[i] + (
         0.5 * (_medium.Air.DensityKgM3 + ((_medium.Water.DensityKgM3 - _medium.Air.DensityKgM3) * _wet[i]))
-        * _mesh.TangentialArea[i] * Math.Abs(_slipT[i]);
+        * _mesh.TangentialArea[i] * Math.Abs(_slipT[i]));
 
     private void SetFreeMotion(Bdf2 step, LineState guess)
     {
@@ -218,7 +221,7 @@ internal sealed partial class LinePass
         ref double aux = ref First(_ux), auy = ref First(_uy), auz = ref First(_uz), wetShare = ref First(_wet);
         ref double slip = ref First(_slipT), cnr = ref First(_drag), feed = ref First(_mesh.FeedShare);
         ref double fx = ref First(ForceX), fy = ref First(ForceY), fz = ref First(ForceZ);
-        ref double wx = ref First(WindX), wy = ref First(WindY);
+        ref double wx = ref First(WindX), wy = ref First(WindY), held = ref First(AlongFriction);
         ref double sx = ref First(_tx), sy = ref First(_ty), sz = ref First(_tz);
         ref double ovx = ref First(_v0x), ovy = ref First(_v0y), ovz = ref First(_v0z);
         ref double opx = ref First(_px), opy = ref First(_py), opz = ref First(_pz);
@@ -239,7 +242,8 @@ internal sealed partial class LinePass
             Vector<double> h = Load(ref wetShare, i), m = Load(ref mass, i), vol = Load(ref volume, i);
             Vector<double> x = Load(ref aux, i), y = Load(ref auy, i), w = Load(ref auz, i);
             Vector<double> cn = Load(ref cnr, i);
-            Vector<double> ct = (halfRhoAir + (halfRhoStep * h)) * Load(ref tangential, i) * Vector.Abs(Load(ref slip, i));
+            Vector<double> fluid = (halfRhoAir + (halfRhoStep * h)) * Load(ref tangential, i) * Vector.Abs(Load(ref slip, i));
+            Vector<double> ct = fluid + Load(ref held, i);
             Vector<double> mn = m + (added * vol * h);
             Vector<double> across = mn + (q * cn), lengthwise = m + (q * ct);
             Vector<double> both = one / (across * lengthwise);
@@ -251,8 +255,8 @@ internal sealed partial class LinePass
             Vector<double> depth = Vector.Max(-Load(ref z, i), zero);
             Vector<double> ratio = depth * halfInverse;
             Vector<double> arch = Vector.SquareRoot(Vector.Max(one - (ratio * ratio), zero));
-            Vector<double> held = Vector.ConditionalSelect(Vector.GreaterThan(depth, zero), one, zero);
-            Vector<double> kz = stiffness * Load(ref filmLength, i) * Load(ref film, i) * arch * held;
+            Vector<double> under = Vector.ConditionalSelect(Vector.GreaterThan(depth, zero), one, zero);
+            Vector<double> kz = stiffness * Load(ref filmLength, i) * Load(ref film, i) * arch * under;
 
             Vector<double> hx = Load(ref pastX, i), hy = Load(ref pastY, i), hw = Load(ref pastW, i), hz = Load(ref pastZ, i);
             Vector<double> dry = one - h;
@@ -260,7 +264,7 @@ internal sealed partial class LinePass
             Vector<double> windAlong = (windX * x) + (windY * y);
             Vector<double> historyAlong = (hx * x) + (hy * y) + (hw * w);
             Vector<double> along = ((m - mn) * historyAlong)
-                + (q * (((ct - cn) * windAlong) + (ct * feedSpeed * Load(ref feed, i))));
+                + (q * (((fluid - cn) * windAlong) + (ct * feedSpeed * Load(ref feed, i))));
             Vector<double> weight = (g * ((rhoWater * vol * h) - m)) - (kz * hz);
             Vector<double> gx = (mn * hx) + (q * (Load(ref fx, i) + (cn * windX))) + (along * x);
             Vector<double> gy = (mn * hy) + (q * (Load(ref fy, i) + (cn * windY))) + (along * y);
