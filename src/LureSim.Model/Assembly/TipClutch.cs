@@ -81,7 +81,7 @@ internal sealed class TipClutch(DragClutch clutch, LineMesh mesh, double alongRo
         end.Z[0] -= given * direction.Z;
         if (given != 0.0)
         {
-            mesh.SetLength(mesh.LengthM + given, mesh.TipExtraM + given);
+            mesh.Give(given);
         }
     }
 

@@ -136,31 +136,24 @@ internal sealed class LineMesh
         }
     }
 
-    private void LengthenFirst(double extraM)
-    {
-        Rest[0] += extraM;
-        Stiffness[0] = _piece[0].AxialStiffnessN / Rest[0];
-        Damping[0] = _piece[0].DampingTimeS * Stiffness[0];
-        _mass.LengthenFirst(extraM);
-        _dragArea.LengthenFirst(extraM);
-        _volume.LengthenFirst(extraM);
-        _tangentialArea.LengthenFirst(extraM);
-        _filmLength.LengthenFirst(extraM);
-    }
-
     /// <summary>Lengthens the first segment alone: line that comes off the reel under tension, faster than the rest could take its share.</summary>
     /// <param name="givenM">Unstretched length, m; not negative.</param>
     public void Give(double givenM)
     {
-        LengthM += givenM;
-        Rest[0] += givenM;
+        (LengthM, TipExtraM) = (LengthM + givenM, TipExtraM + givenM);
+        LengthenFirst(givenM);
+    }
+
+    private void LengthenFirst(double moreM)
+    {
+        Rest[0] += moreM;
         Stiffness[0] = _piece[0].AxialStiffnessN / Rest[0];
         Damping[0] = _piece[0].DampingTimeS * Stiffness[0];
-        _mass.Give(givenM);
-        _dragArea.Give(givenM);
-        _volume.Give(givenM);
-        _tangentialArea.Give(givenM);
-        _filmLength.Give(givenM);
+        _mass.Give(moreM);
+        _dragArea.Give(moreM);
+        _volume.Give(moreM);
+        _tangentialArea.Give(moreM);
+        _filmLength.Give(moreM);
     }
 
     private static int LeaderSegments(double lengthM, int segments) =>
@@ -222,13 +215,6 @@ internal sealed class LineMesh
             {
                 Store((Load(ref slope, i) * length) + Load(ref fixedPart, i), ref value, i);
             }
-        }
-
-        // Node 0 has half of the first segment and nothing else.
-        public void LengthenFirst(double extra)
-        {
-            Values[0] += _perMetre[0] * extra;
-            Values[1] += _perMetre[0] * extra;
         }
     }
 }
