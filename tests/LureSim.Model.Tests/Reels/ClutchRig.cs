@@ -17,14 +17,15 @@ internal sealed class ClutchRig
 
     private readonly LineMesh _mesh;
     private readonly LinePass _pass;
-    private readonly double _lengthM, _massKg, _turnRad;
+    private readonly double _lengthM, _massKg, _turnRad, _outM;
     private readonly Func<double, (double Place, double Speed)>? _hand;
     private LineState _before = new(1), _now = new(1), _next = new(1);
     private double _dtBefore;
 
-    private ClutchRig(ReelSpec reel, LineSpec line, double lengthM, double massKg, double speedMS, double turnRad, Func<double, (double Place, double Speed)>? hand)
+    private ClutchRig(
+        ReelSpec reel, LineSpec line, double lengthM, double massKg, double speedMS, double turnRad, double outM, Func<double, (double Place, double Speed)>? hand)
     {
-        (_lengthM, _massKg, _turnRad, _hand) = (lengthM, massKg, turnRad, hand);
+        (_lengthM, _massKg, _turnRad, _outM, _hand) = (lengthM, massKg, turnRad, outM, hand);
         _mesh = new LineMesh(line, null, lengthM, 1);
         _pass = new LinePass(_mesh, Empty);
         Clutch = new DragClutch(reel, line);
@@ -39,38 +40,49 @@ internal sealed class ClutchRig
 
     public double PeakN { get; private set; }
 
-    public double EndM => _now.X[1] - _lengthM;
-
-    public double EndMS => _now.VX[1];
-
-    public double StretchM => EndM - Clutch.GivenM;
-
     /// <summary>Sum of T du over the line given, J.</summary>
     public double WorkJ { get; private set; }
 
-    /// <summary>The far end is a mass that comes with a speed away from the rod.</summary>
+    /// <summary>The far end is a mass that goes away from the rod.</summary>
     public static ClutchRig Mass(ReelSpec reel, LineSpec line, double lengthM, double massKg, double speedMS, double turnRad = 0.0) =>
-        new(reel, line, lengthM, massKg, speedMS, turnRad, null);
+        new(reel, line, lengthM, massKg, speedMS, turnRad, 0.0, null);
 
     /// <summary>The far end is drawn away from the rod.</summary>
-    public static ClutchRig Hand(ReelSpec reel, LineSpec line, double lengthM, Func<double, (double Place, double Speed)> hand, double turnRad = 0.0) =>
-        new(reel, line, lengthM, 0.0, 0.0, turnRad, hand);
+    public static ClutchRig Drawn(ReelSpec reel, LineSpec line, double lengthM, Func<double, (double Place, double Speed)> hand, double turnRad = 0.0, double outM = 0.0) =>
+        new(reel, line, lengthM, 0.0, 0.0, turnRad, outM, hand);
 
-    public void Run(double untilS, double dt, Action? look = null)
+    /// <summary>Steps on.</summary>
+    public ClutchRig Run(double spanS, double dt)
     {
-        for (int n = (int)Math.Round((untilS - TimeS) / dt); n > 0; n--)
+        for (int n = (int)Math.Round(spanS / dt); n > 0; n--)
         {
             Step(dt);
-            look?.Invoke();
         }
+
+        return this;
     }
 
+    /// <summary>One step.</summary>
     public void Step(double dt)
     {
-        Bdf2 step = _dtBefore > 0.0 ? Bdf2.Step(dt, _dtBefore) : Bdf2.BackwardEuler(dt);
         double given = Clutch.GivenM;
+        Try(dt);
+        Clutch.Commit();
+        double tension = _pass.Solver.Tension[0];
+        WorkJ += 0.5 * (tension + TensionN) * (Clutch.GivenM - given);
+        (TensionN, PeakN) = (tension, Math.Max(PeakN, tension));
+        _mesh.SetLength(_lengthM + Clutch.GivenM);
+        (_next.X[0], _next.VX[0]) = (0.0, 0.0);
+        (_before, _now, _next) = (_now, _next, _before);
+        (_dtBefore, TimeS) = (dt, TimeS + dt);
+    }
+
+    /// <summary>A step that is not taken over.</summary>
+    public void Try(double dt)
+    {
+        Bdf2 step = _dtBefore > 0.0 ? Bdf2.Step(dt, _dtBefore) : Bdf2.BackwardEuler(dt);
         _pass.Begin(step, _before, _now, _next);
-        Clutch.Begin(step, given, _turnRad);
+        Clutch.Begin(step, _outM + Clutch.GivenM, _turnRad);
         LineEnd tail = Tail(step, TimeS + dt);
         (_next.X[1], _next.X[0]) = (tail.FreePosition.X, 0.0);
         for (int pass = 0; pass < Passes;)
@@ -80,15 +92,6 @@ internal sealed class ClutchRig
             _pass.Solve(step, _next, head, tail, out _, out _);
             pass += Clutch.Finish(_pass.Solver.Tension[0]) ? 0 : 1;
         }
-
-        Clutch.Commit();
-        double tension = _pass.Solver.Tension[0];
-        WorkJ += 0.5 * (tension + TensionN) * (Clutch.GivenM - given);
-        (TensionN, PeakN) = (tension, Math.Max(PeakN, tension));
-        _mesh.SetLength(_lengthM + Clutch.GivenM);
-        (_next.X[0], _next.VX[0]) = (0.0, 0.0);
-        (_before, _now, _next) = (_now, _next, _before);
-        (_dtBefore, TimeS) = (dt, TimeS + dt);
     }
 
     private LineEnd Tail(Bdf2 step, double endS)
