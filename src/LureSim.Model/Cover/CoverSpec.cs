@@ -37,6 +37,9 @@ public sealed record CoverSpec(
     [property: Parameter("mu_l", "", 0.0, 2.0, GuessLow = 0.2, GuessHigh = 0.7)] double LureFriction = 0.4,
     [property: Parameter("opening", "m", 0.0, 30.0)] double OpeningM = 0.0) : ISpec
 {
+    /// <summary>How well hold per metre, turn, grip and weed of a kind are known: right within this factor (<see cref="Ranged.About"/>); a guess.</summary>
+    public const double Spread = 2.5;
+
     /// <summary>Kind.</summary>
     public CoverKind Kind { get; init; } = CoverKind.Open;
 

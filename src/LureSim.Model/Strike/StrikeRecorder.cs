@@ -21,6 +21,8 @@ internal sealed class StrikeRecorder
     private double _nextRow, _slackS, _sincePeakS;
     private bool _held;
 
+    /// <summary>Begins with the strike at rest.</summary>
+    /// <param name="parts">Parts.</param>
     public StrikeRecorder(StrikeParts parts)
     {
         (_parts, _step) = (parts, parts.Step);
