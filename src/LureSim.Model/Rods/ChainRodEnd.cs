@@ -14,14 +14,17 @@ namespace LureSim.Model.Rods;
 /// </remarks>
 internal sealed class ChainRodEnd
 {
+    /// <summary>Work of the accepted steps.</summary>
+    public RodWork Work;
+
     private readonly ChainMotion _motion;
     private readonly StrokeHands _hands;
     private readonly double[] _pastQ, _pastV, _freeV, _shift, _a;
-    private LetGo _turnHeld = LetGo.Never, _pullHeld = LetGo.Never;
+    private readonly LetGo _eases;
     private DriveLoad _turn, _pull;
     private RodWork _powerNow;
     private Vec3 _force, _forceNow;
-    private double _timeEnd, _dt;
+    private double _timeEnd, _dt, _heldAtStart;
 
     /// <summary>Prepares the rod; <see cref="Start"/> places it.</summary>
     /// <param name="motion">Equations; z of the turning point is 0 in them.</param>
@@ -30,6 +33,7 @@ internal sealed class ChainRodEnd
     public ChainRodEnd(ChainMotion motion, StrokeHands hands, StrokeFrame frame)
     {
         (_motion, _hands, Frame) = (motion, hands, frame);
+        _eases = new LetGo(hands.HoldS, 0.0);
         int n = motion.Size;
         (_pastQ, _pastV, _freeV, _shift, _a) = (new double[n], new double[n], new double[n], new double[n], new double[n]);
         (Before, Now, Next) = (new ChainRodState(n), new ChainRodState(n), new ChainRodState(n));
@@ -56,9 +60,6 @@ internal sealed class ChainRodEnd
     /// <summary>Velocity of the tip at n, m/s.</summary>
     public Vec3 TipVelocityNow { get; private set; }
 
-    /// <summary>Work of the accepted steps.</summary>
-    public RodWork Work { get; private set; }
-
     /// <summary>Work of the line on the tip in the accepted steps, J.</summary>
     public double LineJ { get; private set; }
 
@@ -77,6 +78,9 @@ internal sealed class ChainRodEnd
     /// <summary>Energy of bending at n, J.</summary>
     public double SpringJ => _motion.SpringJ(Now.Q);
 
+    /// <summary>What hands and rod hold or lost less all work on them since the start: energy that the numbers made, J.</summary>
+    public double OpenJ => KineticJ + SpringJ - _heldAtStart + Work.RaisedJ + Work.AirJ + Work.DampingJ - LineJ - Work.HandsJ;
+
     /// <summary>Places the rod without a pull on its tip, with no history.</summary>
     /// <param name="place">Travel of the hands, then angle of each link, m and rad.</param>
     /// <param name="rate">Their rates.</param>
@@ -89,7 +93,7 @@ internal sealed class ChainRodEnd
         }
 
         (Work, LineJ, _forceNow) = (default, 0.0, Vec3.Zero);
-        (_turnHeld, _pullHeld) = (LetGo.Never, LetGo.Never);
+        _heldAtStart = KineticJ + SpringJ;
         Solve(new StepGains(0.0, 0.0), 0.0, Now.Q, Now.V);
         _motion.Pull(0.0, 0.0, _a);
         _powerNow = Powers(Now);
@@ -109,13 +113,6 @@ internal sealed class ChainRodEnd
             _pastV[i] = step.History(Now.V[i], Before.V[i]);
             Next.V[i] = step.Extrapolate(Now.V[i], Before.V[i]);
             Next.Q[i] = _pastQ[i] + (step.Q * Next.V[i]);
-        }
-
-        double left = _hands.HoldS - (timeEndS - step.Dt);
-        if (left >= 0.0 && left < step.Dt)
-        {
-            _turnHeld = new LetGo(_hands.HoldS, Now.Q[1] + (left * Now.V[1]));
-            _pullHeld = new LetGo(_hands.HoldS, Now.Q[0] + (left * Now.V[0]));
         }
     }
 
@@ -163,13 +160,8 @@ internal sealed class ChainRodEnd
         (Before, Now, Next) = (Now, Next, Before);
         RodWork power = Powers(Now);
         double half = 0.5 * _dt;
-        Work = new RodWork
-        {
-            HandsJ = Work.HandsJ + (half * (_powerNow.HandsJ + power.HandsJ)),
-            AirJ = Work.AirJ + (half * (_powerNow.AirJ + power.AirJ)),
-            DampingJ = Work.DampingJ + (half * (_powerNow.DampingJ + power.DampingJ)),
-            RaisedJ = Work.RaisedJ + (half * (_powerNow.RaisedJ + power.RaisedJ)),
-        };
+        Work.Add(_powerNow, half);
+        Work.Add(power, half);
         (double x, double z, double vx, double vz) = _motion.Tip(Now.Q, Now.V);
         (Tip, TipVelocityNow) = (Frame.Place(x, z), Frame.Vector(vx, vz));
         LineJ += 0.5 * Vec3.Dot(_force + _forceNow, Tip - TipNow);
@@ -200,8 +192,8 @@ internal sealed class ChainRodEnd
     {
         Next.Q.CopyTo(_motion.Place, 0);
         Next.V.CopyTo(_motion.Rate, 0);
-        _turn = _hands.Turning.About(time, Next.Q[1], Next.V[1], _turnHeld);
-        _pull = _hands.Pulling.About(time, Next.Q[0], Next.V[0], _pullHeld);
+        _turn = _hands.Turning.About(time, Next.Q[1], Next.V[1], _eases);
+        _pull = _hands.Pulling.About(time, Next.Q[0], Next.V[0], _eases);
         _motion.Solve(gains, place, rate, _pull, _turn);
         (double x, double z) = _motion.TipPlace();
         Tip = Frame.Place(x, z);
@@ -224,7 +216,7 @@ internal sealed class ChainRodEnd
 /// <summary>Hands of a strike.</summary>
 /// <param name="Turning">Turning.</param>
 /// <param name="Pulling">Pulling away from the fish.</param>
-/// <param name="HoldS">Time after which they only hold the rod where it is then, s.</param>
+/// <param name="HoldS">Time after which they ease and only hold the rod, s.</param>
 internal sealed record StrokeHands(HandDrive Turning, HandDrive Pulling, double HoldS);
 
 /// <summary>Hands and rod at one time.</summary>

@@ -13,7 +13,8 @@ public sealed class RetrieveSource() : FigureSource<RetrieveSummary>("retrieve",
     private static readonly KeySpec[] Unread = [RodKeys.AirDrag, RodKeys.ButtDiameter, LineKeys.Set.Strength, LeaderKeys.Set.Strength];
 
     // A spool turns in a retrieve only when the drag slips.
-    private static readonly KeySpec[] OfSlip = [ReelKeys.Kind, SpoolKeys.SpoolInertia, SpoolKeys.LineOnSpool, SpoolKeys.SpoolWidth, SpoolKeys.SpoolPacking];
+    private static readonly KeySpec[] OfSlip =
+        [ReelKeys.Kind, ReelKeys.DragStart, ReelKeys.RingFriction, SpoolKeys.SpoolInertia, SpoolKeys.LineOnSpool, SpoolKeys.SpoolWidth, SpoolKeys.SpoolPacking];
 
     private static readonly KeySpec[] OfGathering =
         [RetrieveKeys.GatherLag, RetrieveKeys.GatherGain, RetrieveKeys.GatherReset, RetrieveKeys.GatherFastest];
