@@ -44,7 +44,7 @@ internal static class ReelMapper
             // Under a drag that slips there is as much as fits.
             c.Fault(SpoolKeys.LineOnSpool, string.Concat(
                 $"{MapContext.Show(SpoolKeys.LineOnSpool, length)} of this line do not fit on the spool; ",
-                $"at most {MapContext.Show(SpoolKeys.LineOnSpool, most)} with its diameter, width and packing"), Activities.Cast);
+                $"at most {MapContext.Show(SpoolKeys.LineOnSpool, most)} with its diameter, width and packing"), Activities.Cast | Activities.Strike);
         }
 
         return spool with { LineM = length };

@@ -7,7 +7,7 @@ using LureSim.Scenarios.Keys;
 namespace LureSim.Studies.Figures;
 
 /// <summary>The summary of <c>retrieve</c>.</summary>
-public sealed class RetrieveSource() : FigureSource<RetrieveSummary>("retrieve", Activities.Retrieve, "pattern", RetrieveFigures.All)
+public sealed class RetrieveSource() : FigureSource<RetrieveSummary>("retrieve", Activities.Retrieve, ["pattern"], RetrieveFigures.All)
 {
     // Of the rod's air drag and butt only a cast takes notice, of the strength of a line only its breaking.
     private static readonly KeySpec[] Unread = [RodKeys.AirDrag, RodKeys.ButtDiameter, LineKeys.Set.Strength, LeaderKeys.Set.Strength];
@@ -55,7 +55,7 @@ public sealed class RetrieveSource() : FigureSource<RetrieveSummary>("retrieve",
         ArgumentNullException.ThrowIfNull(scenario);
         Outcome<RetrieveResult> outcome = RetrieveRun.Run(scenario.Setup!, scenario.Retrieve!, new(null, stop));
         return outcome.IsWhole
-            ? Row(RetrieveFigures.Name(outcome.Result.Summary.Pattern), outcome.Result.Summary)
+            ? Row([RetrieveFigures.Name(outcome.Result.Summary.Pattern)], outcome.Result.Summary)
             : FigureRow.Failed(outcome.Failure.Reason);
     }
 }
