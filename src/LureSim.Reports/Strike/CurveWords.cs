@@ -52,7 +52,7 @@ internal static class CurveWords
 
     private static string Out(Ranged? reach, StrikeCurves curves, Shown shown)
     {
-        ValueList<StrikeCurvePoint> points = curves.Lines[0].Points;
+        StrikeCurvePoint[] points = [.. curves.Lines[0].Points.Where(p => double.IsFinite(p.HookForceN))];
         return reach is not Ranged r ? "nowhere"
             : r.Low > points[0].DistanceM ? $"from {shown.Range(ShownQuantity.Distance, r.Low, r.High)}"
             : r.High >= points[^1].DistanceM ? $"as far as {shown.Distance(r.High)}" : $"out to {shown.Distance(r.High)}";

@@ -42,7 +42,7 @@ public static class DragWindowChart
             [1.4, RowWeight * (readings.Length + 0.5)]);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, $"Drag setting, full spool, {drag.Name}", 0.0, drag.Of(1.03 * shut)));
         DrawZones(panels, window, drag, pull.Of(most));
-        DrawPulls(panels, window, drag, pull);
+        DrawPulls(panels, report, drag, pull);
         for (int i = 0; i < readings.Length; i++)
         {
             DrawReading(panels, readings.Length - 1 - i, readings[i].Range, window.LockedN, drag);
@@ -57,8 +57,8 @@ public static class DragWindowChart
 
         panels.Header(0, $"Pull on the hook, {pull.Name}",
         [
-            new("in the strike", Looks.NosePull), new("fish surging at the boat", Looks.Spool), SetLevel.Legend(strike.Setup.Hook.Points)[0],
-            .. window.Range.Gives is null ? Array.Empty<HeaderEntry>() : [new(DragWindowWords.Gives(window.Range), Gives.Color, Swatch.Dot)],
+            new("in the strike", Looks.NosePull), new("fish surging at the boat", Looks.Spool), .. SetLevel.Legend(report, withRange: false),
+            .. window.Range is { Gives: not null, HighN: not null } ? [new(DragWindowWords.Gives(window.Range), Gives.Color, Swatch.Dot)] : Array.Empty<HeaderEntry>(),
             .. marks.Select(m => new HeaderEntry($"{m.Words}, {drag.Text(m.DragN)}", m.Look)),
         ]);
         panels.Header(1, readings.Length > 1 ? "If the guesses are wrong" : "Zones",
@@ -105,10 +105,11 @@ public static class DragWindowChart
         }
     }
 
-    private static void DrawPulls(Panels panels, DragWindow window, ShownUnit drag, ShownUnit pull)
+    private static void DrawPulls(Panels panels, StrikeReport report, ShownUnit drag, ShownUnit pull)
     {
+        DragWindow window = report.Window;
         double shut = window.LockedN;
-        SetLevel.Line(panels, 0, window.SettingN, pull, 0.0, drag.Of(shut));
+        SetLevel.Draw(panels, 0, report, pull, drag.Of(shut), withRange: false);
         double[] x = [.. window.Points.Select(p => drag.Of(p.DragN))], y = [.. window.Points.Select(p => pull.Of(p.HookForceN))];
         panels.Line(0, [0.0, drag.Of(shut)], [0.0, pull.Of(window.BoatFactor * shut)], Looks.Spool);
         panels.Line(0, x, y, Looks.NosePull);

@@ -23,10 +23,14 @@ internal static class DragWindowWords
             return $"No drag sets {all}: even shut the hook gets {shown.Pull(window.Points.Max(p => p.HookForceN))} of the {shown.Pull(window.SettingN)} due";
         }
 
-        string take = window.Advice.DragN is double drag ? $"; {(window.Advice.Reason == DragAdviceReason.SetThenEase ? "set with" : "best is")} {shown.Pull(drag)}" : "";
-        return range.IsEmpty ? $"No one drag sets {all} and spares everything{take}{(range.HighN is double ease ? $", then ease to {shown.Pull(ease)}" : "")}"
-            : range.Gives is null ? $"{Trade.Capital(all)} set from {shown.Pull(low)} of drag on, and nothing gives even shut{take}"
-            : $"{shown.Range(ShownQuantity.Pull, low, range.HighN!.Value)} of drag sets {all}, and nothing gives{take}";
+        string best = window.Advice.DragN is double drag ? shown.Pull(drag) : "";
+        return window.Advice.Reason switch
+        {
+            DragAdviceReason.TooWeak => $"{Trade.Capital(Gives(range))} before the strike sets {all}{(range.HighN is double most ? $", from {shown.Pull(most)} of drag on" : ", at any drag")}",
+            DragAdviceReason.SetThenEase => $"Set {all} with {shown.Pull(low)} of drag, then ease to {shown.Pull(range.HighN!.Value)}: no one drag does both",
+            DragAdviceReason.Shut => $"Shut the drag: from {shown.Pull(low)} on it sets {all}, and nothing gives",
+            _ => $"{shown.Range(ShownQuantity.Pull, low, range.HighN!.Value)} of drag sets {all}, and nothing gives{(best.Length > 0 ? $"; best is {best}" : "")}",
+        };
     }
 
     /// <summary>What gives first above the window: what, how and when.</summary>

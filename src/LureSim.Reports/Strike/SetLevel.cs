@@ -1,6 +1,7 @@
 using LureSim.Model;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Text;
+using LureSim.Studies.Strike;
 using OxyPlot;
 using OxyPlot.Annotations;
 
@@ -14,34 +15,34 @@ internal static class SetLevel
     /// <summary>Draws it.</summary>
     /// <param name="panels">Picture.</param>
     /// <param name="panel">Panel from the top.</param>
-    /// <param name="sets">Pull that sets all points, N.</param>
+    /// <param name="report">Strike.</param>
     /// <param name="pull">Unit of the y axis.</param>
-    /// <param name="left">Left end of the x axis.</param>
-    /// <param name="right">Right end of the x axis.</param>
-    public static void Draw(Panels panels, int panel, Ranged sets, ShownUnit pull, double left, double right)
+    /// <param name="right">Right end of the level, from 0.</param>
+    /// <param name="withRange">True draws the range too.</param>
+    public static void Draw(Panels panels, int panel, StrikeReport report, ShownUnit pull, double right, bool withRange = true)
     {
-        panels.Model.Annotations.Add(new RectangleAnnotation
+        if (withRange && report.Guesses.SettingN is Ranged guess)
         {
-            YAxisKey = Panels.Key(panel),
-            MinimumY = pull.Of(sets.Low),
-            MaximumY = pull.Of(sets.High),
-            Fill = Range,
-            Layer = AnnotationLayer.BelowSeries,
-        });
-        Line(panels, panel, sets.Value, pull, left, right);
+            panels.Model.Annotations.Add(new RectangleAnnotation
+            {
+                YAxisKey = Panels.Key(panel),
+                MinimumY = pull.Of(guess.Low),
+                MaximumY = pull.Of(guess.High),
+                Fill = Range,
+                Layer = AnnotationLayer.BelowSeries,
+            });
+        }
+
+        double level = pull.Of(report.Window.SettingN);
+        panels.Line(panel, [0.0, right], [level, level], Looks.Reference, 3);
     }
 
-    /// <summary>Draws the level alone.</summary>
-    /// <param name="panels">Picture.</param>
-    /// <param name="panel">Panel from the top.</param>
-    /// <param name="setsN">Pull that sets all points, N.</param>
-    /// <param name="pull">Unit of the y axis.</param>
-    /// <param name="left">Left end of the x axis.</param>
-    /// <param name="right">Right end of the x axis.</param>
-    public static void Line(Panels panels, int panel, double setsN, ShownUnit pull, double left, double right) =>
-        panels.Line(panel, [left, right], [pull.Of(setsN), pull.Of(setsN)], Looks.Reference, 3);
-
     /// <summary>Its legend.</summary>
-    /// <param name="points">Points of the hook that share the load.</param>
-    public static HeaderEntry[] Legend(int points) => [new($"sets {StrikeNames.Points(points)}", Looks.Reference), new("range of that guess", Range, Swatch.Box)];
+    /// <param name="report">Strike.</param>
+    /// <param name="withRange">True names the range too.</param>
+    public static HeaderEntry[] Legend(StrikeReport report, bool withRange = true) =>
+    [
+        new($"sets {StrikeNames.Points(report.Strike.Setup.Hook.Points)}", Looks.Reference),
+        .. withRange && report.Guesses.SettingN is not null ? [new HeaderEntry("range of that guess", Range, Swatch.Box)] : Array.Empty<HeaderEntry>(),
+    ];
 }

@@ -13,6 +13,6 @@ public static class StrikeCharts
     public static IReadOnlyList<Chart> All(StrikeReport report, Shown shown)
     {
         ArgumentNullException.ThrowIfNull(report);
-        return [StrikeForce.Build(report.Strike, shown), DragWindowChart.Build(report, shown), StrikeDistance.Build(report, shown), MarginBars.Build(report.Strike, shown)];
+        return [StrikeForce.Build(report, shown), DragWindowChart.Build(report, shown), StrikeDistance.Build(report, shown), MarginBars.Build(report, shown)];
     }
 }

@@ -1,4 +1,3 @@
-using LureSim.Model;
 using LureSim.Model.Strike;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
@@ -30,8 +29,7 @@ public static class StrikeDistance
         StrikeCurves curves = report.Curves;
         StrikeCurve own = curves.Lines[0];
         StrikeCurve[][] groups = [[.. curves.Lines], [own, .. curves.Rods]];
-        Ranged sets = Guess.Around(curves.SettingN, Guess.SetForce);
-        double most = 1.08 * groups.SelectMany(g => g).SelectMany(c => c.Points).Select(p => p.HookForceN).Where(double.IsFinite).Append(sets.Value).Max();
+        double most = 1.08 * groups.SelectMany(g => g).SelectMany(c => c.Points).Select(p => p.HookForceN).Where(double.IsFinite).Append(curves.SettingN).Max();
         double far = own.Points[^1].DistanceM;
         ShownUnit pull = shown.Unit(ShownQuantity.Pull, most), way = shown.Unit(ShownQuantity.Distance, far);
         PlotModel model = ChartStyle.NewModel(CurveWords.Title(curves, report.Strike.Setup.Hook.Points, shown), Subtitle(report.Strike, curves, shown.OneFamily));
@@ -42,14 +40,14 @@ public static class StrikeDistance
         model.Axes.Add(distance);
         for (int i = 0; i < groups.Length; i++)
         {
-            SetLevel.Draw(panels, i, sets, pull, 0.0, way.Of(1.02 * far));
+            SetLevel.Draw(panels, i, report, pull, way.Of(1.02 * far));
             Draw(panels, i, groups[i], names[i], way, pull);
         }
 
         StrikeLimit?[] seen = [.. groups.SelectMany(g => g).SelectMany(c => c.Points).Select(p => p.Limit).Distinct()];
         panels.Header(0, $"By line, all of {shown.OneFamily.Pull(curves.LabelN)} label",
             [.. Limits.Where(l => seen.Contains(l.Limit)).Select(l => new HeaderEntry(l.Words, new Look(ChartStyle.Ink, LineStyle.Solid, l.Marker), marked: true))]);
-        panels.Header(1, "By rod", SetLevel.Legend(report.Strike.Setup.Hook.Points));
+        panels.Header(1, "By rod", SetLevel.Legend(report));
         return new Chart("strike_distance", model, Height: Height);
     }
 

@@ -2,7 +2,6 @@ using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
 using LureSim.Model.Hands;
 using LureSim.Model.Reels;
-using LureSim.Model.Strike;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Cast;
 using LureSim.Reports.Doubt;
@@ -47,19 +46,19 @@ internal static class HardCharts
         yield return ("cast_match", () => MatchChart.Build(StoredCharts.Match() with { Title = Title }, shown));
         foreach (StrikeStyle style in Enum.GetValues<StrikeStyle>())
         {
-            yield return ($"strike_force {style}", () => StrikeForce.Build(Long(MadeUpStrike.Result(style, 26.0, 45.0, slips: true)), shown));
-            yield return ($"strike_force {style} near", () => StrikeForce.Build(Long(MadeUpStrike.Result(style, 1.5, 3.0)), shown));
+            yield return ($"strike_force {style}", () => StrikeForce.Build(Long(MadeUpStrike.About(MadeUpStrike.Result(style, 26.0, 45.0, slips: true))), shown));
+            yield return ($"strike_force {style} near", () => StrikeForce.Build(Long(MadeUpStrike.About(MadeUpStrike.Result(style, 1.5, 3.0))), shown));
         }
 
-        foreach (double peak in new[] { 1.5, 26.0, 60.0, 200.0 })
+        foreach (double peak in new[] { 0.0, 1.5, 26.0, 60.0, 200.0 })
         {
-            yield return ($"strike_margins {peak}", () => MarginBars.Build(Long(MadeUpStrike.Result(peakN: peak)), shown));
+            yield return ($"strike_margins {peak}", () => MarginBars.Build(Long(MadeUpStrike.About(MadeUpStrike.Result(peakN: peak))), shown));
         }
 
-        foreach ((string name, StrikeReport report) in new[] { ("", MadeUpStrike.Report()), (" empty", MadeUpStrike.Empty()), (" weak", MadeUpStrike.TooWeak()), (" strong", MadeUpStrike.Strong()) })
+        foreach ((string name, StrikeReport report) in new[] { ("", MadeUpStrike.Report()), (" empty", MadeUpStrike.Empty()), (" brittle", MadeUpStrike.Brittle()), (" weak", MadeUpStrike.TooWeak()), (" strong", MadeUpStrike.Strong()) })
         {
-            yield return ($"drag_window{name}", () => DragWindowChart.Build(MadeUpStrike.With(report, Long), shown));
-            yield return ($"strike_distance{name}", () => StrikeDistance.Build(MadeUpStrike.With(report, Long), shown));
+            yield return ($"drag_window{name}", () => DragWindowChart.Build(Long(report), shown));
+            yield return ($"strike_distance{name}", () => StrikeDistance.Build(Long(report), shown));
         }
 
         yield return ("cadence", () => CadenceChart.Build(MadeUpCadence.TwoWindows() with { Setup = Long(MadeUpCadence.TwoWindows().Setup) }, shown));
@@ -82,7 +81,7 @@ internal static class HardCharts
         return cast with { Setup = Long(cast.Setup) };
     }
 
-    private static StrikeResult Long(StrikeResult strike) => strike with { Setup = Long(strike.Setup) };
+    private static StrikeReport Long(StrikeReport report) => report with { Strike = report.Strike with { Setup = Long(report.Strike.Setup) } };
 
     private static Setup Long(Setup setup) => setup with { Title = Title };
 

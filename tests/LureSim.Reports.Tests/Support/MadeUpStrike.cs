@@ -48,42 +48,55 @@ internal static class MadeUpStrike
     }
 
     /// <summary>A window from 14 to 39 N, a fish at the boat above it.</summary>
-    public static StrikeReport Report() => Of(new(14.0, 39.0, WeakPlace.HookHold, DragCase.Boat), new(DragAdviceReason.Middle, 23.4), guesses: true);
+    public static StrikeReport Report() => Of(new(14.0, 39.0, WeakPlace.HookHold, DragCase.Boat), DragAdviceReason.Middle, 23.4);
 
-    /// <summary>No drag does both.</summary>
-    public static StrikeReport Empty() => Of(new(20.0, 15.0, WeakPlace.HookWire, DragCase.Boat), new(DragAdviceReason.SetThenEase, 20.0), guesses: true, setN: 34.0);
+    /// <summary>What sets the hook is too much for the boat.</summary>
+    public static StrikeReport Empty() => Of(new(20.0, 15.0, WeakPlace.HookWire, DragCase.Boat), DragAdviceReason.SetThenEase, 20.0, setN: 34.0);
 
-    /// <summary>No drag sets the hook.</summary>
-    public static StrikeReport TooWeak() => Of(new(null, 50.0, null, DragCase.Strike), new(DragAdviceReason.CannotSet, null), guesses: false, setN: 120.0);
+    /// <summary>The knot breaks in the strike before the hook is set.</summary>
+    public static StrikeReport Brittle() => Of(new(20.0, null, WeakPlace.Knot, DragCase.Strike), DragAdviceReason.TooWeak, null, setN: 34.0);
+
+    /// <summary>No drag sets the hook, and all thresholds are given.</summary>
+    public static StrikeReport TooWeak()
+    {
+        StrikeReport report = Of(new(null, 50.0, null, DragCase.Strike), DragAdviceReason.CannotSet, null, setN: 120.0);
+        return report with { Guesses = StrikeGuesses.None, Window = report.Window with { Bands = [] } };
+    }
 
     /// <summary>Nothing gives.</summary>
-    public static StrikeReport Strong() => Of(new(14.0, 50.0, null, DragCase.Strike), new(DragAdviceReason.Shut, 50.0), guesses: true);
+    public static StrikeReport Strong() => Of(new(14.0, 50.0, null, DragCase.Strike), DragAdviceReason.Shut, 50.0);
 
-    /// <summary>A report about another strike.</summary>
-    public static StrikeReport With(StrikeReport report, Func<StrikeResult, StrikeResult> change) => report with { Strike = change(report.Strike) };
+    /// <summary>The first window about another strike.</summary>
+    /// <param name="strike">Strike.</param>
+    public static StrikeReport About(StrikeResult strike) => Report() with { Strike = strike };
 
-    private static StrikeReport Of(DragRange range, DragAdvice advice, bool guesses, double setN = 24.0)
+    private static StrikeReport Of(DragRange range, DragAdviceReason reason, double? adviceN, double setN = 24.0)
     {
         StrikeResult strike = Result();
         DragBand[] bands =
         [
-            new(ThresholdCase.AsGiven, 12.0, 54.0, range), new(ThresholdCase.SetsEasily, 6.0, 54.0, range with { LowN = 7.0 }), new(ThresholdCase.SetsHard, 24.0, 54.0, range with { LowN = null }),
+            new(ThresholdCase.SetsEasily, 6.0, 54.0, range with { LowN = 7.0 }), new(ThresholdCase.SetsHard, 24.0, 54.0, range with { LowN = null }),
             new(ThresholdCase.HoldsWeakly, 12.0, 24.0, new(14.0, 17.0, WeakPlace.HookHold, DragCase.Boat)), new(ThresholdCase.HoldsStrongly, 12.0, 120.0, range with { HighN = 50.0, Gives = null }),
             new(ThresholdCase.OnePoint, 12.0, 54.0, new(14.0, 10.0, WeakPlace.HookHold, DragCase.Boat)),
         ];
         var window = new DragWindow
         {
-            Points = [.. Enumerable.Range(1, 10).Select(i => 5.0 * i).Select(d => new DragPoint(d, Math.Min(1.7 * d, 40.0), Math.Min(1.8 * d, 42.0), 0.01 * d, Math.Max(0.0, 0.5 - (0.02 * d))))],
+            Points = [.. Enumerable.Range(1, 10).Select(i => 5.0 * i).Select(At)],
             Range = range,
-            Bands = guesses ? [.. bands] : [],
+            Bands = [.. bands],
             LockedN = 50.0,
             LabelN = 222.0,
             SettingN = setN,
             BoatFactor = 1.4,
-            Advice = advice,
+            Advice = new(reason, adviceN is double drag ? At(drag) : null),
         };
-        return new(strike, null, null, window, Curves(strike.Setup));
+        return new(strike, null, null, window, [], LandingOfStrike.Run(strike.Setup, strike.Task).Demand(), Curves(strike.Setup))
+        {
+            Guesses = new(new(setN, 0.5 * setN, 2.0 * setN), [new(WeakPlace.HookHold, 48.0, 240.0), new(WeakPlace.HookWire, 78.0, 218.0), new(WeakPlace.Knot, 110.0, 209.0), new(WeakPlace.Rod, 31.5, 90.0)]),
+        };
     }
+
+    private static DragPoint At(double dragN) => new(dragN, Math.Min(1.7 * dragN, 40.0), Math.Min(1.8 * dragN, 42.0), 0.01 * dragN, Math.Max(0.0, 0.5 - (0.02 * dragN)));
 
     private static StrikeCurves Curves(Setup setup)
     {
