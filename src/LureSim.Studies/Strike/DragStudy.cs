@@ -1,6 +1,7 @@
 using LureSim.Model;
 using LureSim.Model.Assembly;
 using LureSim.Model.Cover;
+using LureSim.Model.Landing;
 using LureSim.Model.Lures;
 using LureSim.Model.Strike;
 using LureSim.Scenarios.Keys;
@@ -12,8 +13,9 @@ namespace LureSim.Studies.Strike;
 /// <param name="Own">With the scenario's own drag.</param>
 /// <param name="Locked">With the drag shut; null when the model cannot finish it.</param>
 /// <param name="Loose">With a loose drag; null when the model cannot finish it.</param>
+/// <param name="Landing">Holding and landing.</param>
 /// <param name="Window">The window.</param>
-public sealed record DragOutcome(StrikeResult Own, StrikeResult? Locked, StrikeResult? Loose, DragWindow Window);
+public sealed record DragOutcome(StrikeResult Own, StrikeResult? Locked, StrikeResult? Loose, LandingResult Landing, DragWindow Window);
 
 /// <summary>A reading of the thresholds.</summary>
 /// <param name="Case">Which.</param>
@@ -21,8 +23,8 @@ public sealed record DragOutcome(StrikeResult Own, StrikeResult? Locked, StrikeR
 public sealed record ThresholdReading(ThresholdCase Case, HookHold Hook);
 
 /// <summary>
-/// Finds the drag window of a strike: strikes over a ladder of drags, halved where the points begin to be set and where something begins to give. The bound at
-/// the boat is a closed one (<see cref="BoatPull"/>). Other readings of the thresholds change no strike, so they need none.
+/// Finds the drag window of a strike: strikes over a ladder of drags, halved where the points begin to be set and where something begins to give. What is
+/// spared at the boat comes from statics (<see cref="ShortLine"/>). Other readings of the thresholds change no strike, so they need none.
 /// </summary>
 public static class DragStudy
 {
@@ -55,31 +57,35 @@ public static class DragStudy
         ArgumentNullException.ThrowIfNull(readings);
         run ??= (s, t) => StrikeRun.Run(s, t, new(null, stop));
         Outcome<StrikeResult> own = run(setup, task);
-        if (!own.IsWhole)
+        Outcome<LandingResult> landing = LandingOfStrike.Run(setup, task);
+        if (!own.IsWhole || !landing.IsWhole)
         {
-            return new(null, own.Failure);
+            return new(null, own.Failure ?? landing.Failure);
         }
 
         double locked = Math.Max(setup.Reel.DragN, ReelKeys.Drag.Choices[0].Value);
         double[] drags = [.. Ladder(locked), LooseN];
         StrikeResult?[] strikes = ParallelRuns.Execute(drags, d => Strike(d), threads, null, stop);
         DragPoint[] ladder = Rising([own.Result, .. strikes]);
-        var demand = new DragDemand(setup, task);
+        var demand = new DragDemand(setup, task, landing.Result);
         Func<DragPoint, double>[] shares = [demand.SetShare, demand.HarmShare];
         DragPoint[][] more = ParallelRuns.Execute(shares, s => Halved(ladder, s, Point), threads, null, stop);
         DragPoint[] points = [.. ladder.Concat(more.SelectMany(m => m)).DistinctBy(p => p.DragN).OrderBy(p => p.DragN)];
-        DragRange range = demand.Range(points);
-        return new(new DragOutcome(own.Result, strikes[Rungs - 1], strikes[Rungs], new()
+        DragRange range = demand.Range(points), inStrike = demand.InStrike(points);
+        return new(new DragOutcome(own.Result, strikes[Rungs - 1], strikes[Rungs], landing.Result, new()
         {
             Points = [.. points],
             Range = range,
-            Bands = [.. readings.Select(r => new DragBand(r.Case, r.Hook.SetN, r.Hook.HoldN, new DragDemand(setup with { Hook = r.Hook }, task).Range(points)))],
+            InStrike = inStrike,
+            Bands = [.. readings.Select(r => new DragBand(r.Case, r.Hook.SetN, r.Hook.HoldN, Read(r.Hook).Range(points)))],
             LockedN = locked,
             LabelN = labelN,
             SettingN = setup.Hook.SettingN,
-            BoatFactor = BoatPull.Factor(setup.Reel.Clutch),
-            Advice = Advice(range, setup.Cover, locked, Point),
+            BoatFactor = demand.BoatFactor,
+            Advice = setup.Cover.Kind == CoverKind.Open ? InOpenWater(range, Point) : AmongPlants(inStrike, locked, Point),
         }));
+
+        DragDemand Read(HookHold hook) => new(setup with { Hook = hook }, task, LandingOfStrike.Run(setup with { Hook = hook }, task).Demand());
 
         StrikeResult? Strike(double drag) => StrikeTrial.Try(setup with { Reel = setup.Reel with { DragN = drag } }, task, run);
 
@@ -115,21 +121,15 @@ public static class DragStudy
         return [.. made];
     }
 
-    private static DragAdvice Advice(DragRange range, CoverSpec cover, double locked, Func<double, DragPoint?> strike)
-    {
-        if (range.LowN is not double low)
-        {
-            return new(DragAdviceReason.CannotSet, null);
-        }
+    private static DragAdvice InOpenWater(DragRange range, Func<double, DragPoint?> strike) =>
+        range.LowN is not double low ? new(DragAdviceReason.CannotSet, null)
+        : !range.IsEmpty ? new(DragAdviceReason.Middle, strike(Math.Sqrt(low * range.HighN!.Value)))
+        : range.Case == DragCase.Boat ? new(DragAdviceReason.SetThenEase, strike(low))
+        : new(DragAdviceReason.TooWeak, null);
 
-        if (range.IsEmpty)
-        {
-            return range.Case == DragCase.Boat ? new(DragAdviceReason.SetThenEase, strike(low)) : new(DragAdviceReason.TooWeak, null);
-        }
-
-        double high = range.HighN!.Value;
-        return cover.Kind == CoverKind.Open ? new(DragAdviceReason.Middle, strike(Math.Sqrt(low * high)))
-            : range.Gives is null ? new(DragAdviceReason.Shut, strike(locked))
-            : new(DragAdviceReason.HighAmongPlants, strike(Math.Max(low, PlantShare * high)));
-    }
+    private static DragAdvice AmongPlants(DragRange range, double locked, Func<double, DragPoint?> strike) =>
+        range.LowN is not double low ? new(DragAdviceReason.CannotSet, null)
+        : range.IsEmpty ? new(DragAdviceReason.TooWeak, null)
+        : range.Gives is null ? new(DragAdviceReason.Shut, strike(locked))
+        : new(DragAdviceReason.HighAmongPlants, strike(Math.Max(low, PlantShare * range.HighN!.Value)));
 }

@@ -17,7 +17,7 @@ public enum DragCase
     /// <summary>The strike itself, at its distance.</summary>
     Strike,
 
-    /// <summary>A fish that surges on a short line at the boat: no stretch, no rod spares it, only the drag does.</summary>
+    /// <summary>A fish at the boat that pulls as hard as the drag lets it.</summary>
     Boat,
 }
 
@@ -68,10 +68,11 @@ public enum DragAdviceReason
     /// <summary>As far above the lowest as below the highest, in ratio.</summary>
     Middle,
 
-    /// <summary>Shut: nothing gives, and among plants every bit of line that slips lets the fish in deeper.</summary>
+    /// <summary>Shut for the strike and among the plants: the strike spares everything, and every bit of line that slips lets the fish in deeper. Eased at the boat
+    /// where the window says so.</summary>
     Shut,
 
-    /// <summary>As high as spares everything with a reserve, since the fish must not get into the plants.</summary>
+    /// <summary>As high as the strike allows, less a fifth, for the same reason.</summary>
     HighAmongPlants,
 
     /// <summary>What sets the hook is too much for the boat: set it with the lowest that does, then ease it.</summary>
@@ -102,6 +103,9 @@ public sealed record DragWindow
     /// <summary>The window with the thresholds as they are.</summary>
     public required DragRange Range { get; init; }
 
+    /// <summary>The same without the boat: of the strike alone.</summary>
+    public required DragRange InStrike { get; init; }
+
     /// <summary>The same with other readings of thresholds that are guesses; empty where none is.</summary>
     public required ValueList<DragBand> Bands { get; init; }
 
@@ -114,7 +118,7 @@ public sealed record DragWindow
     /// <summary>Pull on the hook that sets all points, N.</summary>
     public required double SettingN { get; init; }
 
-    /// <summary>Pull on the line at the boat over the drag setting: static friction and rings.</summary>
+    /// <summary>Pull at the boat that starts the drag over its setting: static friction, rings, a spool a little down.</summary>
     public required double BoatFactor { get; init; }
 
     /// <summary>A drag to use, and why.</summary>

@@ -1,4 +1,5 @@
 using LureSim.Model;
+using LureSim.Model.Landing;
 using LureSim.Model.Strike;
 
 namespace LureSim.Studies.Strike;
@@ -9,9 +10,15 @@ namespace LureSim.Studies.Strike;
 /// <param name="Loose">The same with a drag that a light pull moves (<see cref="DragStudy.LooseN"/>); null when the model cannot finish it.</param>
 /// <param name="Window">Drag settings that set the hook and spare everything.</param>
 /// <param name="Remedies">Where no drag sets the hook, what would; else empty.</param>
+/// <param name="Landing">Holding and landing with the same tackle and person.</param>
 /// <param name="Curves">Pull on the hook against distance, by line and rod.</param>
 public sealed record StrikeReport(
-    StrikeResult Strike, StrikeResult? Locked, StrikeResult? Loose, DragWindow Window, ValueList<StrikeRemedy> Remedies, StrikeCurves Curves);
+    StrikeResult Strike, StrikeResult? Locked, StrikeResult? Loose, DragWindow Window, ValueList<StrikeRemedy> Remedies, LandingResult Landing,
+    StrikeCurves Curves)
+{
+    /// <summary>Pulls that rest on guesses.</summary>
+    public StrikeGuesses Guesses { get; init; } = StrikeGuesses.None;
+}
 
 /// <summary>What could set a hook that no drag sets, one thing changed and the drag shut.</summary>
 public enum RemedyKind
