@@ -1,0 +1,77 @@
+using LureSim.Model.Hands;
+using LureSim.Model.Lines;
+using LureSim.Model.Lines.Chain;
+using LureSim.Model.Lures;
+using LureSim.Model.Media;
+using LureSim.Model.Rods;
+using LureSim.Numerics;
+
+namespace LureSim.Model.Assembly;
+
+/// <summary>Rod, line and lure as a twitching angler joins them, set at their start: what a walk in the water and a crawl over plants have in common.</summary>
+internal sealed class TwitchedLine
+{
+    /// <summary>Shortest segment that is worth its step, m (docs/line-solver.md).</summary>
+    private const double ShortestSegmentM = 0.25;
+
+    /// <summary>Joins them, at rest, the line straight.</summary>
+    /// <param name="setup">Set-up.</param>
+    /// <param name="water">Its water.</param>
+    /// <param name="swing">The turning rod.</param>
+    /// <param name="lengthM">Unstretched line out with its leader, m.</param>
+    /// <param name="nodes">Wanted number of segments.</param>
+    /// <param name="lure">Lure, where it starts.</param>
+    /// <exception cref="ArgumentException">The leader is as long as the line.</exception>
+    public TwitchedLine(Setup setup, WaterState water, WristSwing swing, double lengthM, int nodes, ILineEnd lure)
+    {
+        ArgumentNullException.ThrowIfNull(setup);
+        ArgumentNullException.ThrowIfNull(swing);
+        Medium = new LineMedium(water, AirModel.Evaluate(setup.Air), Cylinder, LayerM: 2.0 * setup.Water.ContactHeightM);
+        Mesh = new LineMesh(setup.Line, setup.Leader, lengthM, SegmentCount(nodes, lengthM, setup.Leader));
+        (Swing, IsKnotFixed) = (swing, setup.Leader?.Knot == TieKnot.Fixed);
+        Step = new CoupledStep(Mesh, Medium, new ModalRod(RodModes.Compute(setup.Rod)), lure, IsKnotFixed);
+        Step.Start(swing.At(0.0));
+        Wind = new WindProfile(setup.Air);
+        Plants = new PlantFriction(setup.Cover, Mesh, Step.Pass);
+    }
+
+    /// <summary>Water, air and drag laws.</summary>
+    public LineMedium Medium { get; }
+
+    /// <summary>The turning rod.</summary>
+    public WristSwing Swing { get; }
+
+    /// <summary>The cut line.</summary>
+    public LineMesh Mesh { get; }
+
+    /// <summary>The coupled step.</summary>
+    public CoupledStep Step { get; }
+
+    /// <summary>True for a tight knot at the line tie.</summary>
+    public bool IsKnotFixed { get; }
+
+    /// <summary>Wind.</summary>
+    public WindProfile Wind { get; }
+
+    /// <summary>Plants under the line.</summary>
+    public PlantFriction Plants { get; }
+
+    /// <summary>Unstretched line out minus straight distance from tip to tie, m.</summary>
+    public double SlackM => Mesh.LengthM - StraightM;
+
+    /// <summary>Straight distance from tip to tie, m.</summary>
+    public double StraightM
+    {
+        get
+        {
+            LineState s = Step.Now;
+            int n = Mesh.Segments;
+            return (new Vec3(s.X[n], s.Y[n], s.Z[n]) - new Vec3(s.X[0], s.Y[0], s.Z[0])).Length;
+        }
+    }
+
+    private static DragCurve Cylinder { get; } = DragCurve.FromLaw(CylinderDrag.Cd);
+
+    private static int SegmentCount(int wanted, double lengthM, LeaderSpec? leader) =>
+        Math.Max(leader is null ? 2 : 4, Math.Min(wanted, (int)(lengthM / ShortestSegmentM)));
+}
