@@ -40,7 +40,7 @@ internal sealed class LineLoop
         (_line, _takeUp, BaseStepS, _backsAway, _stop) = (line, takeUp, baseStepS, backsAway, stop);
         _tip = line.Swing.At(0.0);
         _account = new EnergyAccount(line.Step, line.IsKnotFixed, _tip);
-        SetSurroundings();
+        _line.SetSurroundings();
     }
 
     /// <summary>Called after every accepted step with its length, s.</summary>
@@ -154,20 +154,6 @@ internal sealed class LineLoop
         _largestRatio = Math.Max(_largestRatio, ratio);
         _steps++;
         Accepted?.Invoke(dt);
-        SetSurroundings();
-    }
-
-    private void SetSurroundings()
-    {
-        _line.Plants.Update(_line.Step.Now);
-        if (_line.Wind.IsCalm)
-        {
-            return;
-        }
-
-        for (int i = 1; i < _line.Mesh.Segments; i++)
-        {
-            (_line.Step.Pass.WindX[i], _line.Step.Pass.WindY[i]) = _line.Wind.Velocity(_line.Step.Now.Z[i]);
-        }
+        _line.SetSurroundings();
     }
 }

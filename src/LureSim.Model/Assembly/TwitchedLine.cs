@@ -14,6 +14,9 @@ internal sealed class TwitchedLine
     /// <summary>Shortest segment that is worth its step, m (docs/line-solver.md).</summary>
     private const double ShortestSegmentM = 0.25;
 
+    private readonly WindProfile _wind;
+    private readonly bool _mainSoaked, _leaderSoaked;
+
     /// <summary>Joins them, at rest, the line straight.</summary>
     /// <param name="setup">Set-up.</param>
     /// <param name="water">Its water.</param>
@@ -27,11 +30,12 @@ internal sealed class TwitchedLine
         ArgumentNullException.ThrowIfNull(setup);
         ArgumentNullException.ThrowIfNull(swing);
         Medium = new LineMedium(water, AirModel.Evaluate(setup.Air), Cylinder, LayerM: 2.0 * setup.Water.ContactHeightM);
-        Mesh = new LineMesh(setup.Line, setup.Leader, lengthM, SegmentCount(nodes, lengthM, setup.Leader));
+        (_mainSoaked, _leaderSoaked) = (setup.Line.Film == SurfaceFilm.Wetted, setup.Leader?.Line.Film == SurfaceFilm.Wetted);
+        Mesh = NewMesh(setup, lengthM, SegmentCount(nodes, lengthM, setup.Leader));
         (Swing, IsKnotFixed) = (swing, setup.Leader?.Knot == TieKnot.Fixed);
         Step = new CoupledStep(Mesh, Medium, new ModalRod(RodModes.Compute(setup.Rod)), lure, IsKnotFixed);
         Step.Start(swing.At(0.0));
-        Wind = new WindProfile(setup.Air);
+        _wind = new WindProfile(setup.Air);
         Plants = new PlantFriction(setup.Cover, Mesh, Step.Pass);
     }
 
@@ -51,7 +55,7 @@ internal sealed class TwitchedLine
     public bool IsKnotFixed { get; }
 
     /// <summary>Wind.</summary>
-    public WindProfile Wind { get; }
+    public WindProfile Wind => _wind;
 
     /// <summary>Plants under the line.</summary>
     public PlantFriction Plants { get; }
@@ -68,6 +72,48 @@ internal sealed class TwitchedLine
             int n = Mesh.Segments;
             return (new Vec3(s.X[n], s.Y[n], s.Z[n]) - new Vec3(s.X[0], s.Y[0], s.Z[0])).Length;
         }
+    }
+
+    /// <summary>Sets what surrounds the line in the coming step: plants and wind.</summary>
+    public void SetSurroundings()
+    {
+        Plants.Update(Step.Now);
+        if (!Plants.IsFree)
+        {
+            Carry();
+        }
+
+        if (_wind.IsCalm)
+        {
+            return;
+        }
+
+        for (int i = 1; i < Mesh.Segments; i++)
+        {
+            (Step.Pass.WindX[i], Step.Pass.WindY[i]) = _wind.Velocity(Step.Now.Z[i]);
+        }
+    }
+
+    // Plants carry a line as a film does that is never drawn through; a soaked line has none but over plants.
+    private void Carry()
+    {
+        double[] film = Step.Pass.Film;
+        for (int i = 1; i < Mesh.Segments; i++)
+        {
+            bool soaked = i > Mesh.FirstLeaderSegment ? _leaderSoaked : _mainSoaked;
+            film[i] = Plants.IsOver(i) ? 1.0 : soaked ? 0.0 : film[i];
+        }
+    }
+
+    private static LineMesh NewMesh(Setup setup, double lengthM, int segments)
+    {
+        if (setup.Cover.LineOverM <= 0.0)
+        {
+            return new LineMesh(setup.Line, setup.Leader, lengthM, segments);
+        }
+
+        static LineSpec Carried(LineSpec line) => line with { Film = SurfaceFilm.Dry };
+        return new LineMesh(Carried(setup.Line), setup.Leader is { } leader ? leader with { Line = Carried(leader.Line) } : null, lengthM, segments);
     }
 
     private static DragCurve Cylinder { get; } = DragCurve.FromLaw(CylinderDrag.Cd);
