@@ -2,6 +2,7 @@ using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
 using LureSim.Model.Pool;
 using LureSim.Model.Retrieve;
+using LureSim.Model.Strike;
 
 namespace LureSim.Scenarios;
 
@@ -24,8 +25,11 @@ public enum Activities
     /// <summary>Take it to a pool.</summary>
     Pool = 8,
 
+    /// <summary>Set the hook in a fish and bring it out of what grows there.</summary>
+    Strike = 16,
+
     /// <summary>All.</summary>
-    All = Retrieve | Cast | Rest | Pool,
+    All = Retrieve | Cast | Rest | Pool | Strike,
 }
 
 /// <summary>A set-up and what a scenario does with it.</summary>
@@ -33,4 +37,5 @@ public enum Activities
 /// <param name="Retrieve">The retrieve; null when it has faults and was not asked for.</param>
 /// <param name="Cast">The cast; null when it has faults and was not asked for.</param>
 /// <param name="Pool">What is done in a pool; null when it has faults and was not asked for.</param>
-public sealed record Scenario(Setup Setup, RetrieveTask? Retrieve, CastTask? Cast, PoolTask? Pool);
+/// <param name="Strike">The strike; null when it has faults and was not asked for.</param>
+public sealed record Scenario(Setup Setup, RetrieveTask? Retrieve, CastTask? Cast, PoolTask? Pool, StrikeTask? Strike);

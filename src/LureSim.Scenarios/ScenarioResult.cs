@@ -2,6 +2,7 @@ using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
 using LureSim.Model.Pool;
 using LureSim.Model.Retrieve;
+using LureSim.Model.Strike;
 using LureSim.Scenarios.Effective;
 using LureSim.Scenarios.Mapping;
 
@@ -36,6 +37,9 @@ public sealed class ScenarioResult
 
     /// <summary>What is done in a pool, or null when there are errors.</summary>
     public PoolTask? Pool => Scenario?.Pool;
+
+    /// <summary>The strike, or null when there are errors.</summary>
+    public StrikeTask? Strike => Scenario?.Strike;
 
     /// <summary>Values by key, for mappers of further tables.</summary>
     public ScenarioValues Values { get; }

@@ -63,7 +63,7 @@ public class EffectiveTests
         var source = ScenarioSource.Load(Path.Combine(Folder.Shipped, file));
         ScenarioResult plain = source.Resolve();
         IReadOnlyList<GuessedKey> guesses = plain.Effective().Guesses;
-        Assert.InRange(guesses.Count, 40, 90);
+        Assert.InRange(guesses.Count, 60, 130);
         foreach (GuessedKey guess in guesses)
         {
             Assert.InRange(guess.Value, guess.Low, guess.High);

@@ -124,12 +124,4 @@ public class LayerTests
         string[] places = [.. ScenarioSource.Read(path).Errors.Select(e => $"{e.Place} {e.Key}")];
         Assert.Equal(["hull.csv(3,1) lure.stations[2].height", "hull.csv(4,1) lure.stations", "hull.csv(4,1) lure.stations[3].height"], places);
     }
-
-    [Fact]
-    public void Tables_of_later_versions_are_named_in_a_note()
-    {
-        ScenarioResult result = Texts.Read(Texts.Least + "\n[strike]\nstyle = \"snap\"");
-        Assert.True(result.IsValid);
-        Assert.Equal("s.toml(12,2): strike: this version does not read this table yet", Assert.Single(result.Notes).ToString());
-    }
 }

@@ -21,8 +21,8 @@ internal sealed class CastParts
     private const double LeastSwingRad = 0.5;
 
     private readonly LineAir _air;
-    private readonly RodChain _chain;
-    private readonly double _beta, _hold, _lureKg, _lineKgM;
+    private readonly SwungRod _rod;
+    private readonly double _hold, _lureKg, _lineKgM;
     private readonly double[] _startAngle;
 
     public CastParts(Setup setup, CastTask task)
@@ -36,8 +36,7 @@ internal sealed class CastParts
         _lureKg = FlyingLure.MassKg(setup.Lure);
         _lineKgM = setup.Line.LinearDensityKgM * setup.Line.Flight.WetFactor;
         _air = new LineAir(setup.Air, setup.Line, setup.Line.Flight.FrictionFactor, FlyingLure.AreaM2(setup.Lure));
-        _chain = RodChain.Build(setup.Rod);
-        _beta = 2.0 * setup.Rod.CastDampingRatio / RodModes.Compute(_chain, 0.0).AngularFrequency(0);
+        _rod = SwungRod.Of(setup.Rod);
         HandHeightM = setup.Angler.HandHeightM + setup.Hands.RaiseM;
         StartRad = setup.Hands.StartRad;
         RodShape start = Hold(StartRad);
@@ -52,8 +51,8 @@ internal sealed class CastParts
             throw new ArgumentException("The lure hangs in the water at the start: raise the hand or the rod, or shorten the overhang.");
         }
 
-        _startAngle = [.. start.AngleRad.Select(angle => (0.5 * Math.PI) - angle)];
-        _hold = -start.ButtMomentNm;
+        _startAngle = start.FromUpright();
+        _hold = start.HoldingNm;
     }
 
     public Setup Setup { get; }
@@ -66,7 +65,7 @@ internal sealed class CastParts
     /// <summary>Height of the turning point over the water, m.</summary>
     public double HandHeightM { get; }
 
-    public RodChain Chain => _chain;
+    public RodChain Chain => _rod.Chain;
 
     /// <summary>A cast at the start of its swing: rod bent by its load, lure hanging at rest.</summary>
     /// <param name="spacingM">Node spacing of the line, m; infinity for a straight line. A straight line knows no bow that takes
@@ -74,10 +73,10 @@ internal sealed class CastParts
     public AirStep Start(double spacingM)
     {
         var stepper = new AirStep(
-            Swing(), new AirLine(Setup.Line, _air, new CastLineMass(_lureKg, _lineKgM), _chain.FreeLengthM, Physics.GravityMS2, spacingM), Reel(double.IsFinite(spacingM)));
+            Swing(), new AirLine(Setup.Line, _air, new CastLineMass(_lureKg, _lineKgM), Chain.FreeLengthM, Physics.GravityMS2, spacingM), Reel(double.IsFinite(spacingM)));
         _startAngle.CopyTo(stepper.Rod.Q, 1);
         (double x, double z, _, _) = stepper.Rod.Tip();
-        double stretch = _lureKg * Physics.GravityMS2 * (Task.OverhangM + _chain.FreeLengthM) / Setup.Line.AxialStiffnessN;
+        double stretch = _lureKg * Physics.GravityMS2 * (Task.OverhangM + Chain.FreeLengthM) / Setup.Line.AxialStiffnessN;
         stepper.Line.X[0] = x;
         stepper.Line.Z[0] = z - Task.OverhangM - stretch;
         stepper.Line.RestM[0] = Task.OverhangM;
@@ -85,26 +84,20 @@ internal sealed class CastParts
     }
 
     private RodShape Hold(double angleRad) =>
-        RodStatics.Solve(_chain, (0.5 * Math.PI) - angleRad, 0.0, -_lureKg * Physics.GravityMS2, Physics.GravityMS2);
+        RodStatics.Solve(Chain, (0.5 * Math.PI) - angleRad, 0.0, -_lureKg * Physics.GravityMS2, Physics.GravityMS2);
 
     private bool Clear(RodShape start) => HandHeightM + start.TipYM - Task.OverhangM >= ClearM;
 
     private ChainRod Swing()
     {
         HandsSpec hands = Setup.Hands;
-        double about = hands.InertiaKgM2 + RodInertia();
-        double torque = hands.CatchShare * hands.FullTorqueNm, force = hands.CatchShare * hands.FullPushN;
-        var turning = new HandDrive(
-            hands.FullTorqueNm, hands.TopSpeedRadS, hands.RampS, new Stop(hands.StopRad, 0.1, about, torque, hands.SettlingRadS), _hold, Catch(torque, true));
-        var pushing = new HandDrive(
-            hands.FullPushN, hands.TopPushSpeedMS, hands.RampS,
-            new Stop(hands.TravelM, 0.05, hands.PushedMassKg + _chain.MassKg, force, hands.SettlingRadS), 0.0, Catch(force, false));
+        var turn = new HandStrength(hands.FullTorqueNm, hands.TopSpeedRadS, hands.RampS, hands.CatchShare, hands.SettlingRadS);
+        var push = new HandStrength(hands.FullPushN, hands.TopPushSpeedMS, hands.RampS, hands.CatchShare, hands.SettlingRadS);
+        ChainMotion motion = _rod.Motion(
+            new HandInertia(hands.InertiaKgM2, hands.PushedMassKg), _air.DensityKgM3, _air.Wind(HandHeightM), Physics.GravityMS2, HandHeightM);
         return new ChainRod(
-            _chain, _beta, turning, pushing, new HandInertia(hands.InertiaKgM2, hands.PushedMassKg),
-            new RodAir(_air.DensityKgM3, Setup.Rod.AirDragCoefficient, _air.Wind(HandHeightM)), Physics.GravityMS2)
-        {
-            HandHeightM = HandHeightM,
-        };
+            motion, turn.Turning(hands.StopRad, hands.InertiaKgM2 + _rod.InertiaKgM2, _hold, Catch(turn.BrakeLoad, true)),
+            push.Pushing(hands.TravelM, hands.PushedMassKg + Chain.MassKg, Catch(push.BrakeLoad, false)));
     }
 
     private Catch Catch(double limit, bool follows) =>
@@ -116,18 +109,7 @@ internal sealed class CastParts
         SpoolSpec spool = thumb ? reel.Spool : reel.Spool with { ThumbPressN = 0.0 };
         double radius = 0.5 * reel.SpoolDiameterM;
         return reel.Kind == ReelKind.Revolving
-            ? new FreeSpool(spool, _air.LureKgM / _lureKg, radius, _lineKgM, Setup.Line.DiameterM, _chain.FreeLengthM)
+            ? new FreeSpool(spool, _air.LureKgM / _lureKg, radius, _lineKgM, Setup.Line.DiameterM, Chain.FreeLengthM)
             : new FixedSpool(reel.FixedSpool, _lineKgM, PseudoMassShare * _lureKg, radius);
-    }
-
-    private double RodInertia()
-    {
-        double sum = 0.0;
-        foreach (double a in _chain.InertiaKgM2)
-        {
-            sum += a;
-        }
-
-        return sum;
     }
 }

@@ -41,6 +41,9 @@ public sealed record CoverSpec(
     [property: Parameter("k", "N/m", 5.0, 5000.0, GuessLow = 20.0, GuessHigh = 200.0)] double StiffnessNM = 60.0,
     [property: Parameter("zeta", "", 0.0, 2.0, GuessLow = 0.2, GuessHigh = 1.0)] double DampingRatio = 0.5) : ISpec
 {
+    /// <summary>How well hold per metre, turn, grip and weed of a kind are known: right within this factor (<see cref="Ranged.About"/>); a guess.</summary>
+    public const double Spread = 2.5;
+
     /// <summary>Kind.</summary>
     public CoverKind Kind { get; init; } = CoverKind.Open;
 

@@ -30,7 +30,7 @@ public sealed record FishSpec(
     [property: Parameter("CdA", "m2", 1e-5, 1.0, GuessLow = 0.001, GuessHigh = 0.006)] double DragAreaM2 = 0.003,
     [property: Parameter("added mass", "", 0.0, 2.0, GuessLow = 0.05, GuessHigh = 0.3)] double AddedMassShare = 0.1,
     [property: Parameter("depth", "m", 0.01, 1.0)] double DepthM = 0.13,
-    [property: Parameter("P", "N", 0.0, 500.0, GuessLow = 5.0, GuessHigh = 25.0)] double PullN = 12.0,
+    [property: Parameter("P", "N", 0.0, 1000.0, GuessLow = 5.0, GuessHigh = 25.0)] double PullN = 12.0,
     [property: Parameter("v_top", "m/s", 0.1, 10.0, GuessLow = 1.2, GuessHigh = 4.0)] double SpeedMS = 2.5,
     [property: Parameter("reaction", "s", 0.0, 3.0, GuessLow = 0.1, GuessHigh = 0.5)] double ReactionS = 0.25) : ISpec
 {

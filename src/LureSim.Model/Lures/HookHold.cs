@@ -18,9 +18,9 @@ public enum HookKind
 /// hook more; all forces here are guesses to be given better by the reader, per point: points that must enter at once share the force of the line.
 /// </summary>
 /// <param name="Points">n, points that share the load; 1 to 3.</param>
-/// <param name="SetN">Force with which one point goes in over the barb, N, guess 10 (5 to 20).</param>
-/// <param name="HoldN">Force at which one point tears out, N, guess 45 (20 to 100).</param>
-/// <param name="WireN">Force at which one point bends open, N; from wire and gap where they are known.</param>
+/// <param name="SetN">Force with which one point goes in over the barb, N, guess 10 (5 to 20) for wire of 1.0 mm.</param>
+/// <param name="HoldN">Force at which one point tears out, N, guess 45 (20 to 100) for wire of 1.0 mm.</param>
+/// <param name="WireN">Force at which one point bends open, N, guess 45 (25 to 70); from wire and gap where they are known.</param>
 public sealed record HookHold(
     [property: Parameter("n", "", 1, 3)] int Points = 2,
     [property: Parameter("F_set", "N", 0.1, 200.0, GuessLow = 5.0, GuessHigh = 20.0)] double SetN = 10.0,
@@ -29,6 +29,10 @@ public sealed record HookHold(
 {
     /// <summary>Shape.</summary>
     public HookKind Kind { get; init; } = HookKind.ThreePoint;
+
+    /// <summary>Points that share the load of a shape: one of a single, both of a double, two of a treble (1 to 3, a guess: the third lies against the jaw or outside).</summary>
+    /// <param name="kind">Shape.</param>
+    public static Ranged UsualPoints(HookKind kind) => kind == HookKind.ThreePoint ? new(2, 1, 3) : new((int)kind + 1, (int)kind + 1, (int)kind + 1);
 
     /// <summary>Pull on the line that sets all n points, N.</summary>
     public double SettingN => Points * SetN;

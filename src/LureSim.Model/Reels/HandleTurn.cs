@@ -20,10 +20,7 @@ public static class HandleTurn
             return reel.TakeUpPerTurnM;
         }
 
-        SpoolSpec spool = reel.Spool;
-        double radius = 0.5 * reel.SpoolDiameterM;
-        double fits = Math.Min(spool.LineM, spool.MostLineM(line, radius));
-        var wound = new WoundLine(radius, spool.WidthM, spool.Packing, line.DiameterM, line.LinearDensityKgM, fits);
-        return reel.TakeUpPerTurnM * wound.RadiusM(Math.Min(outM, fits)) / radius;
+        WoundLine wound = WoundLine.On(reel, line);
+        return reel.TakeUpPerTurnM * wound.RadiusM(Math.Min(outM, wound.LengthM)) / wound.OuterRadiusM;
     }
 }

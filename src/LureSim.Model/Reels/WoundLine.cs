@@ -1,3 +1,5 @@
+using LureSim.Model.Lines;
+
 namespace LureSim.Model.Reels;
 
 /// <summary>Line wound on a spool: a hollow cylinder whose outside shrinks as line leaves.</summary>
@@ -14,6 +16,17 @@ internal sealed record WoundLine(double OuterRadiusM, double WidthM, double Pack
 
     /// <summary>R_1^2, squared radius under the last turn, m2; not positive when the line does not fit.</summary>
     public double CoreSquaredM2 => (OuterRadiusM * OuterRadiusM) - (SlopeM * LengthM);
+
+    /// <summary>The line on the full spool of a reel: as much as the reel has, or as fits.</summary>
+    /// <param name="reel">Reel.</param>
+    /// <param name="line">Line on it.</param>
+    public static WoundLine On(ReelSpec reel, LineSpec line)
+    {
+        SpoolSpec spool = reel.Spool;
+        double radius = 0.5 * reel.SpoolDiameterM;
+        double length = Math.Min(spool.LineM, spool.MostLineM(line, radius));
+        return new(radius, spool.WidthM, spool.Packing, line.DiameterM, line.LinearDensityKgM, length);
+    }
 
     /// <summary>Length that fills the spool from an inner radius to the outer one, m.</summary>
     /// <param name="innerRadiusM">R_1, m; 0 down to the axle.</param>

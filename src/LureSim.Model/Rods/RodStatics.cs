@@ -9,6 +9,12 @@ internal sealed record RodShape(ValueList<double> AngleRad, double TipXM, double
 {
     /// <summary>Angle of the last link against the butt, rad.</summary>
     public double TipAngleRad => AngleRad[^1] - AngleRad[0];
+
+    /// <summary>The same link angles from the y axis, toward x positive, as <see cref="ChainMotion"/> counts them, rad.</summary>
+    public double[] FromUpright() => [.. AngleRad.Select(angle => (0.5 * Math.PI) - angle)];
+
+    /// <summary>The moment that holds it, turning toward x positive, N m.</summary>
+    public double HoldingNm => -ButtMomentNm;
 }
 
 /// <summary>

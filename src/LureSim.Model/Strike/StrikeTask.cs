@@ -7,13 +7,13 @@ namespace LureSim.Model.Strike;
 /// <param name="SlackM">Slack at the start, m: unstretched line out less that distance.</param>
 /// <param name="DurationS">Time that is computed from the first movement of the hands, s.</param>
 /// <param name="KnotShare">Strength of the knots over the line's, guess 0.75 (0.5 to 0.95).</param>
-/// <param name="RodFactor">Load that the rod bears at 45 deg of rod angle over its power load, guess 8 (5 to 12).</param>
+/// <param name="RodFactor">Load that the rod bears at 45 deg of rod angle over its power load, guess 12 (7 to 20): rods lifted until they broke, from memory.</param>
 public sealed record StrikeTask(
     [property: Parameter("distance", "m", 3.0, 60.0)] double DistanceM = 15.0,
     [property: Parameter("slack", "m", 0.0, 5.0)] double SlackM = 0.3,
     [property: Parameter("duration", "s", 0.3, 10.0)] double DurationS = 1.5,
     [property: Parameter("knot", "", 0.2, 1.0, GuessLow = 0.5, GuessHigh = 0.95)] double KnotShare = 0.75,
-    [property: Parameter("rod factor", "", 1.0, 50.0, GuessLow = 5.0, GuessHigh = 12.0)] double RodFactor = 8.0) : ISpec
+    [property: Parameter("rod factor", "", 1.0, 50.0, GuessLow = 7.0, GuessHigh = 20.0)] double RodFactor = 12.0) : ISpec
 {
     /// <summary>What hands and body do.</summary>
     public StrikeStroke Stroke { get; init; } = new();

@@ -37,9 +37,9 @@ public sealed record EffectiveValue(KeySpec Key, string Text, double Si, ValueMa
 /// <param name="Follows">True where value and range follow from other values, so that they move with them.</param>
 public sealed record GuessedKey(KeySpec Key, double Value, double Low, double High, bool Follows = false)
 {
-    /// <summary>The override that sets another value, exact to the last bit.</summary>
+    /// <summary>The override that sets another value, exact to the last bit; of a count the nearest whole number.</summary>
     /// <param name="si">Value, SI.</param>
-    public string Override(double si) => $"{Key.Path}={Quantity.Format(si, Key.Kind)}";
+    public string Override(double si) => $"{Key.Path}={Quantity.Format(Key.Kind == QuantityKind.WholeNumber ? Math.Round(si) : si, Key.Kind)}";
 
     /// <summary>As people read it: key, value, range, in the key's unit.</summary>
     public override string ToString() =>

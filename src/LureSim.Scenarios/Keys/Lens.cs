@@ -2,6 +2,7 @@ using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
 using LureSim.Model.Pool;
 using LureSim.Model.Retrieve;
+using LureSim.Model.Strike;
 
 namespace LureSim.Scenarios.Keys;
 
@@ -26,4 +27,8 @@ public sealed record Lens(Func<Scenario, double?> Get, Activities ReadBy)
     /// <summary>A value that only a pool test reads.</summary>
     /// <param name="get">Reads it.</param>
     public static Lens OfPool(Func<PoolTask, double> get) => new(s => s.Pool is PoolTask task ? get(task) : null, Activities.Pool);
+
+    /// <summary>A value that only a strike reads.</summary>
+    /// <param name="get">Reads it.</param>
+    public static Lens OfStrike(Func<StrikeTask, double> get) => new(s => s.Strike is StrikeTask task ? get(task) : null, Activities.Strike);
 }

@@ -53,6 +53,24 @@ public static class ReelKeys
         Lens = Lens.OfSetup(s => s.Reel.DragN),
     };
 
+    /// <summary>Start of the clutch.</summary>
+    public static readonly KeySpec DragStart = new(
+        "reel.drag_start", QuantityKind.Ratio, "", "Force that starts the clutch over the force that keeps it slipping: 1.1 is a smooth drag, 1.5 one that sticks.")
+    {
+        Words = "stickiness of the clutch",
+        Parameter = Parameter.Of<ClutchSpec>(nameof(ClutchSpec.StaticRatio)),
+        Lens = Lens.OfSetup(s => s.Reel.Clutch.StaticRatio, Activities.Strike),
+    };
+
+    /// <summary>Friction in the rings.</summary>
+    public static readonly KeySpec RingFriction = new(
+        "reel.ring_friction", QuantityKind.Ratio, "", "Friction coefficient of the line in the rod rings while it runs out under load.")
+    {
+        Words = "friction in the rings under load",
+        Parameter = Parameter.Of<ClutchSpec>(nameof(ClutchSpec.RingFriction)),
+        Lens = Lens.OfSetup(s => s.Reel.Clutch.RingFriction, Activities.Strike),
+    };
+
     /// <summary>Rows of the table.</summary>
-    public static readonly KeySpec[] All = [Kind, Ratio, SpoolDiameter, TakeUp, Drag, .. SpoolKeys.All];
+    public static readonly KeySpec[] All = [Kind, Ratio, SpoolDiameter, TakeUp, Drag, DragStart, RingFriction, .. SpoolKeys.All];
 }

@@ -14,7 +14,7 @@ public static class ScenarioSchema
         KeySpec[][] tables =
         [
             TopKeys.All, WaterKeys.All, AirKeys.All, AnglerKeys.All, RodKeys.All, ReelKeys.All, LineKeys.All, LeaderKeys.All,
-            LureKeys.All, RetrieveKeys.All, CastKeys.All, HandsKeys.All, PoolKeys.All, SolverKeys.All,
+            LureKeys.All, RetrieveKeys.All, CastKeys.All, HandsKeys.All, PoolKeys.All, StrikeKeys.All, FishKeys.All, CoverKeys.All, SolverKeys.All,
         ];
         Keys = [.. tables.SelectMany(t => t)];
         Number(Keys);
@@ -33,9 +33,6 @@ public static class ScenarioSchema
 
     /// <summary>Names of the tables.</summary>
     public static IReadOnlyCollection<string> Tables => TableNames;
-
-    /// <summary>Tables that have no keys yet: accepted with a note, not read.</summary>
-    public static IReadOnlyList<string> NotYetRead { get; } = ["strike"];
 
     /// <summary>The key of a path, or null.</summary>
     /// <param name="path">Full key.</param>

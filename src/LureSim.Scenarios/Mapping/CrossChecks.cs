@@ -2,6 +2,7 @@ using LureSim.Model.Lines;
 using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Rods;
+using LureSim.Model.Strike;
 using LureSim.Scenarios.Keys;
 
 namespace LureSim.Scenarios.Mapping;
@@ -12,7 +13,7 @@ internal static class CrossChecks
     private const double MostRows = 200_000;
 
     /// <summary>Runs all of them.</summary>
-    public static void Run(MapContext c, RodSpec? rod, LeaderSpec? leader, LureSpec? lure, RetrieveTask retrieve)
+    public static void Run(MapContext c, RodSpec? rod, LeaderSpec? leader, LureSpec? lure, RetrieveTask retrieve, StrikeTask strike)
     {
         if (rod is not null)
         {
@@ -20,11 +21,9 @@ internal static class CrossChecks
             WithinReach(c, rod, retrieve);
         }
 
-        if (leader is not null && leader.LengthM >= retrieve.DistanceM)
+        if (leader is not null)
         {
-            c.Fault(LeaderKeys.Length, string.Concat(
-                $"{MapContext.Show(LeaderKeys.Length, leader.LengthM)} is longer than the line that is out; it must be shorter than ",
-                $"retrieve.distance, {MapContext.Show(RetrieveKeys.Distance, retrieve.DistanceM)}"), Activities.Retrieve);
+            ShorterThanLine(c, leader.LengthM, retrieve.DistanceM, strike.DistanceM);
         }
 
         if (retrieve.TakeUp.SlackM >= retrieve.DistanceM)
@@ -38,6 +37,19 @@ internal static class CrossChecks
         }
 
         Solver(c, retrieve);
+    }
+
+    // One fault, however many lines it is longer than.
+    private static void ShorterThanLine(MapContext c, double leader, double retrieve, double strike)
+    {
+        Activities concerns = (leader >= retrieve ? Activities.Retrieve : Activities.None) | (leader >= strike ? Activities.Strike : Activities.None);
+        if (concerns != Activities.None)
+        {
+            (KeySpec key, double distance) = concerns.HasFlag(Activities.Retrieve) ? (RetrieveKeys.Distance, retrieve) : (StrikeKeys.Distance, strike);
+            c.Fault(LeaderKeys.Length, string.Concat(
+                $"{MapContext.Show(LeaderKeys.Length, leader)} is longer than the line that is out; it must be shorter than ",
+                $"{key.Path}, {MapContext.Show(key, distance)}"), concerns);
+        }
     }
 
     private static void TipAboveWater(MapContext c, RodSpec rod)

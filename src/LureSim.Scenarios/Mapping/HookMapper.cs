@@ -39,6 +39,12 @@ internal static class HookMapper
         return ballast.TrueForAll(b => !double.IsNaN(b.MassKg + b.XM + b.ZM)) ? ballast : null;
     }
 
+    /// <summary>The hook that takes hold: shape and row of the largest by size; of hooks without a size the first whose points are said; else a treble.</summary>
+    public static (HookKind Kind, int? Row) Largest(MapContext c) => c.Values.Items(LureKeys.Hooks).Select(i => i.Values)
+        .Where(i => !double.IsNaN(i.Number(LureItemKeys.HookType)) && (i.Has(LureItemKeys.HookSize) || i.Has(LureItemKeys.HookType)))
+        .Select(i => ((HookKind)((int)i.Number(LureItemKeys.HookType) - 1), double.IsNaN(i.Number(LureItemKeys.HookSize)) ? null : (int?)i.Number(LureItemKeys.HookSize)))
+        .DefaultIfEmpty((HookKind.ThreePoint, null)).MaxBy(h => h.Item2 ?? -1);
+
     private static bool Sized(ScenarioValues item) => item.Has(LureItemKeys.HookSize)
         || (item.Has(LureItemKeys.HookMass) && item.Has(LureItemKeys.HookDragArea));
 

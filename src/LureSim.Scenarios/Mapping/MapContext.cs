@@ -50,6 +50,13 @@ internal sealed class MapContext(ScenarioValues values, Places places, FaultList
         return usual.Value;
     }
 
+    /// <summary>The same for a usual value that is known as well, by share, as the default of its parameter; no guess where that is none.</summary>
+    public double Guessed(KeySpec key, double usual)
+    {
+        Parameter p = key.Parameter!;
+        return Guessed(key, new Ranged(usual, usual * (p.GuessLow / p.Default), usual * (p.GuessHigh / p.Default)));
+    }
+
     /// <summary>The number that a word stands for, a guess with a range, unless the number itself was given.</summary>
     /// <param name="word">Key of the word; its <see cref="KeySpec.Gives"/> is the key of the number.</param>
     public double FromWord(KeySpec word)

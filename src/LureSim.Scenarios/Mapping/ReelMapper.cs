@@ -12,7 +12,10 @@ internal static class ReelMapper
     {
         double kind = c[ReelKeys.Kind];
         var reel = new ReelSpec(
-            Kind: double.IsNaN(kind) ? ReelKind.Revolving : (ReelKind)(int)kind, Ratio: c[ReelKeys.Ratio], SpoolDiameterM: SpoolDiameterM(c), DragN: c[ReelKeys.Drag]);
+            Kind: double.IsNaN(kind) ? ReelKind.Revolving : (ReelKind)(int)kind, Ratio: c[ReelKeys.Ratio], SpoolDiameterM: SpoolDiameterM(c), DragN: c[ReelKeys.Drag])
+        {
+            Clutch = new(StaticRatio: c[ReelKeys.DragStart], RingFriction: c[ReelKeys.RingFriction]),
+        };
         return line is null ? reel : reel with { Spool = Spool(c, line, reel), FixedSpool = FixedSpool(c, line) };
     }
 

@@ -1,5 +1,7 @@
 using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
+using LureSim.Model.Cover;
+using LureSim.Model.Fish;
 using LureSim.Model.Hands;
 using LureSim.Model.Lines;
 using LureSim.Model.Lures;
@@ -7,6 +9,7 @@ using LureSim.Model.Pool;
 using LureSim.Model.Reels;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Rods;
+using LureSim.Model.Strike;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Reading;
 
@@ -35,7 +38,11 @@ internal static class ScenarioMapper
         RetrieveTask retrieve = RetrieveMapper.Map(c, rod);
         CastTask cast = CastMapper.Map(c, rod, hands);
         PoolTask pool = PoolMapper.Map(c);
-        CrossChecks.Run(c, rod, leader, lure, retrieve);
+        StrikeTask strike = StrikeMapper.Map(c);
+        HookHold hook = StrikeMapper.MapHook(c);
+        FishSpec fish = FishMapper.Map(c);
+        CoverSpec cover = FishMapper.MapCover(c);
+        CrossChecks.Run(c, rod, leader, lure, retrieve, strike);
         if (c.IsRefused(asked) || rod is null || line is null || lure is null)
         {
             return null;
@@ -52,11 +59,17 @@ internal static class ScenarioMapper
             Line: line,
             Leader: leader,
             Lure: lure,
-            Seed: (ulong)c[TopKeys.Seed]);
+            Seed: (ulong)c[TopKeys.Seed])
+        {
+            Hook = hook,
+            Fish = fish,
+            Cover = cover,
+        };
         return new(
             setup,
             c.IsRefused(Activities.Retrieve) ? null : retrieve,
             c.IsRefused(Activities.Cast) ? null : cast,
-            c.IsRefused(Activities.Pool) ? null : pool);
+            c.IsRefused(Activities.Pool) ? null : pool,
+            c.IsRefused(Activities.Strike) ? null : strike);
     }
 }

@@ -18,7 +18,7 @@ public sealed record QuantityValue(double Si, string? Error, string? Note, Quant
 
 /// <summary>
 /// The one strict reader of quantities: a number (decimal, fraction, mixed; invariant culture), then a unit of an exact list.
-/// Feet and inches are read in the trade's spellings. Thread-safe; holds no state.
+/// Feet and inches, pounds and ounces are read in the trade's spellings. Thread-safe; holds no state.
 /// </summary>
 public static class Quantity
 {
@@ -41,6 +41,11 @@ public static class Quantity
         if (kind == QuantityKind.Length && FeetInches.TryRead(plain, out double metres, out string? feetError, out string? note))
         {
             return feetError is null ? new(metres, null, note, kind) { Unit = "ft" } : Fail(text, feetError, kind, due);
+        }
+
+        if (kind == QuantityKind.Mass && PoundsOunces.TryRead(plain, out double kilograms, out string? poundError))
+        {
+            return poundError is null ? new(kilograms, null, null, kind) { Unit = "lb" } : Fail(text, poundError, kind, due);
         }
 
         if (NumberReader.Take(plain, out double number, out int used) is string error)

@@ -57,6 +57,12 @@ public enum QuantityKind
     /// <summary>Torque over turning speed squared, SI N m s2.</summary>
     TorquePerSpeedSquared,
 
+    /// <summary>Force over length, SI N/m.</summary>
+    ForcePerLength,
+
+    /// <summary>Angle over length, SI rad/m.</summary>
+    AnglePerLength,
+
     /// <summary>Plain number; also <c>7.1:1</c> and <c>25 %</c>.</summary>
     Ratio,
 

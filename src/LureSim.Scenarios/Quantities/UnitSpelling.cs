@@ -70,6 +70,12 @@ internal static class UnitSpelling
         (QuantityKind.TorquePerSpeed, "uN m s", "uNms"),
         (QuantityKind.TorquePerSpeedSquared, "N m s2", "Nms2"),
         (QuantityKind.TorquePerSpeedSquared, "nN m s2", "nNms2"),
+        (QuantityKind.ForcePerLength, "N/m", "N per m|newtons per metre|newtons per meter"),
+        (QuantityKind.ForcePerLength, "lb/ft", "lbs/ft|lb per ft|pounds per foot"),
+        (QuantityKind.ForcePerLength, "oz/ft", "oz per ft|ounces per foot"),
+        (QuantityKind.AnglePerLength, "rad/m", "rad per m|radians per metre|radians per meter"),
+        (QuantityKind.AnglePerLength, "deg/m", "\u00B0/m|deg per m|degrees per metre|degrees per meter"),
+        (QuantityKind.AnglePerLength, "deg/ft", "\u00B0/ft|deg per ft|degrees per foot"),
         (QuantityKind.Ratio, ":1", ": 1|to 1|to one"),
         (QuantityKind.Ratio, "%", "percent|per cent|pct"),
     ];

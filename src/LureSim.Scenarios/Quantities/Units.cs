@@ -27,6 +27,8 @@ internal static class Units
         QuantityKind.Inertia => InertiaToSi(unit, x),
         QuantityKind.TorquePerSpeed => unit is "uN m s" ? x / 1e6 : double.NaN,
         QuantityKind.TorquePerSpeedSquared => unit is "nN m s2" ? x / 1e9 : double.NaN,
+        QuantityKind.ForcePerLength => unit is "lb/ft" or "oz/ft" ? ForceToSi(unit[..2], x) / LengthToSi("ft", 1.0) : double.NaN,
+        QuantityKind.AnglePerLength => unit is "deg/m" ? AngleToSi("deg", x) : unit is "deg/ft" ? AngleToSi("deg", x) / LengthToSi("ft", 1.0) : double.NaN,
         QuantityKind.Ratio => unit is ":1" ? x : unit is "%" ? x / 100.0 : double.NaN,
         _ => double.NaN,
     };
@@ -62,6 +64,8 @@ internal static class Units
         QuantityKind.Inertia => "kg m2",
         QuantityKind.TorquePerSpeed => "N m s",
         QuantityKind.TorquePerSpeedSquared => "N m s2",
+        QuantityKind.ForcePerLength => "N/m",
+        QuantityKind.AnglePerLength => "rad/m",
         _ => "",
     };
 
@@ -86,6 +90,8 @@ internal static class Units
         QuantityKind.Inertia => "a moment of inertia is due in kg m2 or g cm2, for example \"15 g cm2\"",
         QuantityKind.TorquePerSpeed => "a torque over turning speed is due in N m s or uN m s, for example \"0.5 uN m s\"",
         QuantityKind.TorquePerSpeedSquared => "a torque over turning speed squared is due in N m s2 or nN m s2, for example \"1 nN m s2\"",
+        QuantityKind.ForcePerLength => "a force over length is due in N/m, lb/ft or oz/ft, for example \"0.5 N/m\"",
+        QuantityKind.AnglePerLength => "an angle over length is due in rad/m, deg/m or deg/ft, for example \"6 deg/m\"",
         QuantityKind.LineNumber => "a line number is due, for example \"PE 3\" (braid) or \"no. 3\"",
         QuantityKind.WholeNumber => "a whole number is due",
         _ => "a plain number is due, for example 0.7",

@@ -15,7 +15,6 @@ internal sealed class LayerReader
     private const int MostDeep = 32, MostFiles = 500;
 
     private readonly FaultList _faults;
-    private readonly FaultList _notes;
     private readonly EntryReader _reader;
     private readonly List<string> _chain = [];
     private int _sources;
@@ -24,7 +23,7 @@ internal sealed class LayerReader
 
     public LayerReader(FaultList faults, FaultList notes, int firstOrder = 0)
     {
-        (_faults, _notes, _sources) = (faults, notes, firstOrder);
+        (_faults, _sources) = (faults, firstOrder);
         _layers = firstOrder;
         _reader = new(faults, notes);
     }
@@ -161,10 +160,6 @@ internal sealed class LayerReader
         else if (ScenarioSchema.Tables.Contains(path))
         {
             ReadPart(value, path, path, directory);
-        }
-        else if (ScenarioSchema.NotYetRead.Contains(path.Split('.')[0]))
-        {
-            _notes.Add(place, path, "this version does not read this table yet");
         }
         else
         {

@@ -166,9 +166,9 @@ public sealed class SwingTests
     {
         RodChain chain = RodChain.Build(new RodTaper(Length, 1e6, 0.03, 0.25, 3.0, 1.5, diameter), 40);
         var still = new HandDrive(0.0, 1e9, 1.0, Never, 0.0, Still);
-        return new ChainRod(chain, 0.0, still, still, new HandInertia(handInertia, 1e9), new RodAir(Rho, Cd, wind), 0.0);
+        return new ChainRod(new ChainMotion(chain, 0.0, new HandInertia(handInertia, 1e9), new RodAir(Rho, Cd, wind), 0.0), still, still);
     }
 
     private static ChainRod Swing(RodChain chain, HandDrive turning, double handInertia, double beta) => new(
-        chain, beta, turning, new HandDrive(0.0, 1e9, 1.0, Never, 0.0, Still), new HandInertia(handInertia, 1e9), new RodAir(0.0, 0.0, 0.0), 0.0);
+        new ChainMotion(chain, beta, new HandInertia(handInertia, 1e9), new RodAir(0.0, 0.0, 0.0), 0.0), turning, new HandDrive(0.0, 1e9, 1.0, Never, 0.0, Still));
 }

@@ -1,11 +1,15 @@
 using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
+using LureSim.Model.Cover;
+using LureSim.Model.Fish;
 using LureSim.Model.Hands;
 using LureSim.Model.Lines;
+using LureSim.Model.Lures;
 using LureSim.Model.Media;
 using LureSim.Model.Reels;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Rods;
+using LureSim.Model.Strike;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
 
@@ -64,6 +68,10 @@ public class SchemaTests
         Assert.Equal(new AirSpec(), spec.Air);
         Assert.Equal(new RetrieveTask(), read.Retrieve);
         Assert.Equal(new CastTask(), read.Cast);
+        Assert.Equal(new StrikeTask(), read.Strike);
+        Assert.Equal(new HookHold(), spec.Hook);
+        Assert.Equal(new CoverSpec(), spec.Cover);
+        Assert.Equal(new() { DragAreaM2 = FishBody.DragAreaM2(1.5).Value, DepthM = FishBody.DepthM(1.5), PullN = FishBody.PullN(1.5).Value }, spec.Fish);
         Assert.Equal(new HandsSpec(), spec.Hands);
         Assert.Equal(new ReelSpec().With(spec.Line), spec.Reel);
         Assert.Equal(LineFlightSpec.Usual(spec.Line.Material), spec.Line.Flight);
@@ -90,6 +98,24 @@ public class SchemaTests
     }
 
     // No value that a file may hold is refused by the model later.
+    [Fact]
+    public void Both_ends_of_every_strike_key_are_allowed_by_the_model()
+    {
+        var source = ScenarioSource.FromText(Texts.Least);
+        foreach (KeySpec key in ScenarioSchema.Keys.Where(k => k.ReadBy == Activities.Strike && k.Kind != QuantityKind.Choice))
+        {
+            foreach (double end in new[] { key.Low, key.High })
+            {
+                // A stroke must have an arc.
+                string[] room = key == StrikeKeys.StopAngle ? ["strike.start_angle=-1.6 rad"] : key == StrikeKeys.StartAngle ? ["strike.stop_angle=1.6 rad"] : [];
+                ScenarioResult result = source.Resolve([.. room, $"{key.Path}={Quantity.Format(end, key.Kind)}"]);
+                Assert.True(result.IsValid, $"{key.Path}: {string.Join('\n', result.Errors)}");
+                result.Setup!.Check();
+                result.Strike!.Check();
+            }
+        }
+    }
+
     [Fact]
     public void Both_ends_of_every_cast_key_are_allowed_by_the_model()
     {
@@ -130,6 +156,7 @@ public class SchemaTests
         "reel.line_on_spool" => "60 m",
         "air.roughness" => "1 mm",
         "hands.stop_angle" => "0.9 rad",
+        "strike.points" => "3",
         _ when key.Kind == QuantityKind.Choice => key.Choices[^1].Name == "none" ? "nylon" : key.Choices[^1].Name == key.Default ? key.Choices[0].Name : key.Choices[^1].Name,
         _ => Shifted(key),
     };

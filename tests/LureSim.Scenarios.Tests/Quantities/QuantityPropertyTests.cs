@@ -11,7 +11,7 @@ public class QuantityPropertyTests
         QuantityKind.Length, QuantityKind.Mass, QuantityKind.Force, QuantityKind.Angle, QuantityKind.Time, QuantityKind.Frequency,
         QuantityKind.Speed, QuantityKind.TakeUp, QuantityKind.Temperature, QuantityKind.Density, QuantityKind.Torque, QuantityKind.Modulus,
         QuantityKind.Area, QuantityKind.Salinity, QuantityKind.Ratio, QuantityKind.LineNumber, QuantityKind.AngularSpeed, QuantityKind.Inertia,
-        QuantityKind.TorquePerSpeed, QuantityKind.TorquePerSpeedSquared,
+        QuantityKind.TorquePerSpeed, QuantityKind.TorquePerSpeedSquared, QuantityKind.ForcePerLength, QuantityKind.AnglePerLength,
     ];
 
     [Fact]

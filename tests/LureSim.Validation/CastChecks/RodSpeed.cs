@@ -130,6 +130,6 @@ public static class RodSpeed
         RodChain.Build(new RodTaper(Length, stiffness, massPerLength, 0.25, 3.0, 1.5, 0.0), 8);
 
     private static ChainRod Swing(RodChain chain, double torque) => new(
-        chain, 0.0, new HandDrive(torque, 1e9, 1e-9, Never, 0.0, Still), new HandDrive(0.0, 1e9, 1.0, Never, 0.0, Still), new HandInertia(1e9, 1e9),
-        new RodAir(0.0, 0.0, 0.0), 0.0);
+        new ChainMotion(chain, 0.0, new HandInertia(1e9, 1e9), new RodAir(0.0, 0.0, 0.0), 0.0), new HandDrive(torque, 1e9, 1e-9, Never, 0.0, Still),
+        new HandDrive(0.0, 1e9, 1.0, Never, 0.0, Still));
 }

@@ -125,6 +125,21 @@ internal sealed class LineMesh
         _filmLength.SetLength(l);
     }
 
+    /// <summary>Lengthens the first segment alone: line that comes off the reel under tension, faster than the rest could take its share.</summary>
+    /// <param name="givenM">Unstretched length, m; not negative.</param>
+    public void Give(double givenM)
+    {
+        LengthM += givenM;
+        Rest[0] += givenM;
+        Stiffness[0] = _piece[0].AxialStiffnessN / Rest[0];
+        Damping[0] = _piece[0].DampingTimeS * Stiffness[0];
+        _mass.Give(givenM);
+        _dragArea.Give(givenM);
+        _volume.Give(givenM);
+        _tangentialArea.Give(givenM);
+        _filmLength.Give(givenM);
+    }
+
     private static int LeaderSegments(double lengthM, int segments) =>
         Math.Clamp((int)Math.Round(lengthM / (lengthM < 1.0 ? 0.19 : 0.3)), 1, segments - 1);
 
@@ -168,6 +183,13 @@ internal sealed class LineMesh
         public double[] Values { get; } = new double[size];
 
         public void Add(int node, bool main, double amount) => (main ? _perMetre : _leader)[node] += amount;
+
+        // Half of it to either end of the first segment; what node 0 has per metre is such a half.
+        public void Give(double given)
+        {
+            Values[0] += _perMetre[0] * given;
+            Values[1] += _perMetre[0] * given;
+        }
 
         public void SetLength(double l)
         {
