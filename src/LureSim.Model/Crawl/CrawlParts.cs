@@ -31,6 +31,7 @@ internal sealed class CrawlParts
         Contact = ContactOf(setup);
         double drop = swing.TipHeightM - Contact.TouchHeightM + Contact.SinkM;
         StartXM = Math.Sqrt(Math.Max(0.0, (task.DistanceM * task.DistanceM) - (drop * drop)));
+        Require.InRange(task.ToOpeningM, 0.0, StartXM - CrawlTask.LeastDistanceM);
         Lure = new SlidingLure(Contact, StartXM, 0.0);
         Line = new TwitchedLine(setup, WaterModel.Evaluate(setup.Water), swing, task.DistanceM + task.TakeUp.SlackM, task.Solver.Nodes, Lure);
         TakeUp = new HandleTakeUp(task.TakeUp, Twitch, Line.SlackM, 0.5 * task.StrokeM * task.CadencePerS);

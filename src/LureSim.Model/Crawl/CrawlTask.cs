@@ -4,7 +4,7 @@ namespace LureSim.Model.Crawl;
 
 /// <summary>A lure crawls over a mat, twitch by twitch, toward an opening in it or its edge.</summary>
 /// <param name="DistanceM">Straight distance from rod tip to line tie at the start, m.</param>
-/// <param name="ToOpeningM">Way over plants from the line tie to the opening, m; less than the distance.</param>
+/// <param name="ToOpeningM">Way over plants from the line tie to the opening, m.</param>
 /// <param name="CadencePerS">Twitches per second.</param>
 /// <param name="StrokeM">B: rigid tip travel of a twitch, m.</param>
 /// <param name="DurationS">Longest simulated time, s.</param>
@@ -15,7 +15,7 @@ public sealed record CrawlTask(
     [property: Parameter("B", "m", 0.01, 1.0)] double StrokeM = 0.15,
     [property: Parameter("duration", "s", 0.5, 600.0)] double DurationS = 60.0) : ISpec
 {
-    /// <summary>Tip to lure, leader left out, below which it counts as brought home, m.</summary>
+    /// <summary>Level distance from the rod tip that an opening keeps at least, m.</summary>
     public const double LeastDistanceM = 1.0;
 
     /// <summary>How the handle is turned.</summary>
@@ -24,13 +24,9 @@ public sealed record CrawlTask(
     /// <summary>Numerical settings.</summary>
     public CrawlSolverSpec Solver { get; init; } = new();
 
-    /// <summary>Demands every number inside its range, and the opening between lure and rod.</summary>
+    /// <summary>Demands every number inside its range.</summary>
     /// <exception cref="ArgumentException">A value is out of range; the message names it and what is allowed.</exception>
-    public void Check()
-    {
-        Parameter.Demand(this);
-        Require.InRange(ToOpeningM, 0.0, DistanceM - LeastDistanceM);
-    }
+    public void Check() => Parameter.Demand(this);
 }
 
 /// <summary>Numerical settings of a crawl.</summary>
@@ -38,6 +34,6 @@ public sealed record CrawlTask(
 /// <param name="StepS">Largest time step, s.</param>
 /// <param name="OutputStepS">Spacing of the recorded channels, s.</param>
 public sealed record CrawlSolverSpec(
-    [property: Parameter("N", "", 2, 400)] int Nodes = 40,
+    [property: Parameter("N", "", 2, 400)] int Nodes = 60,
     [property: Parameter("h", "s", 1e-6, 1e-3)] double StepS = 5e-4,
     [property: Parameter("output step", "s", 1e-4, 0.05)] double OutputStepS = 5e-3) : ISpec;
