@@ -122,11 +122,10 @@ internal sealed class CastRecorder(RodChain chain, double everyS)
     {
         int links = chain.LengthM.Length, count = links + 1 + cast.Line.Count;
         double[] x = new double[count], z = new double[count];
-        (x[0], z[0]) = (cast.Rod.Q[0], cast.Rod.HandHeightM);
-        for (int i = 0; i < links; i++)
+        (double X, double Z)[] joints = cast.Rod.Joints();
+        for (int i = 0; i <= links; i++)
         {
-            x[i + 1] = x[i] + (chain.LengthM[i] * Math.Sin(cast.Rod.Q[i + 1]));
-            z[i + 1] = z[i] + (chain.LengthM[i] * Math.Cos(cast.Rod.Q[i + 1]));
+            (x[i], z[i]) = joints[i];
         }
 
         for (int p = 0; p < cast.Line.Count; p++)

@@ -82,6 +82,9 @@ internal sealed class ChainRod
     /// <summary>Energy of bending, J.</summary>
     public double SpringJ() => _motion.SpringJ(Q);
 
+    /// <summary>Joints from the turning point to the tip, m.</summary>
+    public (double X, double Z)[] Joints() => _motion.Joints(Q);
+
     /// <summary>Tip place and speed of the present state.</summary>
     public (double X, double Z, double Vx, double Vz) Tip() => _motion.Tip(Q, V);
 

@@ -14,6 +14,9 @@ namespace LureSim.Model.Rods;
 /// </remarks>
 internal sealed class ChainRodEnd
 {
+    /// <summary>Work of the accepted steps.</summary>
+    public RodWork Work;
+
     private readonly ChainMotion _motion;
     private readonly StrokeHands _hands;
     private readonly double[] _pastQ, _pastV, _freeV, _shift, _a;
@@ -21,7 +24,8 @@ internal sealed class ChainRodEnd
     private DriveLoad _turn, _pull;
     private RodWork _powerNow;
     private Vec3 _force, _forceNow;
-    private double _timeEnd, _dt;
+    private double _timeEnd, _dt, _heldAtStart;
+    private bool _holds;
 
     /// <summary>Prepares the rod; <see cref="Start"/> places it.</summary>
     /// <param name="motion">Equations; z of the turning point is 0 in them.</param>
@@ -56,9 +60,6 @@ internal sealed class ChainRodEnd
     /// <summary>Velocity of the tip at n, m/s.</summary>
     public Vec3 TipVelocityNow { get; private set; }
 
-    /// <summary>Work of the accepted steps.</summary>
-    public RodWork Work { get; private set; }
-
     /// <summary>Work of the line on the tip in the accepted steps, J.</summary>
     public double LineJ { get; private set; }
 
@@ -77,6 +78,9 @@ internal sealed class ChainRodEnd
     /// <summary>Energy of bending at n, J.</summary>
     public double SpringJ => _motion.SpringJ(Now.Q);
 
+    /// <summary>What hands and rod hold or lost less all work on them since the start: energy that the numbers made, J.</summary>
+    public double OpenJ => KineticJ + SpringJ - _heldAtStart + Work.RaisedJ + Work.AirJ + Work.DampingJ - LineJ - Work.HandsJ;
+
     /// <summary>Places the rod without a pull on its tip, with no history.</summary>
     /// <param name="place">Travel of the hands, then angle of each link, m and rad.</param>
     /// <param name="rate">Their rates.</param>
@@ -89,7 +93,8 @@ internal sealed class ChainRodEnd
         }
 
         (Work, LineJ, _forceNow) = (default, 0.0, Vec3.Zero);
-        (_turnHeld, _pullHeld) = (LetGo.Never, LetGo.Never);
+        (_turnHeld, _pullHeld, _holds) = (LetGo.Never, LetGo.Never, false);
+        _heldAtStart = KineticJ + SpringJ;
         Solve(new StepGains(0.0, 0.0), 0.0, Now.Q, Now.V);
         _motion.Pull(0.0, 0.0, _a);
         _powerNow = Powers(Now);
@@ -111,9 +116,9 @@ internal sealed class ChainRodEnd
             Next.Q[i] = _pastQ[i] + (step.Q * Next.V[i]);
         }
 
-        double left = _hands.HoldS - (timeEndS - step.Dt);
-        if (left >= 0.0 && left < step.Dt)
+        if (!_holds && timeEndS >= _hands.HoldS)
         {
+            double left = _hands.HoldS - (timeEndS - step.Dt);
             _turnHeld = new LetGo(_hands.HoldS, Now.Q[1] + (left * Now.V[1]));
             _pullHeld = new LetGo(_hands.HoldS, Now.Q[0] + (left * Now.V[0]));
         }
@@ -161,15 +166,11 @@ internal sealed class ChainRodEnd
     public void Commit()
     {
         (Before, Now, Next) = (Now, Next, Before);
+        _holds = _timeEnd >= _hands.HoldS;
         RodWork power = Powers(Now);
         double half = 0.5 * _dt;
-        Work = new RodWork
-        {
-            HandsJ = Work.HandsJ + (half * (_powerNow.HandsJ + power.HandsJ)),
-            AirJ = Work.AirJ + (half * (_powerNow.AirJ + power.AirJ)),
-            DampingJ = Work.DampingJ + (half * (_powerNow.DampingJ + power.DampingJ)),
-            RaisedJ = Work.RaisedJ + (half * (_powerNow.RaisedJ + power.RaisedJ)),
-        };
+        Work.Add(_powerNow, half);
+        Work.Add(power, half);
         (double x, double z, double vx, double vz) = _motion.Tip(Now.Q, Now.V);
         (Tip, TipVelocityNow) = (Frame.Place(x, z), Frame.Vector(vx, vz));
         LineJ += 0.5 * Vec3.Dot(_force + _forceNow, Tip - TipNow);

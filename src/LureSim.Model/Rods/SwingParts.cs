@@ -23,6 +23,17 @@ internal struct RodWork
 
     /// <summary>Stored in its raised weight.</summary>
     public double RaisedJ;
+
+    /// <summary>Adds work per second over a time.</summary>
+    /// <param name="power">Work in 1 s.</param>
+    /// <param name="h">Time, s.</param>
+    public void Add(in RodWork power, double h)
+    {
+        HandsJ += h * power.HandsJ;
+        AirJ += h * power.AirJ;
+        DampingJ += h * power.DampingJ;
+        RaisedJ += h * power.RaisedJ;
+    }
 }
 
 /// <summary>The rod tip in one pass of a step: place at the midpoint, speed at the start, accelerations, answer to a force.</summary>
