@@ -1,5 +1,18 @@
 namespace LureSim.Model.Crawl;
 
+/// <summary>What becomes of a crawl.</summary>
+public enum CrawlEnd
+{
+    /// <summary>It comes to the opening.</summary>
+    Arrives,
+
+    /// <summary>It moves, but its time is over before.</summary>
+    Late,
+
+    /// <summary>Most twitches are lost: it hardly moves.</summary>
+    Stuck,
+}
+
 /// <summary>The figures of a crawl. Forces at the lure and the rod tip are means over the output step.</summary>
 public sealed record CrawlSummary
 {
@@ -8,6 +21,9 @@ public sealed record CrawlSummary
 
     /// <summary>Faster than this it counts as moving, m/s: twenty times the creep of a lure that is held.</summary>
     public const double MovingMS = 0.01;
+
+    /// <summary>What became of it.</summary>
+    public CrawlEnd End => TimeToOpeningS is not null ? CrawlEnd.Arrives : 2 * LostTwitches > Twitches.Count ? CrawlEnd.Stuck : CrawlEnd.Late;
 
     /// <summary>Time until the lure came to the opening, s; null where it did not.</summary>
     public required double? TimeToOpeningS { get; init; }

@@ -18,8 +18,11 @@ public sealed record CrawlTask(
     /// <summary>Level distance from the rod tip that an opening keeps at least, m.</summary>
     public const double LeastDistanceM = 1.0;
 
+    /// <summary>Slack that a hand keeps where a walk needs none, m: a choice.</summary>
+    public const double UsualSlackM = 0.05;
+
     /// <summary>How the handle is turned.</summary>
-    public TakeUpSpec TakeUp { get; init; } = new();
+    public TakeUpSpec TakeUp { get; init; } = new(SlackM: UsualSlackM);
 
     /// <summary>Numerical settings.</summary>
     public CrawlSolverSpec Solver { get; init; } = new();

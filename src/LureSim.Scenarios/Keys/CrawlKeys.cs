@@ -44,6 +44,7 @@ public static class CrawlKeys
     public static readonly KeySpec Slack = new("crawl.slack", QuantityKind.Length, "cm", "Mean slack the angler keeps: unstretched line out minus straight distance.")
     {
         Words = "slack of the crawl",
+        Default = Quantity.Format(CrawlTask.UsualSlackM, QuantityKind.Length),
         Parameter = Parameter.Of<TakeUpSpec>(nameof(TakeUpSpec.SlackM)),
         Lens = Lens.OfCrawl(t => t.TakeUp.SlackM),
     };

@@ -16,6 +16,8 @@ public sealed class RetrieveSource() : FigureSource<RetrieveSummary>("retrieve",
     private static readonly KeySpec[] OfGathering =
         [RetrieveKeys.GatherLag, RetrieveKeys.GatherGain, RetrieveKeys.GatherReset, RetrieveKeys.GatherFastest];
 
+    private static readonly KeySpec[] OfPlants = [CoverKeys.LineDrag, CoverKeys.LineTurn, CoverKeys.LineFriction, CoverKeys.Height, CoverKeys.Opening];
+
     /// <inheritdoc/>
     public override bool Reads(KeySpec key, ScenarioResult scenario) => Enters(key, scenario);
 
@@ -29,6 +31,7 @@ public sealed class RetrieveSource() : FigureSource<RetrieveSummary>("retrieve",
         RetrieveTask retrieve = scenario.Retrieve!;
         TakeUpMode mode = retrieve.IsTow ? TakeUpMode.Steady : retrieve.TakeUp.Mode;
         return (key.ReadBy & Activities.Retrieve) != 0 && !Unread.Contains(key)
+            && (!OfPlants.Contains(key) || scenario.Setup!.Cover.LineOverM > 0.0)
             && (key != RetrieveKeys.TakeUpSpeed || mode == TakeUpMode.Steady)
             && (!OfGathering.Contains(key) || mode == TakeUpMode.Gather)
             && (key != RetrieveKeys.TakeUpPerTwitch || mode == TakeUpMode.PerTwitch);
