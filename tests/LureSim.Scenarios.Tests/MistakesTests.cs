@@ -15,7 +15,7 @@ public sealed class MistakesTests
     private const int LongestLine = 420;
 
     // Words of the parser and of the program that mean nothing to an angler.
-    private static readonly string[] Jargon = ["TOML", "token", "xpect", "xception", "node", "hoice", "Ratio", "System.", "parse", "null", "bareword", "literal"];
+    private static readonly string[] Jargon = ["TOML", "token", "xpect", "xception", "node", "hoice", "Ratio", "System.", " parse", "null", "bareword", "literal"];
 
     private static readonly string DataFile = Path.Combine(Folder.Repository, "tests", "LureSim.Scenarios.Tests", "Data", "mistakes.toml");
 

@@ -23,6 +23,7 @@ internal sealed class StartOptions
     private readonly Option<string?> _leader = Text("--leader", "Leader: \"15 in of 20 lb nylon\", or none.", "words");
     private readonly Option<string?> _height = Text("--height", "Height of your rod hand over the water, or where you stand: kayak, wading, bank, boat deck, dock.", "words");
     private readonly Option<string?> _water = Text("--water", "Water: \"sea 18 C\", \"72 F\".", "words");
+    private readonly Option<string?> _cover = Text("--cover", "Plants where you fish: open, sparse, mat.", "word");
     private readonly Option<string?> _style = Text("--style", "How you cast: \"one-handed beginner\", \"two-handed expert full\".", "words");
     private readonly Option<string?> _out = Text("--out", "File to write; default NAME.toml by the kind of lure.", "file");
     private readonly Option<bool> _force = new("--force") { Description = "Replace a file of that name." };
@@ -32,7 +33,7 @@ internal sealed class StartOptions
     public void AddTo(Command command)
     {
         command.Add(_words);
-        foreach (Option option in (Option[])[_mass, _length, _hooks, _rod, _reel, _line, _leader, _height, _water, _style, _out, _force, _json, _quiet])
+        foreach (Option option in (Option[])[_mass, _length, _hooks, _rod, _reel, _line, _leader, _height, _water, _cover, _style, _out, _force, _json, _quiet])
         {
             command.Add(option);
         }
@@ -60,6 +61,7 @@ internal sealed class StartOptions
         Leader = From(folder, parsed.GetValue(_leader)),
         Height = From(folder, parsed.GetValue(_height)),
         Water = parsed.GetValue(_water),
+        Cover = parsed.GetValue(_cover),
         Style = parsed.GetValue(_style),
     };
 

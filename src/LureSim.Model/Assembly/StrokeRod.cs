@@ -7,10 +7,12 @@ namespace LureSim.Model.Assembly;
 /// <summary>Builds hands and rod of a strike from a set-up.</summary>
 internal static class StrokeRod
 {
+    // Time over which hands ease from the stroke to holding, s: a choice, slow against a muscle.
+    private const double EaseS = 0.2;
+
     /// <summary>
     /// The rod at the start of a stroke: hand over the origin, rod bent by its own weight where it turns upright, held by the hands, line loose. Of
-    /// the hands' way to brake and to let go (share of their strength, settling rate, fading time) those of a cast hold: the same person. The rod's air
-    /// knows the wind along the line only.
+    /// the hands' way to brake (share of their strength, settling rate) that of a cast holds: the same person. The rod's air knows the wind along the line only.
     /// </summary>
     /// <param name="setup">Set-up.</param>
     /// <param name="stroke">What hands and body do.</param>
@@ -35,12 +37,10 @@ internal static class StrokeRod
     private static StrokeHands Hands(HandsSpec person, StrikeStroke stroke, SwungRod rod, double holding)
     {
         double root = Math.Sqrt(stroke.Effort), settling = person.SettlingRadS;
+        var ease = Catch.Held(EaseS, stroke.HoldShare / stroke.Effort);
         var turn = new HandStrength(stroke.Effort * stroke.TorqueNm, root * stroke.SpeedRadS, stroke.RampS, person.CatchShare, settling);
         var pull = new HandStrength(stroke.Effort * stroke.PullN, root * stroke.PullSpeedMS, stroke.RampS, person.CatchShare, settling);
         return new(
-            turn.Turning(stroke.StopRad, stroke.InertiaKgM2 + rod.InertiaKgM2, holding, Hold(stroke.TorqueNm)),
-            pull.Pushing(stroke.TravelM, stroke.PulledMassKg + rod.Chain.MassKg, Hold(stroke.PullN)), stroke.HoldS);
-
-        Catch Hold(double strength) => new(person.FadeS, 0.0, stroke.HoldShare * strength, settling, true);
+            turn.Turning(stroke.StopRad, stroke.InertiaKgM2 + rod.InertiaKgM2, holding, ease), pull.Pushing(stroke.TravelM, stroke.PulledMassKg + rod.Chain.MassKg, ease), stroke.HoldS);
     }
 }

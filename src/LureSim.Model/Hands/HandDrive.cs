@@ -27,7 +27,7 @@ internal sealed class HandDrive(double effort, double topSpeed, double ramp, Sto
     /// <summary>The load about a midpoint state.</summary>
     public DriveLoad About(double time, double place, double speed, LetGo letGo)
     {
-        double since = time - letGo.TimeS, left = 1.0 - Smooth(since / grasp.FadeS);
+        double since = time - letGo.TimeS, left = 1.0 - ((1.0 - grasp.KeptShare) * Smooth(since / grasp.FadeS));
         double rise = Smooth(time / ramp), stopping = Smooth((place - stop.Place) / stop.Window);
         double drive = speed < topSpeed ? effort * rise * (1.0 - stopping) * left : 0.0;
         var load = new DriveLoad(drive + (hold * (1.0 - rise) * left), drive / topSpeed, 0.0);
@@ -74,7 +74,14 @@ internal readonly record struct Stop(double Place, double Window, double Inertia
 /// <param name="Limit">L, largest catching torque or force, N m or N.</param>
 /// <param name="Settling">w_c, rate like which a critically damped arm settles, rad/s.</param>
 /// <param name="Follows">True when it settles where the line points, false when it only slows.</param>
-internal readonly record struct Catch(double FadeS, double DelayS, double Limit, double Settling, bool Follows);
+/// <param name="KeptShare">Share of the drive that is left afterwards: 0 in a cast, where the rod is caught; hands that go on holding keep some and need no catch.</param>
+internal readonly record struct Catch(double FadeS, double DelayS, double Limit, double Settling, bool Follows, double KeptShare = 0.0)
+{
+    /// <summary>Hands that tire to a share of their drive and go on holding.</summary>
+    /// <param name="fadeS">Time over which they do, s.</param>
+    /// <param name="keptShare">Share that is left.</param>
+    public static Catch Held(double fadeS, double keptShare) => new(fadeS, 0.0, 0.0, 0.0, false, keptShare);
+}
 
 /// <summary>When the line is let go, as far as the hands know.</summary>
 /// <param name="TimeS">Time of release, s; positive infinity before it is known.</param>

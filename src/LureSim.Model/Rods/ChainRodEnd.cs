@@ -20,12 +20,11 @@ internal sealed class ChainRodEnd
     private readonly ChainMotion _motion;
     private readonly StrokeHands _hands;
     private readonly double[] _pastQ, _pastV, _freeV, _shift, _a;
-    private LetGo _turnHeld = LetGo.Never, _pullHeld = LetGo.Never;
+    private readonly LetGo _eases;
     private DriveLoad _turn, _pull;
     private RodWork _powerNow;
     private Vec3 _force, _forceNow;
     private double _timeEnd, _dt, _heldAtStart;
-    private bool _holds;
 
     /// <summary>Prepares the rod; <see cref="Start"/> places it.</summary>
     /// <param name="motion">Equations; z of the turning point is 0 in them.</param>
@@ -34,6 +33,7 @@ internal sealed class ChainRodEnd
     public ChainRodEnd(ChainMotion motion, StrokeHands hands, StrokeFrame frame)
     {
         (_motion, _hands, Frame) = (motion, hands, frame);
+        _eases = new LetGo(hands.HoldS, 0.0);
         int n = motion.Size;
         (_pastQ, _pastV, _freeV, _shift, _a) = (new double[n], new double[n], new double[n], new double[n], new double[n]);
         (Before, Now, Next) = (new ChainRodState(n), new ChainRodState(n), new ChainRodState(n));
@@ -93,7 +93,6 @@ internal sealed class ChainRodEnd
         }
 
         (Work, LineJ, _forceNow) = (default, 0.0, Vec3.Zero);
-        (_turnHeld, _pullHeld, _holds) = (LetGo.Never, LetGo.Never, false);
         _heldAtStart = KineticJ + SpringJ;
         Solve(new StepGains(0.0, 0.0), 0.0, Now.Q, Now.V);
         _motion.Pull(0.0, 0.0, _a);
@@ -114,13 +113,6 @@ internal sealed class ChainRodEnd
             _pastV[i] = step.History(Now.V[i], Before.V[i]);
             Next.V[i] = step.Extrapolate(Now.V[i], Before.V[i]);
             Next.Q[i] = _pastQ[i] + (step.Q * Next.V[i]);
-        }
-
-        if (!_holds && timeEndS >= _hands.HoldS)
-        {
-            double left = _hands.HoldS - (timeEndS - step.Dt);
-            _turnHeld = new LetGo(_hands.HoldS, Now.Q[1] + (left * Now.V[1]));
-            _pullHeld = new LetGo(_hands.HoldS, Now.Q[0] + (left * Now.V[0]));
         }
     }
 
@@ -166,7 +158,6 @@ internal sealed class ChainRodEnd
     public void Commit()
     {
         (Before, Now, Next) = (Now, Next, Before);
-        _holds = _timeEnd >= _hands.HoldS;
         RodWork power = Powers(Now);
         double half = 0.5 * _dt;
         Work.Add(_powerNow, half);
@@ -201,8 +192,8 @@ internal sealed class ChainRodEnd
     {
         Next.Q.CopyTo(_motion.Place, 0);
         Next.V.CopyTo(_motion.Rate, 0);
-        _turn = _hands.Turning.About(time, Next.Q[1], Next.V[1], _turnHeld);
-        _pull = _hands.Pulling.About(time, Next.Q[0], Next.V[0], _pullHeld);
+        _turn = _hands.Turning.About(time, Next.Q[1], Next.V[1], _eases);
+        _pull = _hands.Pulling.About(time, Next.Q[0], Next.V[0], _eases);
         _motion.Solve(gains, place, rate, _pull, _turn);
         (double x, double z) = _motion.TipPlace();
         Tip = Frame.Place(x, z);
@@ -225,7 +216,7 @@ internal sealed class ChainRodEnd
 /// <summary>Hands of a strike.</summary>
 /// <param name="Turning">Turning.</param>
 /// <param name="Pulling">Pulling away from the fish.</param>
-/// <param name="HoldS">Time after which they only hold the rod where it is then, s.</param>
+/// <param name="HoldS">Time after which they ease and only hold the rod, s.</param>
 internal sealed record StrokeHands(HandDrive Turning, HandDrive Pulling, double HoldS);
 
 /// <summary>Hands and rod at one time.</summary>

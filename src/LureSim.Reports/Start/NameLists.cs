@@ -11,6 +11,7 @@ public static class NameLists
         .. PartLibrary.Folders.Select(f => new NameList(f.Name, f.Meaning, Typed(f.Name), () => [PartTables.Of(f), .. Words(f.Name)])),
         new("styles", "how a cast is made: style, effort, skill", "luresim start --style \"one-handed beginner\"", () => [WordTables.Styles(), WordTables.Efforts(), WordTables.Skills()]),
         new("water", "fresh or sea, temperature", "luresim start --water \"sea 18 C\"", () => [WordTables.Water()]),
+        new("cover", "plants where you fish", "luresim start hollow --cover mat", () => [WordTables.Cover()]),
     ];
 
     private static string Typed(string folder) => folder switch

@@ -1,4 +1,5 @@
 using LureSim.Model;
+using LureSim.Model.Cover;
 using LureSim.Model.Hands;
 using LureSim.Reports.Kit.Text;
 using LureSim.Scenarios.Keys;
@@ -49,6 +50,18 @@ internal static class WordTables
         "water", $"Water (water.salinity); a temperature may stand beside it, {Temperature(WaterKeys.Temperature.Low)} to {Temperature(WaterKeys.Temperature.High)}, else {Temperature(WaterKeys.Temperature.Parameter!.Default)}:",
         [Word, new("salt g/kg", "salinity_g_per_kg")],
         [.. Words(WaterKeys.Salinity).Select(c => Row(c.Name, Plain(c.Value)))]);
+
+    /// <summary>Plants.</summary>
+    public static ListTable Cover() => new(
+        "cover", "Plants (cover.kind): line over them, and what drags the fish out of them (a guess):",
+        [Word, new("line m", "line_over_m"), new("grip N", "grip_N"), new("between", "low_N"), new("and", "high_N")],
+        [.. Words(CoverKeys.Kind).Select(c => CoverRow(c.Name, CoverSpec.Of((CoverKind)(int)c.Value)))]);
+
+    private static IReadOnlyList<ListCell> CoverRow(string name, CoverSpec cover)
+    {
+        Ranged grip = Model.Ranged.About(cover.GripN, CoverSpec.Spread);
+        return Row(name, Plain(cover.LineOverM), Plain(grip.Value), Plain(grip.Low), Plain(grip.High));
+    }
 
     private static IEnumerable<Choice> Words(KeySpec key) => key.Choices.DistinctBy(c => c.Value);
 

@@ -8,9 +8,10 @@ namespace LureSim.Scenarios.Keys;
 public static class FishKeys
 {
     /// <summary>Mass.</summary>
-    public static readonly KeySpec Mass = new("fish.mass", QuantityKind.Mass, "kg", "Mass of the fish; 3 lb 4 oz is read too.")
+    public static readonly KeySpec Mass = new("fish.mass", QuantityKind.Mass, "kg", "Mass of the fish; pounds and ounces may stand together, 3 lb 4 oz.")
     {
         Words = "mass of the fish",
+        Due = "a mass is due in lb, oz, kg or g, for example \"3 lb 4 oz\" or \"1.5 kg\"",
         Default = "1.5 kg",
         Parameter = Parameter.Of<FishSpec>(nameof(FishSpec.MassKg)),
         Lens = Lens.OfSetup(s => s.Fish.MassKg, Activities.Strike),

@@ -49,6 +49,7 @@ public static class ReelKeys
         // 3.5 to 4.5 kg, freshwater bait-casters pulled by hand with the star drag shut: one angling handbook, its tables damaged in the copy seen.
         Choices = [new("locked", Units.ToSi(QuantityKind.Force, "kg", 4.0), Units.ToSi(QuantityKind.Force, "kg", 3.5), Units.ToSi(QuantityKind.Force, "kg", 4.5))],
         Words = "slip force of the clutch",
+        Due = $"{Units.Due(QuantityKind.Force)}, not a share of the line's strength",
         Parameter = Parameter.Of<ReelSpec>(nameof(ReelSpec.DragN)),
         Lens = Lens.OfSetup(s => s.Reel.DragN),
     };

@@ -11,7 +11,7 @@ namespace LureSim.Scenarios.Keys;
 public static class StrikeKeys
 {
     /// <summary>Distance.</summary>
-    public static readonly KeySpec Distance = new("strike.distance", QuantityKind.Length, "m", "Straight distance from rod tip to hook at the start; 3 to 45 m is fished.")
+    public static readonly KeySpec Distance = new("strike.distance", QuantityKind.Length, "m", "Straight distance from rod tip to hook at the start; on the water 3 to 45 m.")
     {
         Parameter = Parameter.Of<StrikeTask>(nameof(StrikeTask.DistanceM)),
         Lens = Lens.OfStrike(t => t.DistanceM),
@@ -153,7 +153,7 @@ public static class StrikeKeys
 
     /// <summary>Setting.</summary>
     public static readonly KeySpec SetForce = new(
-        "strike.set_force", QuantityKind.Force, "N", "Force that drives one point in over its barb; nobody has published it: without it a guess, 10 N for wire of 1 mm, as the wire is thick.")
+        "strike.set_force", QuantityKind.Force, "N", "Force that drives one point in over its barb; nobody has published it: without it a guess in proportion to the wire, 10 N (5 to 20) at 1 mm.")
     {
         Words = "force that sets a point",
         HasNoDefault = true,
@@ -163,7 +163,7 @@ public static class StrikeKeys
 
     /// <summary>Tearing.</summary>
     public static readonly KeySpec TearForce = new(
-        "strike.tear_force", QuantityKind.Force, "N", "Force at which one point tears out; nobody has published it: without it a guess, 45 N for wire of 1 mm, as the wire is thick.")
+        "strike.tear_force", QuantityKind.Force, "N", "Force at which one point tears out; nobody has published it: without it a guess in proportion to the wire, 45 N (20 to 100) at 1 mm.")
     {
         Words = "force at which a point tears out",
         HasNoDefault = true,

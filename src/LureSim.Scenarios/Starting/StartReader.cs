@@ -33,6 +33,7 @@ public static class StartReader
             Table("--height", "hands", request.Height, "boat deck", faults, AnglerKeys.HandHeight, AnglerKeys.RodElevation),
         };
         Phrase water = Said("--water", request.Water, new PhraseReader(null, "sea 18 C", WaterKeys.Temperature, WaterKeys.Salinity), faults);
+        Phrase cover = Said("--cover", request.Cover, new PhraseReader(null, "mat", CoverKeys.Kind), faults);
         Phrase style = Said("--style", request.Style, new PhraseReader(null, "one-handed beginner", CastKeys.Style, CastKeys.Effort, CastKeys.Skill), faults);
         if (faults.Count > 0)
         {
@@ -46,7 +47,7 @@ public static class StartReader
         tables[^1] = WithTipOverWater(tables[^1], RodFreeLengthM(tables[0], folder), out string? remark);
         var text = new ScenarioText(
             Title(kind!, lure, tables), units, draft, lure.Texts.GetValueOrDefault(LureKeys.MassWithHooks), lure.Texts.GetValueOrDefault(LureKeys.Length),
-            hooks.Texts.Count > 0, [Only("water", water), tables[^1], .. tables[..^1], Only("cast", style), Retrieve(kind!, draft.Scale, units)]);
+            hooks.Texts.Count > 0, [Only("water", water), tables[^1], .. tables[..^1], Only("cast", style), Only("cover", cover), Retrieve(kind!, draft.Scale, units)]);
         return (new(kind!, $"{name}{PartLibrary.Ending}", text, remark is null ? [] : [remark]), []);
     }
 

@@ -33,6 +33,9 @@ public sealed record StartRequest
     /// <summary>Water: fresh or sea, temperature.</summary>
     public string? Water { get; init; }
 
+    /// <summary>Plants where the lure is fished.</summary>
+    public string? Cover { get; init; }
+
     /// <summary>Casting style, effort, skill.</summary>
     public string? Style { get; init; }
 }

@@ -55,7 +55,7 @@ public sealed class ListCommandTests
     {
         JsonElement json = JsonDocument.Parse(Session.Run("list", "--json").Out).RootElement;
         Assert.Equal(
-            ["lures", "rods", "powers", "actions", "lines", "leaders", "reels", "hands", "styles", "efforts", "skills", "water"], json.EnumerateObject().Select(t => t.Name));
+            ["lures", "rods", "powers", "actions", "lines", "leaders", "reels", "hands", "styles", "efforts", "skills", "water", "cover"], json.EnumerateObject().Select(t => t.Name));
         Assert.Equal(PartLibrary.In("lures").Count(), json.GetProperty("lures").GetArrayLength());
         Assert.Equal(25.0, json.GetProperty("lures").EnumerateArray().First(l => l.GetProperty("name").GetString() == "slanted").GetProperty("trim_deg").GetDouble(), 1.0);
     }
@@ -65,6 +65,6 @@ public sealed class ListCommandTests
     {
         Session session = Session.Run("list", "rodz");
         Assert.Equal((ExitCode.BadInput, ""), (session.Exit, session.Out));
-        Assert.Equal("list: \"rodz\" is neither a list nor a part; lists: lures, rods, lines, leaders, reels, hands, styles, water\n", session.Error);
+        Assert.Equal("list: \"rodz\" is neither a list nor a part; lists: lures, rods, lines, leaders, reels, hands, styles, water, cover\n", session.Error);
     }
 }

@@ -40,7 +40,7 @@ public sealed class StartCommandTests : IDisposable
     [InlineData("start", "small-walker")]
     [InlineData("start", "upright", "14", "g")]
     [InlineData("start", "hollow", "--rod", "2.2 m heavy fast")]
-    [InlineData("start", "--leader", "none", "--reel", "spinning", "--height", "boat deck", "--style", "one-handed beginner full", "--water", "sea 18 C")]
+    [InlineData("start", "--leader", "none", "--reel", "spinning", "--height", "boat deck", "--style", "one-handed beginner full", "--water", "sea 18 C", "--cover", "lily pads")]
     public void Whatever_is_left_out_is_guessed_within_a_hundred_columns(params string[] args)
     {
         Session session = Session.Run([.. args, Own]);

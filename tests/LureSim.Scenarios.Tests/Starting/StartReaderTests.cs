@@ -110,10 +110,19 @@ public class StartReaderTests
     }
 
     [Fact]
+    public void Plants_stand_in_the_file_when_they_are_said()
+    {
+        StartPlan plan = Plan(new() { Words = "hollow", Cover = "slop" });
+        Assert.Contains("[cover]\nkind = \"mat\"\n", plan.Toml(plan.BallastXM), StringComparison.Ordinal);
+        plan = Plan(new() { Words = "hollow" });
+        Assert.DoesNotContain("[cover]", plan.Toml(plan.BallastXM), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Every_fault_is_told_and_names_its_option()
     {
-        IReadOnlyList<ScenarioFault> faults = StartReader.Read(new() { Mass = "heavy", Rod = "blue", Line = "", Height = "moon", Water = "wine" }).Faults;
-        Assert.Equal(["--mass", "--rod", "--line", "--height", "--water"], faults.Select(f => f.Place));
+        IReadOnlyList<ScenarioFault> faults = StartReader.Read(new() { Mass = "heavy", Rod = "blue", Line = "", Height = "moon", Water = "wine", Cover = "concrete" }).Faults;
+        Assert.Equal(["--mass", "--rod", "--line", "--height", "--water", "--cover"], faults.Select(f => f.Place));
     }
 
     [Fact]
