@@ -10,15 +10,16 @@ namespace LureSim.Studies.Crawl;
 /// <summary>The figures of <c>crawl</c>. One that does not exist (it does not come to the opening) is NaN: an empty cell.</summary>
 public sealed class CrawlSource() : FigureSource<CrawlResult>("crawl", Activities.Crawl, "end", CrawlFigures.All)
 {
-    // Of a lure on plants its mass and the height of its tie over the belly enter, of the rod all but what only a cast notices; no turns of the handle are counted.
+    // Of a lure on plants its mass and the height of its tie over the belly enter, of the rod all but what only a cast notices; no turns of the handle are
+    // counted, and a leader lies on plants all the way.
     private static readonly KeySpec[]
         OfLure =
         [
-            LureKeys.Shape, LureKeys.Diameter, LureKeys.Height, LureKeys.Mass, LureKeys.MassWithHooks, LureKeys.Tie, LureKeys.TieZ, LureKeys.Hooks, LureKeys.Stations,
+            LureKeys.Shape, LureKeys.Length, LureKeys.Diameter, LureKeys.Height, LureKeys.Mass, LureKeys.MassWithHooks, LureKeys.Tie, LureKeys.TieZ, LureKeys.Hooks, LureKeys.Stations,
         ],
         Unread =
         [
-            RodKeys.AirDrag, RodKeys.ButtDiameter, ReelKeys.Kind, ReelKeys.Ratio, ReelKeys.SpoolDiameter, ReelKeys.TakeUp, ReelKeys.Drag, LineKeys.Set.Strength, LeaderKeys.Set.Strength,
+            RodKeys.AirDrag, RodKeys.ButtDiameter, ReelKeys.Kind, ReelKeys.Ratio, ReelKeys.SpoolDiameter, ReelKeys.TakeUp, ReelKeys.Drag, LineKeys.Set.Strength, LeaderKeys.Set.Strength, LeaderKeys.Set.Film,
         ];
 
     /// <inheritdoc/>
