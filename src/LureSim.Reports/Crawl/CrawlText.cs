@@ -46,12 +46,14 @@ public static class CrawlText
         new("of the stroke", $"{Trade.Fixed(100.0 * c.Summary.StrokeShare, 0)} %", $"stroke {shown.Size(c.Task.StrokeM)}"),
         shown.Row("speed of the crawl", ShownQuantity.Speed, c.Summary.SpeedMS),
         new("twitches lost", $"{c.Summary.LostTwitches} of {c.Summary.Twitches.Count}", "moved by less than a tenth of the stroke"),
-        shown.Row("pull that starts it", ShownQuantity.Pull, c.Statics.PullN),
-        shown.Row("pull while it moves, mean", ShownQuantity.Pull, c.Summary.MovingPullN),
-        shown.Row("lure pull, peak", ShownQuantity.Pull, c.Summary.NosePullPeakN),
-        shown.Row("rod tip pull, peak", ShownQuantity.Pull, c.Summary.TipPullPeakN),
-        shown.Row("plants on the line, peak", ShownQuantity.Pull, c.Summary.PlantsPeakN),
+        Pull("pull that starts it", c.Statics.PullN, shown),
+        Pull("pull while it moves, mean", c.Summary.MovingPullN, shown),
+        Pull("lure pull, peak", c.Summary.NosePullPeakN, shown),
+        Pull("rod tip pull, peak", c.Summary.TipPullPeakN, shown),
+        Pull("plants on the line, peak", c.Summary.PlantsPeakN, shown),
     ];
+
+    private static TableRow Pull(string name, double n, Shown shown) => n > 0.0 ? shown.Row(name, ShownQuantity.Pull, n) : new(name, "none", string.Empty);
 
     private static string Starts(CrawlResult c, Shown shown)
     {

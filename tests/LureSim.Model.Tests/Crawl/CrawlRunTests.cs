@@ -68,10 +68,10 @@ public sealed class CrawlRunTests
     }
 
     [Fact]
-    public void Plants_under_the_line_take_of_every_twitch_and_in_the_end_all_of_it()
+    public void Plants_under_the_line_take_of_every_pull_and_in_the_end_all_of_it()
     {
         CrawlSummary bare = Run(Task, CrawlCases.Mat with { LineOverM = 0.0 }).Summary, some = Run(Task).Summary, stuck = Run(Task with { DurationS = 20.0 }, CrawlCases.Mat with { DragNM = 1.0 }).Summary;
-        Assert.True(some.WayPerTwitchM < bare.WayPerTwitchM);
+        Assert.True(some.PullShare < 0.8 * bare.PullShare);
         Assert.True(stuck.WayPerTwitchM < 0.1 * some.WayPerTwitchM);
         Assert.InRange(stuck.LostTwitches, 0.8 * stuck.Twitches.Count, stuck.Twitches.Count);
         Assert.Equal(0.0, bare.PlantsPeakN);
