@@ -116,7 +116,7 @@ internal sealed class LineLoop
         Bdf2 step = _steps == 0 ? Bdf2.BackwardEuler(dt) : Bdf2.Step(dt, _stepBefore);
         LineMesh mesh = _line.Mesh;
         CoupledStep coupled = _line.Step;
-        double length = mesh.LengthM;
+        (double length, double extra) = (mesh.LengthM, mesh.TipExtraM);
         TipFrame tip = _line.Swing.At(end);
         if (_backsAway)
         {
@@ -127,21 +127,29 @@ internal sealed class LineLoop
                 Velocity = tip.Velocity - new Vec3(TakeUpMS, 0.0, 0.0),
             };
         }
-        else if (TakeUpMS != 0.0 || coupled.Pass.FeedMS != 0.0)
-        {
-            mesh.SetLength(length - (dt * TakeUpMS));
-            coupled.Pass.FeedMS = TakeUpMS;
-        }
 
+        Feed(dt, _backsAway ? 0.0 : TakeUpMS);
         _tip = tip;
         coupled.Try(step, tip);
         double ratio = coupled.IsFinite() ? coupled.StepRatio(dt) : double.PositiveInfinity;
-        if (ratio > StepRatioLimit && !_backsAway)
+        if (ratio > StepRatioLimit)
         {
-            mesh.SetLength(length);
+            mesh.SetLength(length, extra);
         }
 
         return ratio;
+    }
+
+    // What the handle wins, and what the first segment has been given and hands on.
+    private void Feed(double dt, double won)
+    {
+        (LineMesh mesh, LinePass pass) = (_line.Mesh, _line.Step.Pass);
+        double even = mesh.TipExtraM / TipClutch.EvenS;
+        if (won != 0.0 || pass.FeedMS != 0.0 || pass.EvenMS != 0.0 || even != 0.0)
+        {
+            mesh.SetLength(mesh.LengthM - (dt * won), mesh.TipExtraM - (dt * even));
+            (pass.FeedMS, pass.EvenMS) = (won - even, even);
+        }
     }
 
     private void Accept(double dt, double ratio)

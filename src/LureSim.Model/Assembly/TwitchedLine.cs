@@ -3,6 +3,7 @@ using LureSim.Model.Lines;
 using LureSim.Model.Lines.Chain;
 using LureSim.Model.Lures;
 using LureSim.Model.Media;
+using LureSim.Model.Reels;
 using LureSim.Model.Rods;
 using LureSim.Numerics;
 
@@ -33,7 +34,8 @@ internal sealed class TwitchedLine
         (_mainSoaked, _leaderSoaked) = (setup.Line.Film == SurfaceFilm.Wetted, setup.Leader?.Line.Film == SurfaceFilm.Wetted);
         Mesh = NewMesh(setup, lengthM, SegmentCount(nodes, lengthM, setup.Leader));
         (Swing, IsKnotFixed) = (swing, setup.Leader?.Knot == TieKnot.Fixed);
-        Step = new CoupledStep(Mesh, Medium, new ModalRod(RodModes.Compute(setup.Rod)), lure, IsKnotFixed);
+        var clutch = new TipClutch(new DragClutch(setup.Reel, setup.Line), Mesh, setup.Rod.FreeLengthM);
+        Step = new CoupledStep(Mesh, Medium, new ModalRod(RodModes.Compute(setup.Rod)), lure, IsKnotFixed, clutch);
         Step.Start(swing.At(0.0));
         _wind = new WindProfile(setup.Air);
         Plants = new PlantFriction(setup.Cover, Mesh, Step.Pass);

@@ -18,6 +18,10 @@ public static class FishBody
     /// <param name="massKg">M, kg, positive.</param>
     public static double DepthM(double massKg) => HeightShare * LengthM(massKg);
 
+    /// <summary>Width of the body, m.</summary>
+    /// <param name="massKg">M, kg, positive.</param>
+    public static double WidthM(double massKg) => WidthShare * LengthM(massKg);
+
     /// <summary>CdA drawn head first, m2.</summary>
     /// <param name="massKg">M, kg, positive.</param>
     public static Ranged DragAreaM2(double massKg)

@@ -48,6 +48,14 @@ public static class LineLabels
     public static double LabelOfDiameter(LineMaterial material, double diameterM) =>
         NewtonPerLb * Monofilament(material).InverseAt(1e3 * Require.Positive(diameterM));
 
+    /// <summary>Label that goes with a line's size, N.</summary>
+    /// <param name="line">Line.</param>
+    public static double LabelOf(LineSpec line)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        return line.Material == LineMaterial.Braid ? LabelOfBraidNumber(TextileUnits.ToBraidNumber(line.LinearDensityKgM)) : LabelOfDiameter(line.Material, line.DiameterM);
+    }
+
     /// <summary>Braid number that goes with a label, N.</summary>
     public static double BraidNumberOfLabel(double labelN) => BraidLabels.At(Require.Positive(labelN) / NewtonPerLb);
 

@@ -1,8 +1,5 @@
-using LureSim.Model.Assembly;
 using LureSim.Model.Fish;
 using LureSim.Model.Hands;
-using LureSim.Model.Lines;
-using LureSim.Model.Lures;
 using LureSim.Model.Rods;
 using LureSim.Numerics;
 
@@ -21,7 +18,7 @@ internal static class StrikeSummarizer
     {
         StrikePeaks p = seen.Peaks;
         RodChain chain = RodChain.Build(parts.Setup.Rod);
-        double bears = RodHold.BearsNm(chain, parts.Task.RodFactor * parts.Setup.Rod.ThirdLoadN);
+        double bears = RodHold.BearsNm(chain, WeakPlaces.RodBearsN(parts.Setup, parts.Task));
         double use = p.RodNm / bears;
         return new()
         {
@@ -47,7 +44,7 @@ internal static class StrikeSummarizer
             FishWayM = p.HeldFishM,
             SlackAfterShare = seen.SlackShare,
             Limit = Limit(p, parts.Task.Stroke),
-            Margins = Margins(p, parts, use),
+            Margins = WeakPlaces.Margins(parts.Setup, parts.Task, new(p.WholeN, Math.Max(p.TipN, p.WholeN), use)),
         };
     }
 
@@ -69,26 +66,5 @@ internal static class StrikeSummarizer
         Vec3 line = (p.Hook - p.Tip).Unit();
         return RodHold.PullN(
             chain, (0.5 * Math.PI) - p.ButtRad, -line.X, up ? line.Z : line.Y, stroke.Effort * stroke.TorqueNm, up ? Physics.GravityMS2 : 0.0);
-    }
-
-    private static ValueList<Margin> Margins(StrikePeaks p, StrikeParts parts, double rodUse)
-    {
-        Setup setup = parts.Setup;
-        HookHold hook = setup.Hook;
-        double line = Math.Max(p.TipN, p.WholeN), bears = parts.Task.RodFactor * setup.Rod.ThirdLoadN;
-        var all = new List<Margin>
-        {
-            new(WeakPlace.Knot, line, parts.Task.KnotShare * setup.Line.BreakN),
-            new(WeakPlace.Line, line, setup.Line.BreakN),
-            new(WeakPlace.HookWire, p.WholeN, hook.OpeningN),
-            new(WeakPlace.HookHold, p.WholeN, hook.TearingN),
-            new(WeakPlace.Rod, rodUse * bears, bears),
-        };
-        if (setup.Leader is LeaderSpec leader)
-        {
-            all.Add(new(WeakPlace.Leader, p.WholeN, parts.Task.KnotShare * leader.Line.BreakN));
-        }
-
-        return [.. all.OrderBy(m => m.Ratio).ThenBy(m => m.Place)];
     }
 }

@@ -106,7 +106,7 @@ public static class HandsKeys
     {
         Words = "strength of the catch",
         Parameter = Parameter.Of<HandsSpec>(nameof(HandsSpec.CatchShare)),
-        Lens = Lens.OfSetup(s => s.Hands.CatchShare, Activities.Cast),
+        Lens = Lens.OfSetup(s => s.Hands.CatchShare, Activities.Cast | Activities.Strike),
     };
 
     /// <summary>Fade of the drive.</summary>
@@ -115,7 +115,7 @@ public static class HandsKeys
         Words = "fade of the drive after the release",
         Default = "50 ms",
         Parameter = Parameter.Of<HandsSpec>(nameof(HandsSpec.FadeS)),
-        Lens = Lens.OfSetup(s => s.Hands.FadeS, Activities.Cast),
+        Lens = Lens.OfSetup(s => s.Hands.FadeS, Activities.Cast | Activities.Strike),
     };
 
     /// <summary>Delay of the catch.</summary>
@@ -159,7 +159,7 @@ public static class HandsKeys
     {
         Words = "settling of the catch",
         Parameter = Parameter.Of<HandsSpec>(nameof(HandsSpec.SettlingRadS)),
-        Lens = Lens.OfSetup(s => s.Hands.SettlingRadS, Activities.Cast),
+        Lens = Lens.OfSetup(s => s.Hands.SettlingRadS, Activities.Cast | Activities.Strike),
     };
 
     /// <summary>Rows of the table.</summary>

@@ -109,9 +109,6 @@ public sealed class KeySpec
     /// <summary>Activities that read the key; the others do not mind its faults.</summary>
     public Activities ReadBy => Lens?.ReadBy ?? Activities.All;
 
-    /// <summary>True for keys that a retrieve does not read.</summary>
-    public bool IsCastOnly => ReadBy == Activities.Cast;
-
     /// <summary>Place in the schema (in its list, for a list's columns).</summary>
     public int Index { get; internal set; }
 

@@ -116,11 +116,11 @@ public static class RodKeys
     };
 
     /// <summary>Damping ratio in a cast.</summary>
-    public static readonly KeySpec CastDamping = new("rod.cast_damping", QuantityKind.Ratio, "", "Damping ratio of the first bending mode in a cast.")
+    public static readonly KeySpec CastDamping = new("rod.cast_damping", QuantityKind.Ratio, "", "Damping ratio of the first bending mode in a cast or a strike.")
     {
         Words = "damping of the rod in the cast",
         Parameter = Parameter.Of<RodSpec>(nameof(RodSpec.CastDampingRatio)),
-        Lens = Lens.OfSetup(s => s.Rod.CastDampingRatio, Activities.Cast),
+        Lens = Lens.OfSetup(s => s.Rod.CastDampingRatio, Activities.Cast | Activities.Strike),
     };
 
     /// <summary>Air drag coefficient.</summary>

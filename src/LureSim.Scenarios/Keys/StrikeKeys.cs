@@ -195,6 +195,9 @@ public static class StrikeKeys
         Lens = Lens.OfStrike(t => t.Solver.StepS),
     };
 
+    /// <summary>What the person is, not what hook and tackle are.</summary>
+    public static readonly KeySpec[] OfHands = [Effort, Torque, TurnSpeed, Pull, Travel, Ramp, HoldShare];
+
     /// <summary>Rows of the table.</summary>
     public static readonly KeySpec[] All =
     [

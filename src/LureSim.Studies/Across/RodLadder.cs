@@ -1,3 +1,4 @@
+using LureSim.Model.Rods;
 using LureSim.Scenarios.Effective;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
@@ -50,6 +51,15 @@ public static class RodLadder
         double mass = MassLow + (exponents.Share(draw, 0) * (MassHigh - MassLow)), load = exponents.Share(draw, 1) * LoadHigh;
         double Value(KeySpec key) => guesses.FirstOrDefault(g => g.Key == key) is GuessedKey guess ? design.Value(guess, draw) : Own(own, key);
         return Overrides(length, own, Value, mass, load);
+    }
+
+    /// <summary>The rod of another length, by the same law, of the same load.</summary>
+    /// <param name="rod">Rod.</param>
+    /// <param name="lengthM">Overall length, m.</param>
+    public static RodSpec WithLength(RodSpec rod, double lengthM)
+    {
+        ArgumentNullException.ThrowIfNull(rod);
+        return rod with { LengthM = lengthM, MassKg = rod.MassKg * Math.Pow(lengthM / rod.LengthM, MassExponent) };
     }
 
     private static string[] Overrides(string length, EffectiveScenario own, Func<KeySpec, double> value, double massExponent, double loadExponent)

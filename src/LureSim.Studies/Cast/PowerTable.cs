@@ -1,4 +1,5 @@
 using LureSim.Model.Cast;
+using LureSim.Model.Rods;
 using LureSim.Scenarios.Keys;
 
 namespace LureSim.Studies.Cast;
@@ -19,6 +20,28 @@ public sealed record RodClass(string Name, double LoadN, double RatedLowKg, doub
     /// <summary>Whether a lure lies in the usual rating.</summary>
     /// <param name="lureKg">Mass, kg.</param>
     public bool IsRatedFor(double lureKg) => lureKg >= RatedLowKg && lureKg <= RatedHighKg;
+
+    /// <summary>A rod of another power and the same length: mass ~ load^0.35, thickness ~ load^0.2.</summary>
+    /// <param name="rod">Rod.</param>
+    /// <param name="loadN">Tip load that drops the tip by a third, N.</param>
+    public static RodSpec WithLoad(RodSpec rod, double loadN)
+    {
+        ArgumentNullException.ThrowIfNull(rod);
+        double ratio = loadN / rod.ThirdLoadN;
+        return rod with { ThirdLoadN = loadN, MassKg = rod.MassKg * Math.Pow(ratio, MassByPower), ButtDiameterM = rod.ButtDiameterM * Math.Pow(ratio, ThicknessByPower) };
+    }
+
+    /// <summary>The load of the class next to a rod's, N; null beyond the last.</summary>
+    /// <param name="loadN">Load of the rod, N.</param>
+    /// <param name="step">1 for the next heavier class, -1 for the next lighter one.</param>
+    public static double? Beside(double loadN, int step)
+    {
+        int own = All.ToList().FindLastIndex(c => RodKeys.Power.Choices.First(p => p.Name == c.Name).Low <= loadN), next = Math.Max(0, own) + step;
+        return next >= 0 && next < All.Count ? All[next].LoadN : null;
+    }
+
+    // Rods of more power are thicker and heavier (guesses; rods that keep both have the same best power, soft ones bend farther by their own mass).
+    private const double MassByPower = 0.35, ThicknessByPower = 0.2;
 
     private static RodClass Of(string name, double lowG, double highG) => new(name, RodKeys.Power.Choices.First(c => c.Name == name).Value, 1e-3 * lowG, 1e-3 * highG);
 }

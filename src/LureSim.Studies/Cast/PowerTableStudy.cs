@@ -33,9 +33,6 @@ public static class PowerTableStudy
         return new(setup.Title, MassesKg, [.. MassesKg.Select((_, i) => (IReadOnlyList<PowerCell>)cells[(i * classes)..((i + 1) * classes)])]);
     }
 
-    // Rods of more power are thicker and heavier (guesses; rods that keep both have the same best power, soft ones bend farther by their own mass).
-    private const double MassByPower = 0.35, ThicknessByPower = 0.2;
-
     /// <summary>The set-up with a lure of the same shape and make, of another mass, on a rod of another power: sizes of the lure go with the cube root of its
     /// mass, areas with its two thirds; mass of the rod ~ load^0.35, its thickness ~ load^0.2.</summary>
     /// <param name="setup">Set-up.</param>
@@ -48,12 +45,7 @@ public static class PowerTableStudy
         double mass = lureKg / FlyingLure.MassKg(lure), size = Math.Cbrt(mass), area = size * size;
         return setup with
         {
-            Rod = setup.Rod with
-            {
-                ThirdLoadN = loadN,
-                MassKg = setup.Rod.MassKg * Math.Pow(loadN / setup.Rod.ThirdLoadN, MassByPower),
-                ButtDiameterM = setup.Rod.ButtDiameterM * Math.Pow(loadN / setup.Rod.ThirdLoadN, ThicknessByPower),
-            },
+            Rod = RodClass.WithLoad(setup.Rod, loadN),
             Lure = lure with
             {
                 LengthM = size * lure.LengthM,

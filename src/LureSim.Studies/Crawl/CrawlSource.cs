@@ -8,7 +8,7 @@ using LureSim.Studies.Figures;
 namespace LureSim.Studies.Crawl;
 
 /// <summary>The figures of <c>crawl</c>. One that does not exist (it does not come to the opening) is NaN: an empty cell.</summary>
-public sealed class CrawlSource() : FigureSource<CrawlResult>("crawl", Activities.Crawl, "end", CrawlFigures.All)
+public sealed class CrawlSource() : FigureSource<CrawlResult>("crawl", Activities.Crawl, ["end"], CrawlFigures.All)
 {
     // Of a lure on plants its mass and the height of its tie over the belly enter, of the rod all but what only a cast notices; no turns of the handle are
     // counted, and a leader lies on plants all the way.
@@ -19,15 +19,18 @@ public sealed class CrawlSource() : FigureSource<CrawlResult>("crawl", Activitie
         ],
         Unread =
         [
-            RodKeys.AirDrag, RodKeys.ButtDiameter, ReelKeys.Kind, ReelKeys.Ratio, ReelKeys.SpoolDiameter, ReelKeys.TakeUp, ReelKeys.Drag, LineKeys.Set.Strength, LeaderKeys.Set.Strength, LeaderKeys.Set.Film,
+            RodKeys.AirDrag, RodKeys.ButtDiameter, ReelKeys.Ratio, LineKeys.Set.Strength, LeaderKeys.Set.Strength, LeaderKeys.Set.Film,
         ];
 
     /// <inheritdoc/>
     public override bool Reads(KeySpec key, ScenarioResult scenario)
     {
         ArgumentNullException.ThrowIfNull(key);
-        return (key.ReadBy & Activities.Crawl) != 0 && !Unread.Contains(key) && (key.Table != "lure" || OfLure.Contains(key));
+        return (key.ReadBy & Activities.Crawl) != 0 && !Unread.Contains(key) && (key.Table != "lure" || OfLure.Contains(key)) && RetrieveSource.TurnsWith(key, scenario);
     }
+
+    /// <inheritdoc/>
+    public override bool Draws(KeySpec key, ScenarioResult scenario) => Reads(key, scenario) && RetrieveSource.IsNoHeldDrag(key, scenario);
 
     /// <summary>Why a valid scenario has no crawl, or null.</summary>
     /// <param name="scenario">Valid scenario.</param>
@@ -56,6 +59,6 @@ public sealed class CrawlSource() : FigureSource<CrawlResult>("crawl", Activitie
         }
 
         Outcome<CrawlResult> outcome = OverMat(scenario, new(null, stop));
-        return outcome.IsWhole ? Row(CrawlFigures.Name(outcome.Result.Summary.End), outcome.Result) : FigureRow.Failed(outcome.Failure.Reason);
+        return outcome.IsWhole ? Row([CrawlFigures.Name(outcome.Result.Summary.End)], outcome.Result) : FigureRow.Failed(outcome.Failure.Reason);
     }
 }

@@ -42,11 +42,11 @@ public sealed class GuessDesign
     /// </summary>
     /// <param name="scenario">Valid scenario.</param>
     /// <param name="figures">Command.</param>
-    /// <param name="hands">True for table <c>[hands]</c> and an effort said by a word, false for the others.</param>
+    /// <param name="hands">True for table <c>[hands]</c>, an effort said by a word and the stroke of a strike, false for the others.</param>
     public static GuessedKey[] Of(ScenarioResult scenario, IFigureSource figures, bool hands) =>
         [.. Of(scenario, figures).Where(g => IsOfHands(g.Key) == hands)];
 
-    private static bool IsOfHands(KeySpec key) => key.Table == HandsKeys.Torque.Table || key == CastKeys.Effort;
+    private static bool IsOfHands(KeySpec key) => key.Table == HandsKeys.Torque.Table || key == CastKeys.Effort || StrikeKeys.OfHands.Contains(key);
 
     /// <summary>Place of a guess in its range in a sample, 0 to 1, for <see cref="At"/>.</summary>
     /// <param name="guess">Guess.</param>

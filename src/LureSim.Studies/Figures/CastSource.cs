@@ -6,7 +6,7 @@ using LureSim.Scenarios.Keys;
 namespace LureSim.Studies.Figures;
 
 /// <summary>The figures of <c>cast</c>.</summary>
-public sealed class CastSource() : FigureSource<CastResult>("cast", Activities.Cast, "remarks", CastFigures.All)
+public sealed class CastSource() : FigureSource<CastResult>("cast", Activities.Cast, ["remarks"], CastFigures.All)
 {
     private static readonly string[] OtherTables = ["water", "leader", "retrieve", "solver"];
 
@@ -41,6 +41,6 @@ public sealed class CastSource() : FigureSource<CastResult>("cast", Activities.C
         ArgumentNullException.ThrowIfNull(scenario);
         CastResult cast = CastRunner.Run(scenario.Setup!, scenario.Cast!, new(null, stop)).Demand();
         IReadOnlyList<string> names = CastFigures.Names(cast.Remarks);
-        return Row(names.Count == 0 ? "none" : string.Join(' ', names), cast);
+        return Row([names.Count == 0 ? "none" : string.Join(' ', names)], cast);
     }
 }

@@ -48,9 +48,9 @@ public interface IFigureSource
 /// <typeparam name="T">Result.</typeparam>
 /// <param name="name">Name of the command.</param>
 /// <param name="asks">Tables that must be whole.</param>
-/// <param name="word">Column of words.</param>
+/// <param name="words">Columns of words.</param>
 /// <param name="figures">Figures of a result.</param>
-public abstract class FigureSource<T>(string name, Activities asks, string word, IReadOnlyList<Figure<T>> figures) : IFigureSource
+public abstract class FigureSource<T>(string name, Activities asks, IReadOnlyList<string> words, IReadOnlyList<Figure<T>> figures) : IFigureSource
 {
     /// <inheritdoc/>
     public string Name => name;
@@ -59,7 +59,7 @@ public abstract class FigureSource<T>(string name, Activities asks, string word,
     public Activities Asks => asks;
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> Words { get; } = [word];
+    public IReadOnlyList<string> Words => words;
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Numbers { get; } = [.. figures.Select(f => f.Key)];
@@ -81,9 +81,9 @@ public abstract class FigureSource<T>(string name, Activities asks, string word,
     public abstract FigureRow Run(ScenarioResult scenario, CancellationToken stop);
 
     /// <summary>The row of a result.</summary>
-    /// <param name="told">Its word.</param>
+    /// <param name="told">Its word in each column.</param>
     /// <param name="result">Result.</param>
-    protected FigureRow Row(string told, T result) => new(null, [told], [.. figures.Select(f => f.Of(result))]);
+    protected FigureRow Row(IReadOnlyList<string> told, T result) => new(null, told, [.. figures.Select(f => f.Of(result))]);
 }
 
 /// <summary>Summary of one run.</summary>

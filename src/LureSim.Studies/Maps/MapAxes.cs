@@ -76,7 +76,7 @@ public static class MapAxes
         }
 
         KeySpec? key = ScenarioSchema.Find(part);
-        double own = scenario is null || key is null || key.IsCastOnly ? double.NaN : key.Lens?.Get(scenario) ?? double.NaN;
+        double own = scenario is null || key is null || !key.ReadBy.HasFlag(Activities.Retrieve) ? double.NaN : key.Lens?.Get(scenario) ?? double.NaN;
         return key is null || !(own > 0.0)
             ? part + "="
             : $"{part}={Quantity.Format(Math.Max(0.5 * own, key.Low), key.Kind)}:{Quantity.Format(Math.Min(2.0 * own, key.High), key.Kind)}";

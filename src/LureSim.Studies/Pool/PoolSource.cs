@@ -8,7 +8,7 @@ using LureSim.Studies.Figures;
 namespace LureSim.Studies.Pool;
 
 /// <summary>The figures of <c>pool</c>. One that does not exist (it never turns, it does not swing) is NaN: an empty cell.</summary>
-public sealed class PoolSource() : FigureSource<PoolResult>("pool", Activities.Pool, "course", PoolFigures.All)
+public sealed class PoolSource() : FigureSource<PoolResult>("pool", Activities.Pool, ["course"], PoolFigures.All)
 {
     // What the film of the water does to a line, and a lure in the air, are nothing to a hull in the water.
     private static readonly KeySpec[] Unread = [WaterKeys.ContactHeight, .. FlightKeys.All];
@@ -33,6 +33,6 @@ public sealed class PoolSource() : FigureSource<PoolResult>("pool", Activities.P
     public override FigureRow Run(ScenarioResult scenario, CancellationToken stop)
     {
         Outcome<PoolResult> outcome = InPool(scenario, stop);
-        return outcome.IsWhole ? Row(PoolFigures.Name(outcome.Result.Course), outcome.Result) : FigureRow.Failed(outcome.Failure.Reason);
+        return outcome.IsWhole ? Row([PoolFigures.Name(outcome.Result.Course)], outcome.Result) : FigureRow.Failed(outcome.Failure.Reason);
     }
 }

@@ -7,7 +7,7 @@ using LureSim.Studies.Figures;
 namespace LureSim.Studies.Trim;
 
 /// <summary>The figures of <c>trim</c>.</summary>
-public sealed class TrimSource() : FigureSource<TrimResult>("trim", Activities.Rest, "attitude", TrimFigures.All)
+public sealed class TrimSource() : FigureSource<TrimResult>("trim", Activities.Rest, ["attitude"], TrimFigures.All)
 {
     // Drag and added mass move nothing at rest, and what a lure does in the air neither.
     private static readonly KeySpec[] Unread =
@@ -51,6 +51,6 @@ public sealed class TrimSource() : FigureSource<TrimResult>("trim", Activities.R
     {
         stop.ThrowIfCancellationRequested();
         TrimResult trim = AtRest(scenario, stop);
-        return Row(Attitude(trim), trim);
+        return Row([Attitude(trim)], trim);
     }
 }

@@ -110,7 +110,7 @@ public sealed class CadenceCommandTests
     }
 
     /// <summary>A command that reads every key.</summary>
-    private sealed class Anything() : FigureSource<int>("anything", Scenarios.Activities.Retrieve, "word", [])
+    private sealed class Anything() : FigureSource<int>("anything", Scenarios.Activities.Retrieve, ["word"], [])
     {
         public override bool Reads(Scenarios.Keys.KeySpec key, Scenarios.ScenarioResult scenario) => true;
 

@@ -122,7 +122,7 @@ public class SchemaTests
     public void Both_ends_of_every_cast_key_are_allowed_by_the_model()
     {
         var source = ScenarioSource.FromText(Texts.Least);
-        foreach (KeySpec key in ScenarioSchema.Keys.Where(k => k.IsCastOnly && k.Kind != QuantityKind.Choice))
+        foreach (KeySpec key in ScenarioSchema.Keys.Where(k => k.ReadBy.HasFlag(Activities.Cast) && !k.ReadBy.HasFlag(Activities.Retrieve) && k.Kind != QuantityKind.Choice))
         {
             foreach (double end in new[] { key.Low, key.High })
             {

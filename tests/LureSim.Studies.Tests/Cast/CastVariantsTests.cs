@@ -216,10 +216,10 @@ public sealed class CastVariantsTests
         return new(MadeUpCast.Result(setup, task, mean + 1.0, mean, 0.1 * mean * setup.Rod.AirDragCoefficient));
     }
 
-    private sealed class Anything() : FigureSource<int>("anything", Activities.Cast, "word", [])
+    private sealed class Anything() : FigureSource<int>("anything", Activities.Cast, ["word"], [])
     {
         public override bool Reads(Scenarios.Keys.KeySpec key, ScenarioResult scenario) => true;
 
-        public override FigureRow Run(ScenarioResult scenario, CancellationToken stop) => Row("", 0);
+        public override FigureRow Run(ScenarioResult scenario, CancellationToken stop) => Row([""], 0);
     }
 }

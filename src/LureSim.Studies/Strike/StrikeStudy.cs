@@ -1,0 +1,95 @@
+using LureSim.Model;
+using LureSim.Model.Assembly;
+using LureSim.Model.Hands;
+using LureSim.Model.Lines;
+using LureSim.Model.Lures;
+using LureSim.Model.Strike;
+using LureSim.Scenarios;
+using LureSim.Scenarios.Effective;
+using LureSim.Scenarios.Keys;
+using LureSim.Studies.Runs;
+
+namespace LureSim.Studies.Strike;
+
+/// <summary>Everything that <c>strike</c> tells of a scenario.</summary>
+public static class StrikeStudy
+{
+    /// <summary>Runs all strikes; fails when the strike as asked for does.</summary>
+    /// <param name="scenario">Valid scenario.</param>
+    /// <param name="threads">Most threads; 0 = all cores. The result does not depend on it.</param>
+    /// <param name="progress">Gets the share done, from several threads; may be null.</param>
+    /// <param name="stop">Stops the runs.</param>
+    /// <exception cref="ArgumentException">A value makes no sense beside the others.</exception>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static Outcome<StrikeReport> Run(ScenarioResult scenario, int threads, Action<double>? progress, CancellationToken stop)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        (Setup setup, StrikeTask task) = (scenario.Setup!, scenario.Strike!);
+        double label = scenario.Values.Optional(LineKeys.Set.Label) ?? LineLabels.LabelOf(setup.Line);
+        Outcome<DragOutcome> drag = DragStudy.Run(setup, task, label, [.. Readings(setup.Hook, scenario.Effective())], threads, stop);
+        if (!drag.IsWhole)
+        {
+            return new(null, drag.Failure);
+        }
+
+        DragOutcome found = drag.Result;
+        ValueList<StrikeRemedy> remedies = found.Window.Range.LowN is null ? [.. Remedies(setup, task, label, found.Window.LockedN, threads, stop)] : [];
+        StrikeCurves curves = StrikeCurveStudy.Run(setup, task, label, threads, progress, stop);
+        return new(new StrikeReport(found.Own, found.Locked, found.Loose, found.Window, remedies, found.Landing, curves) { Guesses = StrikeGuesses.Of(setup, scenario.Effective()) });
+    }
+
+    // Thresholds that the reader gave stay as they are.
+    private static IEnumerable<ThresholdReading> Readings(HookHold hook, EffectiveScenario effective)
+    {
+        foreach (GuessedKey guess in effective.Guesses.Where(g => g.Key == StrikeKeys.SetForce))
+        {
+            yield return new(ThresholdCase.SetsEasily, hook with { SetN = guess.Low });
+            yield return new(ThresholdCase.SetsHard, hook with { SetN = guess.High });
+        }
+
+        foreach (GuessedKey guess in effective.Guesses.Where(g => g.Key == StrikeKeys.TearForce))
+        {
+            yield return new(ThresholdCase.HoldsWeakly, hook with { HoldN = guess.Low });
+            yield return new(ThresholdCase.HoldsStrongly, hook with { HoldN = guess.High });
+        }
+
+        if (hook.Points > 1)
+        {
+            yield return new(ThresholdCase.OnePoint, hook with { Points = 1 });
+        }
+    }
+
+    private static IEnumerable<StrikeRemedy> Remedies(Setup own, StrikeTask task, double labelN, double lockedN, int threads, CancellationToken stop)
+    {
+        Setup setup = own with { Reel = own.Reel with { DragN = lockedN } };
+        StrikeTask coarse = StrikeVariants.Coarse(task);
+        (RemedyKind Kind, CurveLine Line, Setup Setup, StrikeTask Task)[] tries =
+        [
+            .. Strokes(task.Stroke).Select(s => (s.Kind, CurveLine.Own, setup, coarse with { Stroke = s.Stroke })),
+            .. StrikeCurveStudy.DistancesM.Where(d => d < task.DistanceM).Select(d => (RemedyKind.Nearer, CurveLine.Own, setup, coarse with { DistanceM = d })),
+            .. StrikeVariants.Lines(setup, labelN).Skip(1).Select(l => (RemedyKind.Line, l.Kind, l.Setup, coarse)),
+        ];
+        StrikeResult?[] results = ParallelRuns.Execute(tries, t => StrikeTrial.Try(t.Setup, t.Task, (s, x) => StrikeRun.Run(s, x, new(null, stop))), threads, null, stop);
+        return tries.Zip(results).Where(t => t.Second is not null)
+            .Select(t => new StrikeRemedy(t.First.Kind, t.First.Line, t.First.Task.DistanceM, t.Second!.Summary.HookForcePeakN, t.Second.Summary.Sets));
+    }
+
+    private static IEnumerable<(RemedyKind Kind, StrikeStroke Stroke)> Strokes(StrikeStroke stroke)
+    {
+        const double full = 1.0;
+        if (stroke.Effort < full)
+        {
+            yield return (RemedyKind.FullEffort, stroke with { Effort = full });
+        }
+
+        if (stroke.Style != StrikeStyle.Haul)
+        {
+            StrikeStroke haul = StrikeStroke.Of(StrikeStyle.Haul);
+            yield return (RemedyKind.Haul, haul with { Effort = stroke.Effort });
+            if (stroke.Effort < full)
+            {
+                yield return (RemedyKind.FullHaul, haul with { Effort = full });
+            }
+        }
+    }
+}
