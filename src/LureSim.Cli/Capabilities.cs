@@ -33,6 +33,7 @@ internal static class Capabilities
         new(RetrieveCommand.Create, Retrieve),
         new(CadenceCommand.Create, Cadence),
         new(CastCommand.Create, Cast),
+        Strike.StrikeCommand.Capability,
         Compare.CompareCommand.Capability,
         Trim.TrimCommand.Capability,
         Pool.PoolCommand.Capability,
