@@ -4,6 +4,7 @@ using LureSim.Model.Reels;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Cast;
+using LureSim.Reports.Crawl;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Kit.Text;
@@ -34,6 +35,9 @@ public sealed partial class UnitsOfTextsTests
         ("strike_empty", n => StrikeText.Build(MadeUpStrike.Empty(), n)),
         ("strike_unset", n => StrikeText.Build(MadeUpStrike.TooWeak(), n)),
         ("strike_shut", n => StrikeText.Build(MadeUpStrike.Strong(), n)),
+        ("crawl", n => CrawlText.Build(MadeUpCrawl.Result(), n, MadeUpDoubt.Study())),
+        ("crawl_late", n => CrawlText.Build(MadeUpCrawl.Late(), n)),
+        ("crawl_stuck", n => CrawlText.Build(MadeUpCrawl.Stuck(), n)),
         ("cadence", n => CadenceText.Build(MadeUpCadence.Window(0.9, 3.0), n)),
         ("cadence_limit", n => CadenceText.Build(MadeUpCadence.Window(0.9, 3.0, new(0.5, 0.3, 0.8)), n)),
         ("cadence_across", n => AcrossText.Build(MadeUpCadence.Across(true, true), n)),

@@ -3,6 +3,7 @@ using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
 using LureSim.Studies.Cadence;
+using LureSim.Studies.Crawl;
 using LureSim.Studies.Figures;
 using LureSim.Studies.Pool;
 using LureSim.Studies.Runs;
@@ -12,8 +13,8 @@ namespace LureSim.Studies.Tests.Figures;
 
 /// <summary>
 /// Which keys a command says it reads, against what it does: every key is changed a little, and the numbers change or do not. The set-up
-/// has a soaked leader with a fixed knot and wind from the side, a swing that
-/// stops before the release, and a fish that takes line among plants, so that hardly any key lies idle.
+/// has a soaked leader with a fixed knot and wind from the side, a drag that slips, a swing that
+/// stops before the release, and a strong fish among plants, so that hardly any key lies idle.
 /// </summary>
 public sealed class KeysThatEnterTests
 {
@@ -24,6 +25,8 @@ public sealed class KeysThatEnterTests
         [rod]
         length = "7 ft"
         power = "medium-heavy"
+        [reel]
+        drag = "0.2 N"
         [line]
         material = "nylon"
         diameter = "0.30 mm"
@@ -55,6 +58,12 @@ public sealed class KeysThatEnterTests
         travel = "0.15 m"
         [pool]
         press = "2 mm"
+        [cover]
+        kind = "mat"
+        opening = "1 m"
+        [crawl]
+        duration = "3 s"
+        stroke = "25 cm"
         [strike]
         nodes = 10
         step = "1 ms"
@@ -62,20 +71,21 @@ public sealed class KeysThatEnterTests
         set_force = "3 N"
         [fish]
         pull = "25 N"
-        [cover]
-        kind = "sparse"
         """;
 
     // A word for people, the seed of draws, limits that only a remark compares with or that are not reached here, and packing that braid alone is sized by.
     private static readonly string[] Apart =
         ["title", "seed", "angler.sustained_torque", "line.strength", "line.packing", "leader.packing", "retrieve.gather_fastest"];
 
+    // What a strike of the wrists among single plants makes slip.
+    private static readonly string[] Yielding = ["reel.drag=4 N", "cover.kind=sparse"];
+
     private static readonly ScenarioSource Source = ScenarioSource.FromText(Text);
 
     public static TheoryData<string, string> Commands() => new()
     {
         { "retrieve", "revolving" }, { "cast", "fixed" }, { "cast", "revolving" }, { "cadence", "revolving" },
-        { "pool", "revolving" }, { "strike", "revolving" }, { "strike", "fixed" },
+        { "pool", "revolving" }, { "crawl", "revolving" }, { "strike", "revolving" }, { "strike", "fixed" },
     };
 
     [Theory]
@@ -88,9 +98,10 @@ public sealed class KeysThatEnterTests
             "cast" => new CastSource(),
             "pool" => new PoolSource(),
             "strike" => new StrikeSource(),
+            "crawl" => new CrawlSource(),
             _ => new CadenceSource(new CadencePlan(1.5, 1.6, ScanPoints: 3, Starts: 1, Run: new StationaryPlan(0.5, 4, 4))),
         };
-        string[] set = command == "strike" ? ["reel.kind=" + reel, "reel.drag=4 N"] : ["reel.kind=" + reel];
+        string[] set = command == "strike" ? ["reel.kind=" + reel, .. Yielding] : ["reel.kind=" + reel];
         ScenarioResult own = Source.Resolve(set);
         string before = Row(figures, own);
         var wrong = new List<string>();
@@ -123,12 +134,33 @@ public sealed class KeysThatEnterTests
     public void Of_fish_and_plants_that_enters_a_strike_which_is_there(string set)
     {
         var strike = new StrikeSource();
-        ScenarioResult own = Source.Resolve(["reel.drag=4 N", set]);
+        ScenarioResult own = Source.Resolve([.. Yielding, set]);
         string before = Row(strike, own);
         foreach (KeySpec key in ScenarioSchema.Keys.Where(k => k.Table is "fish" or "cover" || k.Path is "lure.mass"))
         {
-            ScenarioResult changed = Source.Resolve(["reel.drag=4 N", set, $"{key.Path}={Other(key, own)}"]);
+            ScenarioResult changed = Source.Resolve([.. Yielding, set, $"{key.Path}={Other(key, own)}"]);
             Assert.True(changed.IsValid && (Row(strike, changed) != before) == strike.Reads(key, own), $"{set}, {key.Path}");
+        }
+    }
+
+    [Fact]
+    public void Plants_enter_a_retrieve_where_they_lie_under_its_line()
+    {
+        var retrieve = new RetrieveSource();
+        Assert.True(retrieve.Reads(CoverKeys.LineDrag, Source.Resolve([])));
+        Assert.False(retrieve.Reads(CoverKeys.LineDrag, Source.Resolve(["cover.kind=open"])));
+        Assert.True(retrieve.Reads(CoverKeys.LineOver, Source.Resolve(["cover.kind=open"])));
+    }
+
+    [Fact]
+    public void A_drag_of_the_usual_strength_enters_but_no_guess_of_it_is_drawn_and_its_spool_does_not_turn()
+    {
+        foreach (IFigureSource figures in (IFigureSource[])[new RetrieveSource(), new CadenceSource(new CadencePlan())])
+        {
+            ScenarioResult slips = Source.Resolve([]), holds = Source.Resolve(["reel.drag=25 N"]);
+            Assert.True(figures.Reads(ReelKeys.Drag, slips) && figures.Draws(ReelKeys.Drag, slips) && figures.Reads(SpoolKeys.SpoolInertia, slips));
+            Assert.True(figures.Reads(ReelKeys.Drag, holds) && !figures.Draws(ReelKeys.Drag, holds) && !figures.Reads(SpoolKeys.SpoolInertia, holds));
+            Assert.True(figures.Reads(ReelKeys.Kind, slips) && !figures.Reads(ReelKeys.Kind, holds) && !figures.Reads(SpoolKeys.Brake, slips));
         }
     }
 
