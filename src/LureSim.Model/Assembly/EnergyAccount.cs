@@ -6,7 +6,7 @@ using LureSim.Numerics;
 namespace LureSim.Model.Assembly;
 
 /// <summary>
-/// Energy account of a retrieve: what line, leader, hull, nose and rod hold, less the work of hand, reel, wind, weight, film, drag and damping
+/// Energy account of a retrieve: what line, leader, hull, nose, rod and turning spool hold, less the work of hand, reel, clutch, wind, weight, film, drag and damping
 /// (trapezoid rule over the steps). What stays open is energy that the numbers made or lost. The added mass of a node that dips in or out is
 /// taken as it is at the end of the step: the water's share is not part of the account.
 /// </summary>
@@ -37,7 +37,7 @@ internal sealed class EnergyAccount
     public double EffortJ { get; private set; }
 
     /// <summary>Held energy less all work since the start, J; above 0 where energy came from nothing.</summary>
-    public double ResidualJ => Held(_step.Now, _step.Rod.Now) - _heldAtStart - _gained;
+    public double ResidualJ => Held(_step.Now, _step.Rod.Now) + (_step.Clutch?.TakenJ ?? 0.0) - _heldAtStart - _gained;
 
     /// <summary>Size of what is open over the effort.</summary>
     public double OpenShare => Math.Abs(ResidualJ) / Math.Max(EffortJ, LeastEffortJ);
@@ -57,6 +57,7 @@ internal sealed class EnergyAccount
         double power = line.FluidW + line.WeightW + line.StretchW + line.ReelW + _step.Lure.PowerW(_step.TieWeight) + RodPower(rod.Next);
         double half = 0.5 * dt;
         _gained += (half * (power + _powerBefore)) + hand - line.AddedJ;
+        _gained += _step.Clutch is { StepM: not 0.0 and double given } ? given * _step.Pass.HeldPerFirstM(_step.Next) : 0.0;
         EffortJ += Math.Abs(hand) + (half * (Math.Abs(line.WindW + _before.WindW) + Math.Abs(line.ReelW + _before.ReelW) + Math.Abs(line.WeightW + _before.WeightW)));
         (_powerBefore, _before, _tipBefore, _forceBefore) = (power, line, tip, _step.TipForce);
     }
@@ -89,46 +90,28 @@ internal sealed class EnergyAccount
 
     private double Held(LineState s, ModalRodState rod)
     {
-        LineMesh mesh = _step.Mesh;
         RodModeSet modes = _step.Rod.Modes;
-        double twice = 0.0;
-        for (int j = 0; j < mesh.Segments; j++)
-        {
-            double over = Math.Max(0.0, (Place(s, j + 1) - Place(s, j)).Length - mesh.Rest[j]);
-            twice += mesh.Stiffness[j] * over * over;
-            twice += j > 0 ? mesh.Mass[j] * ((s.VX[j] * s.VX[j]) + (s.VY[j] * s.VY[j]) + (s.VZ[j] * s.VZ[j])) : 0.0;
-        }
-
+        double twice = LineEnergy.Twice(_step.Mesh, s);
         for (int k = 0; k < 2 * modes.Count; k++)
         {
             int mode = k % modes.Count;
             twice += (modes.MassKg[mode] * rod.Rate[k] * rod.Rate[k]) + (modes.StiffnessNM[mode] * rod.Q[k] * rod.Q[k]);
         }
 
-        return (0.5 * twice) + _step.Lure.HeldJ + Bending(s);
+        return (0.5 * twice) + _step.Lure.HeldJ + (LineEnergy.Bending(_step.Mesh, s) + Knot(s));
     }
 
-    private double Bending(LineState s)
+    // Energy of a leader that leaves a fixed knot at an angle.
+    private double Knot(LineState s)
     {
         LineMesh mesh = _step.Mesh;
-        double sum = 0.0;
-        for (int i = Math.Max(1, mesh.FirstLeaderSegment + 1); i < mesh.Segments; i++)
+        if (!_knotted || mesh.FirstLeaderSegment >= mesh.Segments)
         {
-            Vec3 turn = Edge(s, i) - Edge(s, i - 1);
-            sum += mesh.Piece(i).BendingStiffnessNm2 / (mesh.Rest[i - 1] + mesh.Rest[i]) * Vec3.Dot(turn, turn);
+            return 0.0;
         }
 
-        if (_knotted && mesh.FirstLeaderSegment < mesh.Segments)
-        {
-            int last = mesh.Segments - 1;
-            Vec3 off = Edge(s, last) + _step.Lure.Axis;
-            sum += mesh.Piece(last).BendingStiffnessNm2 / mesh.Rest[last] * Vec3.Dot(off, off);
-        }
-
-        return sum;
+        int last = mesh.Segments - 1;
+        Vec3 off = LineEnergy.Edge(mesh, s, last) + _step.Lure.Axis;
+        return mesh.Piece(last).BendingStiffnessNm2 / mesh.Rest[last] * Vec3.Dot(off, off);
     }
-
-    private Vec3 Edge(LineState s, int j) => (1.0 / _step.Mesh.Rest[j]) * (Place(s, j + 1) - Place(s, j));
-
-    private static Vec3 Place(LineState s, int i) => new(s.X[i], s.Y[i], s.Z[i]);
 }

@@ -7,6 +7,7 @@ using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Text;
+using LureSim.Reports.Crawl;
 using LureSim.Reports.Pool;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Strike;
@@ -68,6 +69,9 @@ internal static class StoredCharts
         ("pool_push", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Result(), Shown.Both)),
         ("pool_push_trade", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Result(), new(UnitChoice.Trade))),
         ("pool_push_straight", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Stiff(), Shown.Both)),
+        ("crawl", typeof(CrawlChart), () => CrawlChart.Build(MadeUpCrawl.Result(), Shown.Both)),
+        ("crawl_trade", typeof(CrawlChart), () => CrawlChart.Build(MadeUpCrawl.Result(), new(UnitChoice.Trade))),
+        ("crawl_stuck", typeof(CrawlChart), () => CrawlChart.Build(MadeUpCrawl.Stuck(), Shown.Both)),
         ("pool_swings", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Result(), Shown.Both)),
         ("pool_swings_trade", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Result(), new(UnitChoice.Trade))),
         ("pool_swings_stiff", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Stiff(), Shown.Both)),

@@ -4,12 +4,14 @@ using LureSim.Model.Reels;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Cast;
+using LureSim.Reports.Crawl;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Pool;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
+using LureSim.Reports.Strike;
 using LureSim.Reports.Trim;
 using LureSim.Studies.Cast;
 
@@ -29,6 +31,13 @@ public sealed partial class UnitsOfTextsTests
         ("trim", n => TrimText.Build("Made up", MadeUpTrim.Result(), n)),
         ("pool", n => PoolText.Build("Made up", MadeUpPool.Result(), n, MadeUpDoubt.Study())),
         ("pool_stiff", n => PoolText.Build("Made up", MadeUpPool.Stiff(), n)),
+        ("strike", n => StrikeText.Build(MadeUpStrike.Report(), n, MadeUpDoubt.Study())),
+        ("strike_empty", n => StrikeText.Build(MadeUpStrike.Empty(), n)),
+        ("strike_unset", n => StrikeText.Build(MadeUpStrike.TooWeak(), n)),
+        ("strike_shut", n => StrikeText.Build(MadeUpStrike.Strong(), n)),
+        ("crawl", n => CrawlText.Build(MadeUpCrawl.Result(), n, MadeUpDoubt.Study())),
+        ("crawl_late", n => CrawlText.Build(MadeUpCrawl.Late(), n)),
+        ("crawl_stuck", n => CrawlText.Build(MadeUpCrawl.Stuck(), n)),
         ("cadence", n => CadenceText.Build(MadeUpCadence.Window(0.9, 3.0), n)),
         ("cadence_limit", n => CadenceText.Build(MadeUpCadence.Window(0.9, 3.0, new(0.5, 0.3, 0.8)), n)),
         ("cadence_across", n => AcrossText.Build(MadeUpCadence.Across(true, true), n)),

@@ -3,16 +3,18 @@ using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
 using LureSim.Studies.Cadence;
+using LureSim.Studies.Crawl;
 using LureSim.Studies.Figures;
 using LureSim.Studies.Pool;
 using LureSim.Studies.Runs;
+using LureSim.Studies.Strike;
 
 namespace LureSim.Studies.Tests.Figures;
 
 /// <summary>
 /// Which keys a command says it reads, against what it does: every key is changed a little, and the numbers change or do not. The set-up
-/// has a soaked leader with a fixed knot and wind from the side, a swing that
-/// stops before the release, so that hardly any key lies idle.
+/// has a soaked leader with a fixed knot and wind from the side, a drag that slips, a swing that
+/// stops before the release, and a strong fish among plants, so that hardly any key lies idle.
 /// </summary>
 public sealed class KeysThatEnterTests
 {
@@ -23,6 +25,8 @@ public sealed class KeysThatEnterTests
         [rod]
         length = "7 ft"
         power = "medium-heavy"
+        [reel]
+        drag = "0.2 N"
         [line]
         material = "nylon"
         diameter = "0.30 mm"
@@ -54,18 +58,34 @@ public sealed class KeysThatEnterTests
         travel = "0.15 m"
         [pool]
         press = "2 mm"
+        [cover]
+        kind = "mat"
+        opening = "1 m"
+        [crawl]
+        duration = "3 s"
+        stroke = "25 cm"
+        [strike]
+        nodes = 10
+        step = "1 ms"
+        points = 1
+        set_force = "3 N"
+        [fish]
+        pull = "25 N"
         """;
 
     // A word for people, the seed of draws, limits that only a remark compares with or that are not reached here, and packing that braid alone is sized by.
     private static readonly string[] Apart =
         ["title", "seed", "angler.sustained_torque", "line.strength", "line.packing", "leader.packing", "retrieve.gather_fastest"];
 
+    // What a strike of the wrists among single plants makes slip.
+    private static readonly string[] Yielding = ["reel.drag=4 N", "cover.kind=sparse"];
+
     private static readonly ScenarioSource Source = ScenarioSource.FromText(Text);
 
     public static TheoryData<string, string> Commands() => new()
     {
         { "retrieve", "revolving" }, { "cast", "fixed" }, { "cast", "revolving" }, { "cadence", "revolving" },
-        { "pool", "revolving" },
+        { "pool", "revolving" }, { "crawl", "revolving" }, { "strike", "revolving" }, { "strike", "fixed" },
     };
 
     [Theory]
@@ -77,10 +97,12 @@ public sealed class KeysThatEnterTests
             "retrieve" => new RetrieveSource(),
             "cast" => new CastSource(),
             "pool" => new PoolSource(),
+            "strike" => new StrikeSource(),
+            "crawl" => new CrawlSource(),
             _ => new CadenceSource(new CadencePlan(1.5, 1.6, ScanPoints: 3, Starts: 1, Run: new StationaryPlan(0.5, 4, 4))),
         };
-        string kind = "reel.kind=" + reel;
-        ScenarioResult own = Source.Resolve([kind]);
+        string[] set = command == "strike" ? ["reel.kind=" + reel, .. Yielding] : ["reel.kind=" + reel];
+        ScenarioResult own = Source.Resolve(set);
         string before = Row(figures, own);
         var wrong = new List<string>();
         foreach (KeySpec key in ScenarioSchema.Keys.Where(k => k.Kind != QuantityKind.List && k.Path is not ("lure.tie" or "reel.kind") && !Apart.Contains(k.Path)))
@@ -92,7 +114,7 @@ public sealed class KeysThatEnterTests
                 continue;
             }
 
-            ScenarioResult changed = Source.Resolve([kind, $"{key.Path}={Other(key, own)}"]);
+            ScenarioResult changed = Source.Resolve([.. set, $"{key.Path}={Other(key, own)}"]);
             if (changed.IsValid && (Row(figures, changed) != before) != says)
             {
                 wrong.Add($"{key.Path} {(says ? "is said to enter but does not" : "enters unsaid")}");
@@ -100,6 +122,46 @@ public sealed class KeysThatEnterTests
         }
 
         Assert.Empty(wrong);
+    }
+
+    // A fish that does nothing has no thrust, a hook that does not yield no mass, plants that are not there no hold.
+    [Theory]
+    [InlineData("fish.way=comes")]
+    [InlineData("fish.way=stays")]
+    [InlineData("fish.way=fast")]
+    [InlineData("cover.kind=open")]
+    [InlineData("cover.line_turn=0 rad/m")]
+    public void Of_fish_and_plants_that_enters_a_strike_which_is_there(string set)
+    {
+        var strike = new StrikeSource();
+        ScenarioResult own = Source.Resolve([.. Yielding, set]);
+        string before = Row(strike, own);
+        foreach (KeySpec key in ScenarioSchema.Keys.Where(k => k.Table is "fish" or "cover" || k.Path is "lure.mass"))
+        {
+            ScenarioResult changed = Source.Resolve([.. Yielding, set, $"{key.Path}={Other(key, own)}"]);
+            Assert.True(changed.IsValid && (Row(strike, changed) != before) == strike.Reads(key, own), $"{set}, {key.Path}");
+        }
+    }
+
+    [Fact]
+    public void Plants_enter_a_retrieve_where_they_lie_under_its_line()
+    {
+        var retrieve = new RetrieveSource();
+        Assert.True(retrieve.Reads(CoverKeys.LineDrag, Source.Resolve([])));
+        Assert.False(retrieve.Reads(CoverKeys.LineDrag, Source.Resolve(["cover.kind=open"])));
+        Assert.True(retrieve.Reads(CoverKeys.LineOver, Source.Resolve(["cover.kind=open"])));
+    }
+
+    [Fact]
+    public void A_drag_of_the_usual_strength_enters_but_no_guess_of_it_is_drawn_and_its_spool_does_not_turn()
+    {
+        foreach (IFigureSource figures in (IFigureSource[])[new RetrieveSource(), new CadenceSource(new CadencePlan())])
+        {
+            ScenarioResult slips = Source.Resolve([]), holds = Source.Resolve(["reel.drag=25 N"]);
+            Assert.True(figures.Reads(ReelKeys.Drag, slips) && figures.Draws(ReelKeys.Drag, slips) && figures.Reads(SpoolKeys.SpoolInertia, slips));
+            Assert.True(figures.Reads(ReelKeys.Drag, holds) && !figures.Draws(ReelKeys.Drag, holds) && !figures.Reads(SpoolKeys.SpoolInertia, holds));
+            Assert.True(figures.Reads(ReelKeys.Kind, slips) && !figures.Reads(ReelKeys.Kind, holds) && !figures.Reads(SpoolKeys.Brake, slips));
+        }
     }
 
     [Fact]

@@ -76,6 +76,10 @@ internal sealed partial class LinePass
     /// <summary>Speed at which line comes in, m/s.</summary>
     public double FeedMS { get; set; }
 
+    /// <summary>Speed at which the first segment hands what it is longer (<see cref="LineMesh.TipExtraM"/>) to all main segments, m/s; the other half of
+    /// that exchange, a feed of as much outward, is the caller's to put into <see cref="FeedMS"/>.</summary>
+    public double EvenMS { get; set; }
+
     /// <summary>Unit directions of the segments at the last guess.</summary>
     /// <param name="segment">0 to N-1.</param>
     public Vec3 Direction(int segment) => new(_tx[segment], _ty[segment], _tz[segment]);
@@ -291,13 +295,6 @@ internal sealed partial class LinePass
         Store(rz - (held * eZ), ref oz, i);
     }
 
-    private void SetEnd(int node, in LineEnd end, Vec3 direction, double[] ox, double[] oy, double[] oz)
-    {
-        Vec3 yield = end.Yield(direction);
-        (ox[node], oy[node], oz[node]) = (yield.X, yield.Y, yield.Z);
-        (_v0x[node], _v0y[node], _v0z[node]) = (end.FreeVelocity.X, end.FreeVelocity.Y, end.FreeVelocity.Z);
-    }
-
     private void SetRows(Bdf2 step, in LineEnd head, in LineEnd tail)
     {
         int n = _mesh.Segments;
@@ -333,33 +330,6 @@ internal sealed partial class LinePass
         Store((x * dvx) + (y * dvy) + (z * dvz) + (k * stretch * soft), ref First(Solver.RightSide), j);
     }
 
-    /// <summary>Corrects the end rows, whose nodes have no history of their own, and the shortening of reeled segments.</summary>
-    private void AddStretch(Bdf2 step, in LineEnd head, in LineEnd tail, double shrink)
-    {
-        int n = _mesh.Segments;
-        AddEnd(step.Q, head, 0, 0, -1.0);
-        AddEnd(step.Q, tail, n, n - 1, 1.0);
-        if (shrink == 0.0)
-        {
-            return;
-        }
-
-        // All main segments are alike.
-        double part = _mesh.Damping[0] * shrink / ((step.Q * _mesh.Stiffness[0]) + _mesh.Damping[0]);
-        foreach (ref double row in Solver.RightSide.AsSpan(0, _mesh.FirstLeaderSegment))
-        {
-            row -= part;
-        }
-    }
-
-    private void AddEnd(double q, in LineEnd end, int node, int segment, double sign)
-    {
-        var fixedByHistory = new Vec3(_past.X[node], _past.Y[node], _past.Z[node]);
-        Vec3 shift = end.FreePosition - (q * end.FreeVelocity) - fixedByHistory;
-        double k = _mesh.Stiffness[segment];
-        Solver.RightSide[segment] += sign * k * Vec3.Dot(Direction(segment), shift) / ((q * k) + _mesh.Damping[segment]);
-    }
-
     private void Advance(Bdf2 step, LineState guess)
     {
         var q = new Vector<double>(step.Q);
@@ -381,14 +351,5 @@ internal sealed partial class LinePass
             Store(speed, ref v, i);
             Store(Load(ref h, i) + (q * speed), ref x, i);
         }
-    }
-
-    private static void PlaceEnd(int node, double q, in LineEnd end, Vec3 force, LineState state)
-    {
-        Vec3 change = q * end.Yield(force);
-        Vec3 v = end.FreeVelocity + change;
-        Vec3 x = end.FreePosition + (q * change);
-        (state.VX[node], state.VY[node], state.VZ[node]) = (v.X, v.Y, v.Z);
-        (state.X[node], state.Y[node], state.Z[node]) = (x.X, x.Y, x.Z);
     }
 }
