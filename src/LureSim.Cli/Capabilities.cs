@@ -36,6 +36,7 @@ internal static class Capabilities
         Compare.CompareCommand.Capability,
         Trim.TrimCommand.Capability,
         Pool.PoolCommand.Capability,
+        Cover.CoverCommand.Capability,
         Bend.BendCommand.Capability,
         Page.PageCommand.Capability,
         Live.LiveCommand.Capability,

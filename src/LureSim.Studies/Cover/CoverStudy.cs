@@ -1,0 +1,94 @@
+using LureSim.Model;
+using LureSim.Model.Assembly;
+using LureSim.Model.Cover;
+using LureSim.Model.Hands;
+using LureSim.Model.Lines;
+using LureSim.Model.Strike;
+using LureSim.Scenarios;
+using LureSim.Scenarios.Keys;
+using LureSim.Studies.Runs;
+using LureSim.Studies.Strike;
+
+namespace LureSim.Studies.Cover;
+
+/// <summary>Which cover wants which rig: one person's tackle at an open edge, among sparse plants and over a thick mat.</summary>
+public static class CoverStudy
+{
+    // Segments of the line at most: peaks within 0.1 % of those of twice as many (docs/cover.md).
+    private const int Nodes = 12;
+
+    /// <summary>Runs all; fails when a strike with the tackle as it is cannot be finished.</summary>
+    /// <param name="scenario">Valid scenario.</param>
+    /// <param name="threads">Most threads; 0 = all cores. The result does not depend on it.</param>
+    /// <param name="progress">Gets the share done; may be null.</param>
+    /// <param name="stop">Stops the runs.</param>
+    /// <exception cref="ArgumentException">A value makes no sense beside the others.</exception>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static Outcome<CoverReport> Run(ScenarioResult scenario, int threads, Action<double>? progress, CancellationToken stop)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        var bands = CoverBands.Of(scenario);
+        double label = scenario.Values.Optional(LineKeys.Set.Label) ?? LineLabels.LabelOf(scenario.Setup!.Line);
+        CoverKind[] kinds = Enum.GetValues<CoverKind>();
+        var cases = new List<CoverCase>();
+        foreach (CoverKind kind in kinds)
+        {
+            Outcome<CoverCase> outcome = Case(Own(scenario, kind), label, bands, threads, stop);
+            if (!outcome.IsWhole)
+            {
+                return new(null, outcome.Failure);
+            }
+
+            cases.Add(outcome.Result);
+            progress?.Invoke((double)cases.Count / kinds.Length);
+        }
+
+        return new(new CoverReport(scenario.Setup!.Title, label, cases));
+    }
+
+    /// <summary>The scenario's tackle in a cover, the numbers coarse: its own plants where it is of that kind, else usual ones; its own style where it is given, else the
+    /// one that people use there.</summary>
+    /// <param name="scenario">Valid scenario.</param>
+    /// <param name="kind">Cover.</param>
+    public static CoverTry Own(ScenarioResult scenario, CoverKind kind)
+    {
+        ArgumentNullException.ThrowIfNull(scenario);
+        (Setup setup, StrikeTask task) = (scenario.Setup!, scenario.Strike!);
+        CoverSpec plants = setup.Cover;
+        if (plants.Kind != kind)
+        {
+            plants = CoverSpec.Of(kind) with { LineFriction = plants.LineFriction, HeightM = plants.HeightM, LureFriction = plants.LureFriction };
+        }
+
+        StrikeStyle style = scenario.Values.Has(StrikeKeys.Style) ? task.Stroke.Style : StrikeKeys.UsualStyle(kind);
+        StrikeTask coarse = StrikeVariants.Coarse(PersonStroke.With(task, style));
+        return new(setup with { Cover = plants }, coarse with { Solver = coarse.Solver with { Nodes = Math.Min(coarse.Solver.Nodes, Nodes) } }, setup.Reel.DragN);
+    }
+
+    private static Outcome<CoverCase> Case(CoverTry own, double labelN, CoverBands bands, int threads, CancellationToken stop)
+    {
+        Outcome<DragOutcome> drag = DragStudy.Run(own.Setup, own.Task, labelN, [], threads, stop);
+        if (!drag.IsWhole)
+        {
+            return new(null, drag.Failure);
+        }
+
+        if (CoverCriteria.Weigh(own, bands, stop) is not CoverTrial plain)
+        {
+            return new(null, new("Holding and landing with this rod cannot be worked out.", 0.0));
+        }
+
+        DragWindow window = drag.Result.Window;
+        IReadOnlyList<(CoverChange Change, CoverTry Try)> tries = CoverChanges.Of(own, labelN, window, plain.EasedN);
+        CoverTrial?[] trials = ParallelRuns.Execute(tries, t => CoverCriteria.Weigh(t.Try, bands, stop), threads, null, stop);
+        IEnumerable<CoverHelp> helps = tries.Zip(trials).Where(t => t.Second is not null).Select(t => Help(t.First.Change, plain, t.Second!)).OfType<CoverHelp>();
+        return new(new CoverCase(plain, window, [.. helps.OrderBy(h => h.After.Count(CoverState.Fails)).ThenBy(h => h.After.Count(CoverState.May))]));
+    }
+
+    // A change helps when a criterion comes into a better state and none into a worse one.
+    private static CoverHelp? Help(CoverChange change, CoverTrial own, CoverTrial after)
+    {
+        (CoverCheck Before, CoverCheck After)[] pairs = [.. own.Checks.Zip(after.Checks)], bettered = [.. pairs.Where(p => p.After.State < p.Before.State)];
+        return bettered.Length > 0 && !Array.Exists(pairs, p => p.After.State > p.Before.State) ? new(change, after, bettered) : null;
+    }
+}
