@@ -118,7 +118,6 @@ public sealed class StrikeTests
     [InlineData("strike.distance=200 m")]
     [InlineData("fish.way=sulks")]
     [InlineData("cover.grip=-1 N")]
-    [InlineData("reel.drag_start=0.5")]
     [InlineData("strike.stop_angle=-1.4 rad")]
     public void A_fault_of_the_strike_is_a_note_of_a_retrieve(string fault)
     {

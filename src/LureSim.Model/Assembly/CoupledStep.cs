@@ -25,13 +25,14 @@ internal sealed class CoupledStep
     /// <param name="rod">Rod tip.</param>
     /// <param name="lure">Lure, where it starts.</param>
     /// <param name="fixedKnot">True for a tight knot at the line tie.</param>
-    public CoupledStep(LineMesh mesh, LineMedium medium, ModalRod rod, ILineEnd lure, bool fixedKnot)
+    /// <param name="clutch">Clutch behind the rod; without one the reel never gives line.</param>
+    public CoupledStep(LineMesh mesh, LineMedium medium, ModalRod rod, ILineEnd lure, bool fixedKnot, TipClutch? clutch = null)
     {
         ArgumentNullException.ThrowIfNull(mesh);
         ArgumentNullException.ThrowIfNull(medium);
         ArgumentNullException.ThrowIfNull(rod);
         ArgumentNullException.ThrowIfNull(lure);
-        (_mesh, _medium, Rod, Lure) = (mesh, medium, rod, lure);
+        (_mesh, _medium, Rod, Lure, Clutch) = (mesh, medium, rod, lure, clutch);
         Pass = new LinePass(mesh, medium);
         _bending = new ChainBending(mesh, fixedKnot);
         (Before, Now, Next) = (new LineState(mesh.Segments), new LineState(mesh.Segments), new LineState(mesh.Segments));
@@ -54,6 +55,9 @@ internal sealed class CoupledStep
 
     /// <summary>Rod.</summary>
     public ModalRod Rod { get; }
+
+    /// <summary>Clutch behind the rod, or none.</summary>
+    public TipClutch? Clutch { get; }
 
     /// <summary>The line's pass, with tensions and work arrays of the last step.</summary>
     public LinePass Pass { get; }
@@ -91,7 +95,8 @@ internal sealed class CoupledStep
         Pass.Begin(step, Before, Now, Next);
         LineEnd head = Rod.Begin(step, tip);
         SetNode(Next, 0, Rod.Guess(step.Dt, tip));
-        for (int pass = 0; pass < PassCount; pass++)
+        Clutch?.Begin(step, tip);
+        for (int pass = 0; pass < PassCount;)
         {
             Vec3 tie = Lure.Tie;
             SetNode(Next, _mesh.Segments, tie);
@@ -99,9 +104,11 @@ internal sealed class CoupledStep
             Vec3 knotMoment = _bending.Apply(Pass, Next, Lure.Axis);
             TieWeight = EndWeight(tie.Z);
             LineEnd tail = Lure.Begin(step, EndForce(), knotMoment);
-            Pass.Solve(step, Next, head, tail, out Vec3 tipForce, out Vec3 tieForce);
+            LineEnd given = Clutch is null ? head : Clutch.Give(head, Pass.Direction(0));
+            Pass.Solve(step, Next, given, tail, out Vec3 tipForce, out Vec3 tieForce);
             (TipForce, TieForce) = (tipForce, tieForce);
             Lure.Finish(step, tieForce);
+            pass += Clutch is not null && Clutch.Finish(Pass.Solver.Tension[0], Pass.Direction(0)) ? 0 : 1;
         }
 
         Rod.Finish(step, TipForce);
@@ -120,6 +127,7 @@ internal sealed class CoupledStep
     /// <summary>Takes the step over and updates the surface film.</summary>
     public void Commit()
     {
+        Clutch?.Commit(Next, Pass.Direction(0));
         (Before, Now, Next) = (Now, Next, Before);
         Lure.Commit();
         Rod.Commit();
@@ -129,11 +137,11 @@ internal sealed class CoupledStep
     /// <summary>False as soon as any coordinate is not a finite number.</summary>
     public bool IsFinite() => Lure.IsFinite && double.IsFinite(Next.CoordinateSum());
 
-    /// <summary>sqrt(T/mu)/l of equal segments.</summary>
+    /// <summary>sqrt(T/mu)/l of equal segments; the first may be longer.</summary>
     private double Rate(int from, int to)
     {
         double largest = Lanes.Largest(Pass.Solver.Tension.AsSpan(from, to - from));
-        return Math.Sqrt(largest / _mesh.Piece(from).LinearDensityKgM) / _mesh.Rest[from];
+        return Math.Sqrt(largest / _mesh.Piece(from).LinearDensityKgM) / _mesh.Rest[Math.Min(from + 1, to - 1)];
     }
 
     private Vec3 EndForce()

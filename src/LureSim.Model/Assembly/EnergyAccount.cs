@@ -6,7 +6,7 @@ using LureSim.Numerics;
 namespace LureSim.Model.Assembly;
 
 /// <summary>
-/// Energy account of a retrieve: what line, leader, hull, nose and rod hold, less the work of hand, reel, wind, weight, film, drag and damping
+/// Energy account of a retrieve: what line, leader, hull, nose, rod and turning spool hold, less the work of hand, reel, clutch, wind, weight, film, drag and damping
 /// (trapezoid rule over the steps). What stays open is energy that the numbers made or lost. The added mass of a node that dips in or out is
 /// taken as it is at the end of the step: the water's share is not part of the account.
 /// </summary>
@@ -37,7 +37,7 @@ internal sealed class EnergyAccount
     public double EffortJ { get; private set; }
 
     /// <summary>Held energy less all work since the start, J; above 0 where energy came from nothing.</summary>
-    public double ResidualJ => Held(_step.Now, _step.Rod.Now) - _heldAtStart - _gained;
+    public double ResidualJ => Held(_step.Now, _step.Rod.Now) + (_step.Clutch?.TakenJ ?? 0.0) - _heldAtStart - _gained;
 
     /// <summary>Size of what is open over the effort.</summary>
     public double OpenShare => Math.Abs(ResidualJ) / Math.Max(EffortJ, LeastEffortJ);
@@ -57,6 +57,7 @@ internal sealed class EnergyAccount
         double power = line.FluidW + line.WeightW + line.StretchW + line.ReelW + _step.Lure.PowerW(_step.TieWeight) + RodPower(rod.Next);
         double half = 0.5 * dt;
         _gained += (half * (power + _powerBefore)) + hand - line.AddedJ;
+        _gained += _step.Clutch is { StepM: not 0.0 and double given } ? given * _step.Pass.HeldPerFirstM(_step.Next) : 0.0;
         EffortJ += Math.Abs(hand) + (half * (Math.Abs(line.WindW + _before.WindW) + Math.Abs(line.ReelW + _before.ReelW) + Math.Abs(line.WeightW + _before.WeightW)));
         (_powerBefore, _before, _tipBefore, _forceBefore) = (power, line, tip, _step.TipForce);
     }

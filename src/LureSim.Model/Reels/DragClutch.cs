@@ -40,11 +40,14 @@ internal sealed class DragClutch
     /// <summary>Line given since the start, m.</summary>
     public double GivenM => _now.GivenM;
 
+    /// <summary>Line given in the step that is tried, m; 0 once it is taken over.</summary>
+    public double StepM => _next.GivenM - _now.GivenM;
+
     /// <summary>u, m/s.</summary>
     public double SpeedMS => _now.SpeedMS;
 
-    /// <summary>True while it slips, also in a step that is not yet taken over.</summary>
-    public bool Slips => _next.Slips;
+    /// <summary>True while it slips, by the last step that was taken over.</summary>
+    public bool Slips => _now.Slips;
 
     /// <summary>Pull on the reel at the end of the last step, N: T e^(-mu theta). While the clutch holds, that is the least it can be.</summary>
     public double ReelForceN => _now.TipN - _now.RingN;
@@ -62,7 +65,9 @@ internal sealed class DragClutch
     public void Begin(Bdf2 step, double lineOutM, double turnRad)
     {
         double gone = _empties ? Math.Clamp(lineOutM, 0.0, _wound.LengthM) : 0.0, radius = _wound.RadiusM(gone);
-        _massKg = (_bareKgM2 + _wound.InertiaKgM2(gone)) / (radius * radius);
+
+        // As it was when the spool began to turn: what leaves it during one slip takes its own motion along.
+        _massKg = _now.Slips ? _massKg : (_bareKgM2 + _wound.InertiaKgM2(gone)) / (radius * radius);
         _slideN = _dragN * _wound.OuterRadiusM / radius;
         _holdsN = lineOutM < _wound.LengthM ? _spec.StaticRatio * _slideN : double.PositiveInfinity;
         (_rings, _q) = (Math.Exp(-_spec.RingFriction * turnRad), step.Q);
@@ -79,7 +84,7 @@ internal sealed class DragClutch
     public LineEnd Give(in LineEnd tip, Vec3 direction)
     {
         LineEnd end = tip;
-        if (Slips)
+        if (_next.Slips)
         {
             _frictionN = _slideN * (1.0 + ((_spec.StaticRatio - 1.0) * Math.Exp(-_guessMS / _spec.SlowMS)));
             _freeMS = _pastSpeedMS - (_q * _frictionN / _massKg);
@@ -96,11 +101,11 @@ internal sealed class DragClutch
     public bool Finish(double tensionN)
     {
         double reelN = _rings * tensionN, speed = _freeMS + (_q * reelN / _massKg);
-        if (!Slips)
+        if (!_next.Slips)
         {
             _next = Held(tensionN, _mayStart && reelN > _holdsN);
             _guessMS = 0.0;
-            return Slips;
+            return _next.Slips;
         }
 
         // What slips and would run back holds, to the end of the step.

@@ -49,6 +49,7 @@ public static class RetrieveFigures
         new("rod_bend_share", "rod bend, largest", "largest bend of the tip from the straight rod over free length", s => s.RodBendShare),
         new("water_stir_W", "water stirred", "mean power the hull puts into the water", s => s.WaterStirW),
         new("handle_turns_per_s", "reel handle", "mean handle turns per second", s => s.HandleTurnsPerS),
+        new("drag_slip_m", "drag slipped", "line that slipped through the drag in the whole run", s => s.DragSlipM),
         new("wrist_torque_peak_Nm", "wrist torque, peak", "highest torque of the hand in the stroke plane", s => s.WristTorquePeakNm),
         new("wrist_torque_rms_Nm", "wrist torque, rms", "its root mean square", s => s.WristTorqueRmsNm),
         new("twitches_counted", "twitches counted", "twitches after warm-up", s => s.TwitchesCounted),

@@ -39,7 +39,8 @@ internal sealed class RetrieveParts
         double length = task.DistanceM + task.TakeUp.SlackM;
         Mesh = new LineMesh(setup.Line, setup.Leader, length, SegmentCount(task.Solver.Nodes, length, setup.Leader));
         Rod = new ModalRod(RodModes.Compute(setup.Rod));
-        Step = new CoupledStep(Mesh, Medium, Rod, task.Hull == HullFreedom.Planar ? new PlanarLure(new WalkingHull(Hull), PlanarStart()) : FreeStart(floating), setup.Leader?.Knot == TieKnot.Fixed);
+        var clutch = new TipClutch(new DragClutch(setup.Reel, setup.Line), Mesh, setup.Rod.FreeLengthM);
+        Step = new CoupledStep(Mesh, Medium, Rod, task.Hull == HullFreedom.Planar ? new PlanarLure(new WalkingHull(Hull), PlanarStart()) : FreeStart(floating), setup.Leader?.Knot == TieKnot.Fixed, clutch);
         Step.Start(Swing.At(0.0));
         TakeUp = task.NewTakeUp(Twitch, SlackM);
         Wind = new WindProfile(setup.Air);

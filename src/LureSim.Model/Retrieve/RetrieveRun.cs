@@ -145,7 +145,7 @@ public sealed class RetrieveRun
     {
         Bdf2 step = _steps == 0 ? Bdf2.BackwardEuler(dt) : Bdf2.Step(dt, _stepBefore);
         LineMesh mesh = _parts.Mesh;
-        double length = mesh.LengthM;
+        (double length, double extra) = (mesh.LengthM, mesh.TipExtraM);
         TipFrame tip = _parts.Swing.At(end);
         if (_task.HoldDistance)
         {
@@ -156,21 +156,29 @@ public sealed class RetrieveRun
                 Velocity = tip.Velocity - new Vec3(_speed, 0.0, 0.0),
             };
         }
-        else if (_speed != 0.0 || _parts.Step.Pass.FeedMS != 0.0)
-        {
-            mesh.SetLength(length - (dt * _speed));
-            _parts.Step.Pass.FeedMS = _speed;
-        }
 
+        Feed(dt, _task.HoldDistance ? 0.0 : _speed);
         _tip = tip;
         _parts.Step.Try(step, tip);
         double ratio = _parts.Step.IsFinite() ? _parts.Step.StepRatio(dt) : double.PositiveInfinity;
-        if (ratio > StepRatioLimit && !_task.HoldDistance)
+        if (ratio > StepRatioLimit)
         {
-            mesh.SetLength(length);
+            mesh.SetLength(length, extra);
         }
 
         return ratio;
+    }
+
+    // What the handle wins, and what the first segment has been given and hands on.
+    private void Feed(double dt, double won)
+    {
+        (LineMesh mesh, LinePass pass) = (_parts.Mesh, _parts.Step.Pass);
+        double even = mesh.TipExtraM / TipClutch.EvenS;
+        if (won != 0.0 || pass.FeedMS != 0.0 || pass.EvenMS != 0.0 || even != 0.0)
+        {
+            mesh.SetLength(mesh.LengthM - (dt * won), mesh.TipExtraM - (dt * even));
+            (pass.FeedMS, pass.EvenMS) = (won - even, even);
+        }
     }
 
     private void Accept(double dt, double ratio)

@@ -83,6 +83,7 @@ internal sealed class RetrieveSummarizer
             RodBendShare = Highest("rod_bend_m") / _parts.Setup.Rod.FreeLengthM,
             WaterStirW = Mean("water_power_W"),
             HandleTurnsPerS = Mean("take_up_m_s") / _parts.Setup.Reel.TakeUpPerTurnM,
+            DragSlipM = _parts.Step.Clutch?.GivenM ?? 0.0,
             WristTorquePeakNm = Window("wrist_torque_Nm").Max(Math.Abs),
             WristTorqueRmsNm = Math.Sqrt(Window("wrist_torque_Nm").Average(v => v * v)),
             MeanSlackM = Mean("slack_m"),

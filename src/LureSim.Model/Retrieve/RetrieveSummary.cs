@@ -111,6 +111,9 @@ public sealed record RetrieveSummary
     /// <summary>Mean handle turns per second.</summary>
     public required double HandleTurnsPerS { get; init; }
 
+    /// <summary>Line that slipped through the drag in the whole run, m.</summary>
+    public required double DragSlipM { get; init; }
+
     /// <summary>Highest wrist torque, N m.</summary>
     public required double WristTorquePeakNm { get; init; }
 

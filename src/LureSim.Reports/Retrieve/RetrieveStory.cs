@@ -9,18 +9,25 @@ internal static class RetrieveStory
     /// <summary>Less than this moves the nose of a small lure by less than a fifth of a millimetre, N.</summary>
     public const double LeastNoseLoadN = 5e-4;
 
-    /// <summary>Two to four sentences, one per line.</summary>
+    // Less slip than this is nothing to tighten a drag for, m.
+    private const double LeastSlipM = 1e-3;
+
+    /// <summary>Two to five sentences, one per line.</summary>
     /// <param name="result">Retrieve.</param>
     /// <param name="shown">Units.</param>
     public static IReadOnlyList<string> Sentences(RetrieveResult result, Shown shown)
     {
         RetrieveSummary s = result.Summary;
         return s.TowSpeedMS > 0.0
-            ? [Tow(s, shown), .. AttitudeStory.Sentences(s), Cost(s, shown)]
+            ? [Tow(s, shown), .. AttitudeStory.Sentences(s), Cost(s, shown), .. Slip(result, shown)]
             : AttitudeStory.Trouble(s, shown) is string trouble
-                ? [trouble, .. AttitudeStory.Sentences(s), Cost(s, shown)]
-                : [What(s, shown), .. Facing(s), Why(result), .. AttitudeStory.Sentences(s), Cost(s, shown), Limit(result, shown)];
+                ? [trouble, .. AttitudeStory.Sentences(s), Cost(s, shown), .. Slip(result, shown)]
+                : [What(s, shown), .. Facing(s), Why(result), .. AttitudeStory.Sentences(s), Cost(s, shown), .. Slip(result, shown), Limit(result, shown)];
     }
+
+    private static string[] Slip(RetrieveResult result, Shown shown) => result.Summary.DragSlipM < LeastSlipM
+        ? []
+        : [$"The drag slipped: at {shown.Pull(result.Setup.Reel.DragN)} it gave {shown.Size(result.Summary.DragSlipM)} of line that was to move the lure; tighten it."];
 
     private static string Tow(RetrieveSummary s, Shown shown)
     {

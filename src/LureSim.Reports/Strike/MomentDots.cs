@@ -5,13 +5,13 @@ using OxyPlot.Annotations;
 namespace LureSim.Reports.Strike;
 
 /// <summary>Moments on a curve over time: a dot each and its number.</summary>
-/// <param name="points">Places, in axis values.</param>
-internal sealed class MomentDots(IReadOnlyList<DataPoint> points) : Annotation
+/// <param name="points">Places, in axis values, and words beside their numbers.</param>
+internal sealed class MomentDots(IReadOnlyList<(DataPoint At, string Words)> points) : Annotation
 {
     private const double Size = 9;
 
-    /// <summary>Places, in axis values.</summary>
-    public IReadOnlyList<DataPoint> Points => points;
+    /// <summary>Places, in axis values, and words beside their numbers.</summary>
+    public IReadOnlyList<(DataPoint At, string Words)> Points => points;
 
     /// <inheritdoc/>
     public override OxyRect GetClippingRect() => OxyRect.Everything;
@@ -25,13 +25,13 @@ internal sealed class MomentDots(IReadOnlyList<DataPoint> points) : Annotation
             return;
         }
 
-        ScreenPoint[] at = [.. points.Select(p => new ScreenPoint(x.Transform(p.X), y.Transform(p.Y)))];
+        ScreenPoint[] at = [.. points.Select(p => new ScreenPoint(x.Transform(p.At.X), y.Transform(p.At.Y)))];
         foreach (ScreenPoint p in at)
         {
             rc.DrawEllipse(new OxyRect(p.X - Size, p.Y - Size, 2 * Size, 2 * Size), ChartStyle.Ink, OxyColors.White, 2, EdgeRenderingMode.PreferGeometricAccuracy);
         }
 
-        Tags.Draw(rc, ActualFont, PanelArea.Of(x, y), [.. at.Select((p, i) => new Tag(i + 1, p))]);
+        Tags.Draw(rc, ActualFont, PanelArea.Of(x, y), [.. at.Select((p, i) => new Tag(i + 1, p, points[i].Words))]);
     }
 
     /// <inheritdoc/>

@@ -51,7 +51,7 @@ internal sealed class RodScene(IReadOnlyList<StrikeMoment> moments, ShownUnit un
             Stroke(rc, place, moment.RodX, moment.RodZ, peak ? Looks.Rod : Looks.Rod.Pale(0.55), peak ? 7 : 4);
         }
 
-        Tags.Draw(rc, ActualFont, place.Area, [.. moments.Select((m, i) => new Tag(i + 1, place.At(m.RodX[^1], m.RodZ[^1]), StrikeNames.Of(m.Name)))]);
+        Tags.Draw(rc, ActualFont, place.OverBottom, [.. moments.Select((m, i) => new Tag(i + 1, place.At(m.RodX[^1], m.RodZ[^1]), StrikeNames.Of(m.Name), m.Name < StrikeMomentName.Peak))]);
         DrawHook(rc, place);
         DrawBar(rc, place);
     }
@@ -88,7 +88,7 @@ internal sealed class RodScene(IReadOnlyList<StrikeMoment> moments, ShownUnit un
     {
         double length = unit.Si < 0.5 ? 3.0 : 1.0, x = place.Area.Left + Gap, end = x + (length * place.Scale);
         rc.DrawLine([new(x, place.Bottom), new(end, place.Bottom)], ChartStyle.Ink, 7, Mode, null, LineJoin.Miter);
-        Write(rc, new(end + Gap, place.Bottom), $"{Trade.Digits(length)} {unit.Name}", HorizontalAlignment.Left);
+        Write(rc, new(end + Gap, place.Bottom), $"{Trade.Fixed(length, 0)} {unit.Name}", HorizontalAlignment.Left);
     }
 
     private void Write(IRenderContext rc, ScreenPoint at, string words, HorizontalAlignment across) =>
@@ -100,6 +100,9 @@ internal sealed class RodScene(IReadOnlyList<StrikeMoment> moments, ShownUnit un
         public double Scale => Math.Abs(Height.Scale);
 
         public double Bottom => Area.Bottom - Gap - (0.5 * ChartStyle.TextSize);
+
+        // Free of the words at the bottom.
+        public OxyRect OverBottom => new(Area.Left, Area.Top, Area.Width, Bottom - ChartStyle.TextSize - Area.Top);
 
         public ScreenPoint At(double xM, double zM) => new(Area.Left + (Unit.Of(xM - LeftM) * Scale), Height.Transform(Unit.Of(zM)));
     }

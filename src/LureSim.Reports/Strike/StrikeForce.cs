@@ -5,6 +5,7 @@ using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Retrieve;
+using LureSim.Studies.Strike;
 using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;
@@ -18,19 +19,19 @@ public static class StrikeForce
 
     // The drag counts as slipping from this speed of the line on, m/s.
     private const double SlipsMS = 0.01;
-    private static readonly OxyColor Slips = ChartStyle.Faint(Looks.Spool.Color, 0.18), Sets = ChartStyle.Faint(ChartStyle.Green, 0.16);
+    private static readonly OxyColor Slips = ChartStyle.Faint(Looks.Spool.Color, 0.18);
 
     /// <summary>Builds the picture.</summary>
-    /// <param name="result">Strike.</param>
+    /// <param name="report">Strike.</param>
     /// <param name="shown">Units.</param>
-    public static Chart Build(StrikeResult result, Shown shown)
+    public static Chart Build(StrikeReport report, Shown shown)
     {
-        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(shown);
+        StrikeResult result = report.Strike;
         bool side = result.Task.Stroke.Plane == StrokePlane.Side;
         PlotModel model = ChartStyle.NewModel(Title(result, shown), Subtitle(result, shown.OneFamily));
-        Ranged sets = Guess.Around(result.Setup.Hook.SettingN, Guess.SetForce);
-        double most = Math.Max(1.2 * result.Series["hook_force_N"].Max(), 1.1 * sets.Value);
+        double most = Math.Max(1.2 * result.Series["hook_force_N"].Max(), 1.1 * report.Window.SettingN);
         ShownUnit pull = shown.Unit(ShownQuantity.Pull, most), way = shown.Unit(ShownQuantity.Distance, 1.0);
         (double low, double high) = Frame(result.Moments);
         var panels = new Panels(model, Height,
@@ -40,12 +41,11 @@ public static class StrikeForce
         ], [1.25, 1.0]);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, "Time from the first movement of the hands, s", 0.0, result.Series["time_s"][^1]));
         model.Annotations.Add(new RodScene(result.Moments, way, side, $"hook, {shown.OneFamily.Distance(result.Task.DistanceM)} from the tip") { YAxisKey = Panels.Key(0), Layer = AnnotationLayer.BelowSeries });
-        bool slips = AddPull(panels, result, sets, pull);
+        bool slips = AddPull(panels, report, pull, shown);
         panels.Header(0, $"{(side ? "From above" : "From the side")}, to scale", new("rod", Looks.Rod.Solid), new("line", Looks.Line.Solid), new("water", Looks.Water, Swatch.Box));
         panels.Header(1, "Pull on the hook",
         [
-            new($"sets {StrikeNames.Points(result.Setup.Hook.Points)}", Looks.Reference), new("nobody has measured it: what it may be", Sets, Swatch.Box),
-            .. slips ? [new HeaderEntry("drag slips", Slips, Swatch.Box)] : Array.Empty<HeaderEntry>(),
+            .. SetLevel.Legend(report), .. slips ? [new HeaderEntry("drag slips", Slips, Swatch.Box)] : Array.Empty<HeaderEntry>(),
         ]);
         return new Chart("strike_force", model, Height: Height);
     }
@@ -72,23 +72,15 @@ public static class StrikeForce
     }
 
     // True where the drag slips.
-    private static bool AddPull(Panels panels, StrikeResult result, Ranged sets, ShownUnit pull)
+    private static bool AddPull(Panels panels, StrikeReport report, ShownUnit pull, Shown shown)
     {
+        StrikeResult result = report.Strike;
         ValueList<double> time = result.Series["time_s"], force = result.Series["hook_force_N"], speed = result.Series["slip_speed_m_s"];
-        panels.Model.Annotations.Add(new RectangleAnnotation
-        {
-            YAxisKey = Panels.Key(1),
-            MinimumY = pull.Of(sets.Low),
-            MaximumY = pull.Of(sets.High),
-            Fill = Sets,
-            Layer = AnnotationLayer.BelowSeries,
-        });
+        SetLevel.Draw(panels, 1, report, pull, time[^1]);
         List<(int From, int To)> slips = Spans.Where(0, time.Count, i => speed[i] > SlipsMS);
         slips.ForEach(s => panels.Shade(1, time[s.From], time[s.To], Slips));
-        double level = pull.Of(sets.Value);
-        panels.Line(1, [0.0, time[^1]], [level, level], Looks.Reference, 3);
         panels.Line(1, time[..], [.. force.Select(pull.Of)], Looks.NosePull);
-        panels.Model.Annotations.Add(new MomentDots([.. result.Moments.Select(m => new DataPoint(m.TimeS, pull.Of(m.HookForceN)))]) { YAxisKey = Panels.Key(1) });
+        panels.Model.Annotations.Add(new MomentDots([.. result.Moments.Select(m => (new DataPoint(m.TimeS, pull.Of(m.HookForceN)), m.Name == StrikeMomentName.Peak ? shown.Pull(m.HookForceN) : ""))]) { YAxisKey = Panels.Key(1) });
         return slips.Count > 0;
     }
 }

@@ -60,7 +60,7 @@ public static class ReelKeys
     {
         Words = "stickiness of the clutch",
         Parameter = Parameter.Of<ClutchSpec>(nameof(ClutchSpec.StaticRatio)),
-        Lens = Lens.OfSetup(s => s.Reel.Clutch.StaticRatio, Activities.Strike),
+        Lens = Lens.OfSetup(s => s.Reel.Clutch.StaticRatio, Activities.Retrieve | Activities.Strike),
     };
 
     /// <summary>Friction in the rings.</summary>
@@ -69,7 +69,7 @@ public static class ReelKeys
     {
         Words = "friction in the rings under load",
         Parameter = Parameter.Of<ClutchSpec>(nameof(ClutchSpec.RingFriction)),
-        Lens = Lens.OfSetup(s => s.Reel.Clutch.RingFriction, Activities.Strike),
+        Lens = Lens.OfSetup(s => s.Reel.Clutch.RingFriction, Activities.Retrieve | Activities.Strike),
     };
 
     /// <summary>Rows of the table.</summary>

@@ -4,16 +4,18 @@ using LureSim.Scenarios.Quantities;
 
 namespace LureSim.Scenarios.Keys;
 
-/// <summary>Keys of table <c>[reel]</c> that only a cast reads: a revolving spool and its brakes.</summary>
+/// <summary>Keys of table <c>[reel]</c> of a spool that turns, in a cast or under a drag that slips, and of its brakes, which only a cast reads.</summary>
 public static class SpoolKeys
 {
+    private const Activities Turning = Activities.Cast | Activities.Retrieve | Activities.Strike;
+
     /// <summary>Inertia of the spool.</summary>
     public static readonly KeySpec SpoolInertia = new("reel.spool_inertia", QuantityKind.Inertia, "g cm2", "Bare revolving spool, its line not counted.")
     {
         Words = "inertia of the bare spool",
         Default = "8e-7 kg m2",
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.InertiaKgM2)),
-        Lens = Lens.OfSetup(s => s.Reel.Spool.InertiaKgM2, Activities.Cast | Activities.Strike),
+        Lens = Lens.OfSetup(s => s.Reel.Spool.InertiaKgM2, Turning),
     };
 
     /// <summary>Line on the spool.</summary>
@@ -22,14 +24,14 @@ public static class SpoolKeys
         Words = "line on the spool",
         HasNoDefault = true,
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.LineM)),
-        Lens = Lens.OfSetup(s => s.Reel.Spool.LineM, Activities.Cast | Activities.Strike),
+        Lens = Lens.OfSetup(s => s.Reel.Spool.LineM, Turning),
     };
 
     /// <summary>Width of the wound line.</summary>
     public static readonly KeySpec SpoolWidth = new("reel.spool_width", QuantityKind.Length, "mm", "Width of the wound line on a revolving spool.")
     {
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.WidthM)),
-        Lens = Lens.OfSetup(s => s.Reel.Spool.WidthM, Activities.Cast | Activities.Strike),
+        Lens = Lens.OfSetup(s => s.Reel.Spool.WidthM, Turning),
     };
 
     /// <summary>Packing.</summary>
@@ -37,7 +39,7 @@ public static class SpoolKeys
     {
         Words = "packing of the line on the spool",
         Parameter = Parameter.Of<SpoolSpec>(nameof(SpoolSpec.Packing)),
-        Lens = Lens.OfSetup(s => s.Reel.Spool.Packing, Activities.Cast | Activities.Strike),
+        Lens = Lens.OfSetup(s => s.Reel.Spool.Packing, Turning),
     };
 
     /// <summary>Law of the brake.</summary>

@@ -41,9 +41,10 @@ internal static class ReelMapper
         double length = c.Guessed(SpoolKeys.LineOnSpool, spool.UsualLine(line, radius));
         if (reel.Kind == ReelKind.Revolving && length > most)
         {
+            // Under a drag that slips there is as much as fits.
             c.Fault(SpoolKeys.LineOnSpool, string.Concat(
                 $"{MapContext.Show(SpoolKeys.LineOnSpool, length)} of this line do not fit on the spool; ",
-                $"at most {MapContext.Show(SpoolKeys.LineOnSpool, most)} with its diameter, width and packing"));
+                $"at most {MapContext.Show(SpoolKeys.LineOnSpool, most)} with its diameter, width and packing"), Activities.Cast | Activities.Strike);
         }
 
         return spool with { LineM = length };

@@ -56,7 +56,7 @@ public sealed class RetrieveMeasures : IMeasureSet
         [ReelKeys.Kind, ReelKeys.Ratio, ReelKeys.SpoolDiameter, ReelKeys.TakeUp, SpoolKeys.SpoolWidth, SpoolKeys.SpoolPacking, SpoolKeys.LineOnSpool];
 
     /// <inheritdoc/>
-    public bool Reads(KeySpec key, ScenarioResult scenario) => OfHandle.Contains(key) || Rhythms.Reads(key, scenario);
+    public bool Reads(KeySpec key, ScenarioResult scenario) => OfHandle.Contains(key) || Rhythms.Draws(key, scenario);
 
     /// <inheritdoc/>
     public Measured Run(IReadOnlyList<CompareSetUp> setUps, ComparePlan plan, Action<double>? progress, CancellationToken stop)

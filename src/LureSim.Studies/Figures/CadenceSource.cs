@@ -23,6 +23,9 @@ public sealed class CadenceSource(CadencePlan plan) : FigureSource<CadenceResult
     public override bool Reads(KeySpec key, ScenarioResult scenario) => !Unread.Contains(key) && RetrieveSource.Enters(key, scenario);
 
     /// <inheritdoc/>
+    public override bool Draws(KeySpec key, ScenarioResult scenario) => Reads(key, scenario) && RetrieveSource.Moves(key, scenario);
+
+    /// <inheritdoc/>
     public override FigureRow Run(ScenarioResult scenario, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(scenario);

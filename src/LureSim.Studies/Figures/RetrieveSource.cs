@@ -9,15 +9,26 @@ namespace LureSim.Studies.Figures;
 /// <summary>The summary of <c>retrieve</c>.</summary>
 public sealed class RetrieveSource() : FigureSource<RetrieveSummary>("retrieve", Activities.Retrieve, ["pattern"], RetrieveFigures.All)
 {
-    // Of the rod's air drag and butt only a cast takes notice, of the strength of a line only its breaking; a clutch does nothing yet.
-    private static readonly KeySpec[] Unread =
-        [RodKeys.AirDrag, RodKeys.ButtDiameter, ReelKeys.Kind, ReelKeys.Drag, LineKeys.Set.Strength, LeaderKeys.Set.Strength];
+    // Of the rod's air drag and butt only a cast takes notice, of the strength of a line only its breaking.
+    private static readonly KeySpec[] Unread = [RodKeys.AirDrag, RodKeys.ButtDiameter, LineKeys.Set.Strength, LeaderKeys.Set.Strength];
+
+    // A spool turns in a retrieve only when the drag slips.
+    private static readonly KeySpec[] OfSlip =
+        [ReelKeys.Kind, ReelKeys.DragStart, ReelKeys.RingFriction, SpoolKeys.SpoolInertia, SpoolKeys.LineOnSpool, SpoolKeys.SpoolWidth, SpoolKeys.SpoolPacking];
 
     private static readonly KeySpec[] OfGathering =
         [RetrieveKeys.GatherLag, RetrieveKeys.GatherGain, RetrieveKeys.GatherReset, RetrieveKeys.GatherFastest];
 
     /// <inheritdoc/>
     public override bool Reads(KeySpec key, ScenarioResult scenario) => Enters(key, scenario);
+
+    /// <inheritdoc/>
+    public override bool Draws(KeySpec key, ScenarioResult scenario) => Moves(key, scenario);
+
+    /// <summary>Whether a key moves the result of a retrieve: a drag that holds does not.</summary>
+    /// <param name="key">Key.</param>
+    /// <param name="scenario">Valid scenario.</param>
+    public static bool Moves(KeySpec key, ScenarioResult scenario) => Enters(key, scenario) && (key != ReelKeys.Drag || MaySlip(scenario));
 
     /// <summary>Whether a key enters a retrieve.</summary>
     /// <param name="key">Key.</param>
@@ -31,8 +42,12 @@ public sealed class RetrieveSource() : FigureSource<RetrieveSummary>("retrieve",
         return (key.ReadBy & Activities.Retrieve) != 0 && !Unread.Contains(key)
             && (key != RetrieveKeys.TakeUpSpeed || mode == TakeUpMode.Steady)
             && (!OfGathering.Contains(key) || mode == TakeUpMode.Gather)
-            && (key != RetrieveKeys.TakeUpPerTwitch || mode == TakeUpMode.PerTwitch);
+            && (key != RetrieveKeys.TakeUpPerTwitch || mode == TakeUpMode.PerTwitch)
+            && (!OfSlip.Contains(key) || MaySlip(scenario));
     }
+
+    // No retrieve pulls with what people set a drag to at least (docs/reel.md has the highest pulls).
+    private static bool MaySlip(ScenarioResult scenario) => scenario.Setup!.Reel.DragN < ReelKeys.Drag.GuessLow;
 
     /// <inheritdoc/>
     public override FigureRow Run(ScenarioResult scenario, CancellationToken stop)

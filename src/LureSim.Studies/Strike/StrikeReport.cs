@@ -14,7 +14,11 @@ namespace LureSim.Studies.Strike;
 /// <param name="Curves">Pull on the hook against distance, by line and rod.</param>
 public sealed record StrikeReport(
     StrikeResult Strike, StrikeResult? Locked, StrikeResult? Loose, DragWindow Window, ValueList<StrikeRemedy> Remedies, LandingResult Landing,
-    StrikeCurves Curves);
+    StrikeCurves Curves)
+{
+    /// <summary>Pulls that rest on guesses.</summary>
+    public StrikeGuesses Guesses { get; init; } = StrikeGuesses.None;
+}
 
 /// <summary>What could set a hook that no drag sets, one thing changed and the drag shut.</summary>
 public enum RemedyKind

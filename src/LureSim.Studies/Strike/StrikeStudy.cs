@@ -35,7 +35,7 @@ public static class StrikeStudy
         DragOutcome found = drag.Result;
         ValueList<StrikeRemedy> remedies = found.Window.Range.LowN is null ? [.. Remedies(setup, task, label, found.Window.LockedN, threads, stop)] : [];
         StrikeCurves curves = StrikeCurveStudy.Run(setup, task, label, threads, progress, stop);
-        return new(new StrikeReport(found.Own, found.Locked, found.Loose, found.Window, remedies, found.Landing, curves));
+        return new(new StrikeReport(found.Own, found.Locked, found.Loose, found.Window, remedies, found.Landing, curves) { Guesses = StrikeGuesses.Of(setup, scenario.Effective()) });
     }
 
     // Thresholds that the reader gave stay as they are.

@@ -4,6 +4,7 @@ using LureSim.Reports.Cast;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Retrieve;
+using LureSim.Reports.Strike;
 using LureSim.Reports.Tests.Support;
 using OxyPlot;
 using OxyPlot.Axes;
@@ -40,7 +41,7 @@ public sealed class StoredChartTests
     public void Every_chart_of_a_command_has_a_stored_form_and_none_is_left_over()
     {
         string[] stored = Expected.Names("Stored");
-        Chart[] charts = [.. RetrieveCharts.All(MadeUpRetrieve.Result(), Shown.Both), .. CastCharts.All(new(MadeUpCast.Result(ReelKind.Fixed), [])), .. CastCharts.All(new(MadeUpCast.Result(ReelKind.Revolving), MadeUpCast.Brakes))];
+        Chart[] charts = [.. RetrieveCharts.All(MadeUpRetrieve.Result(), Shown.Both), .. CastCharts.All(new(MadeUpCast.Result(ReelKind.Fixed), [])), .. CastCharts.All(new(MadeUpCast.Result(ReelKind.Revolving), MadeUpCast.Brakes)), .. StrikeCharts.All(MadeUpStrike.Report(), Shown.Both)];
         Assert.Empty(charts.Select(c => c.Name).Except(stored));
         Assert.Equal(StoredCharts.All.Select(c => c.Name).Order(StringComparer.Ordinal), stored.Order(StringComparer.Ordinal));
     }

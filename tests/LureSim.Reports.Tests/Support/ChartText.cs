@@ -1,6 +1,7 @@
 using System.Globalization;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
+using LureSim.Reports.Strike;
 using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;
@@ -151,8 +152,13 @@ internal static class ChartText
         ArrowAnnotation a => $"{a.YAxisKey} arrow ({Place(a.StartPoint)}) to ({Place(a.EndPoint)}): {OneLine(a.Text)}",
         LineAnnotation { Type: LineAnnotationType.Horizontal } a => $"{a.YAxisKey} level {a.Color}: {Number(a.Y)} {OneLine(a.Text)}",
         LineAnnotation { Type: LineAnnotationType.Vertical } a => $"{a.YAxisKey} plumb line {a.Color}: {Number(a.X)} {OneLine(a.Text)}",
+        RodScene a => string.Join('\n', a.Moments.Select(m => $"{a.YAxisKey} {m.Name}: rod {Points(Pairs(m.RodX, m.RodZ))}; line {Points(Pairs(m.LineX, m.LineZ))}").Append($"{a.YAxisKey} words: {a.HookWords}")),
+        MomentDots a => $"{a.YAxisKey} moments at {string.Join("; ", a.Points.Select(p => $"({Place(p.At)}) {p.Words}".TrimEnd()))}",
+        EndNames a => $"{a.YAxisKey} names of ends: {string.Join("; ", a.Names.Select(n => $"{n.Name} {n.Color} ({Place(n.End)})"))}",
         _ => throw new NotSupportedException($"a {annotation.GetType().Name} has no stored form yet"),
     };
+
+    private static IEnumerable<DataPoint> Pairs(IEnumerable<double> x, IEnumerable<double> y) => x.Zip(y, (a, b) => new DataPoint(a, b));
 
     private static string Dashes(LineStyle style) => style == LineStyle.Solid ? "" : " " + style;
 

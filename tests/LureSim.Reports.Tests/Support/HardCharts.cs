@@ -1,15 +1,18 @@
 using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
+using LureSim.Model.Hands;
 using LureSim.Model.Reels;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Cast;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Text;
+using LureSim.Reports.Strike;
 using LureSim.Reports.Sweep;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Cast;
 using LureSim.Studies.Doubt;
+using LureSim.Studies.Strike;
 
 namespace LureSim.Reports.Tests.Support;
 
@@ -41,6 +44,23 @@ internal static class HardCharts
         yield return ("cast_power", () => PowerTableChart.Build(MadeUpCast.Powers() with { Title = Title }, shown));
         yield return ("cast_across ten", () => CastAcrossChart.Build(Ten(), shown));
         yield return ("cast_match", () => MatchChart.Build(StoredCharts.Match() with { Title = Title }, shown));
+        foreach (StrikeStyle style in Enum.GetValues<StrikeStyle>())
+        {
+            yield return ($"strike_force {style}", () => StrikeForce.Build(Long(MadeUpStrike.About(MadeUpStrike.Result(style, 26.0, 45.0, slips: true))), shown));
+            yield return ($"strike_force {style} near", () => StrikeForce.Build(Long(MadeUpStrike.About(MadeUpStrike.Result(style, 1.5, 3.0))), shown));
+        }
+
+        foreach (double peak in new[] { 0.0, 1.5, 26.0, 60.0, 200.0 })
+        {
+            yield return ($"strike_margins {peak}", () => MarginBars.Build(Long(MadeUpStrike.About(MadeUpStrike.Result(peakN: peak))), shown));
+        }
+
+        foreach ((string name, StrikeReport report) in new[] { ("", MadeUpStrike.Report()), (" empty", MadeUpStrike.Empty()), (" brittle", MadeUpStrike.Brittle()), (" weak", MadeUpStrike.TooWeak()), (" strong", MadeUpStrike.Strong()) })
+        {
+            yield return ($"drag_window{name}", () => DragWindowChart.Build(Long(report), shown));
+            yield return ($"strike_distance{name}", () => StrikeDistance.Build(Long(report), shown));
+        }
+
         yield return ("cadence", () => CadenceChart.Build(MadeUpCadence.TwoWindows() with { Setup = Long(MadeUpCadence.TwoWindows().Setup) }, shown));
         foreach (bool two in new[] { false, true })
         {
@@ -60,6 +80,8 @@ internal static class HardCharts
         CastResult cast = MadeUpCast.Result(reel, distance);
         return cast with { Setup = Long(cast.Setup) };
     }
+
+    private static StrikeReport Long(StrikeReport report) => report with { Strike = report.Strike with { Setup = Long(report.Strike.Setup) } };
 
     private static Setup Long(Setup setup) => setup with { Title = Title };
 

@@ -112,6 +112,7 @@ internal static class MadeUpRetrieve
         RodBendShare = 0.06,
         WaterStirW = 0.10,
         HandleTurnsPerS = 0.83,
+        DragSlipM = 0.0,
         WristTorquePeakNm = 1.9,
         WristTorqueRmsNm = 0.7,
         MeanSlackM = 0.14,

@@ -9,6 +9,7 @@ using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Pool;
 using LureSim.Reports.Retrieve;
+using LureSim.Reports.Strike;
 using LureSim.Reports.Sweep;
 using LureSim.Reports.Trim;
 using LureSim.Studies.Cast;
@@ -70,6 +71,14 @@ internal static class StoredCharts
         ("pool_swings", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Result(), Shown.Both)),
         ("pool_swings_trade", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Result(), new(UnitChoice.Trade))),
         ("pool_swings_stiff", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Stiff(), Shown.Both)),
+        ("strike_force", typeof(StrikeForce), () => StrikeForce.Build(MadeUpStrike.About(MadeUpStrike.Result()), Shown.Both)),
+        ("strike_force_sweep", typeof(StrikeForce), () => StrikeForce.Build(MadeUpStrike.About(MadeUpStrike.Result(Model.Hands.StrikeStyle.Sweep, 20.0, 5.0, slips: true)), new(UnitChoice.Trade))),
+        ("strike_margins", typeof(MarginBars), () => MarginBars.Build(MadeUpStrike.About(MadeUpStrike.Result()), Shown.Both)),
+        ("strike_margins_gives", typeof(MarginBars), () => MarginBars.Build(MadeUpStrike.About(MadeUpStrike.Result(peakN: 70.0)), new(UnitChoice.Trade))),
+        ("strike_distance", typeof(StrikeDistance), () => StrikeDistance.Build(MadeUpStrike.Report(), Shown.Both)),
+        ("drag_window", typeof(DragWindowChart), () => DragWindowChart.Build(MadeUpStrike.Report(), Shown.Both)),
+        ("drag_window_empty", typeof(DragWindowChart), () => DragWindowChart.Build(MadeUpStrike.Empty(), new(UnitChoice.Trade))),
+        ("drag_window_weak", typeof(DragWindowChart), () => DragWindowChart.Build(MadeUpStrike.TooWeak(), Shown.Both)),
         ("cadence", typeof(CadenceChart), () => CadenceChart.Build(MadeUpCadence.TwoWindows())),
         ("cadence_failed", typeof(CadenceChart), () => CadenceChart.Build(MadeUpCadence.HalfFailed())),
         ("across_windows", typeof(AcrossWindows), () => AcrossWindows.Build(MadeUpCadence.Across(numbers: true, twoKeys: false))),

@@ -11,7 +11,7 @@ namespace LureSim.Studies.Tests.Figures;
 
 /// <summary>
 /// Which keys a command says it reads, against what it does: every key is changed a little, and the numbers change or do not. The set-up
-/// has a soaked leader with a fixed knot and wind from the side, a swing that
+/// has a soaked leader with a fixed knot and wind from the side, a drag that slips, a swing that
 /// stops before the release, so that hardly any key lies idle.
 /// </summary>
 public sealed class KeysThatEnterTests
@@ -23,6 +23,8 @@ public sealed class KeysThatEnterTests
         [rod]
         length = "7 ft"
         power = "medium-heavy"
+        [reel]
+        drag = "0.2 N"
         [line]
         material = "nylon"
         diameter = "0.30 mm"
@@ -100,6 +102,18 @@ public sealed class KeysThatEnterTests
         }
 
         Assert.Empty(wrong);
+    }
+
+    [Fact]
+    public void A_drag_of_the_usual_strength_enters_but_no_guess_of_it_is_drawn_and_its_spool_does_not_turn()
+    {
+        foreach (IFigureSource figures in (IFigureSource[])[new RetrieveSource(), new CadenceSource(new CadencePlan())])
+        {
+            ScenarioResult slips = Source.Resolve([]), holds = Source.Resolve(["reel.drag=25 N"]);
+            Assert.True(figures.Reads(ReelKeys.Drag, slips) && figures.Draws(ReelKeys.Drag, slips) && figures.Reads(SpoolKeys.SpoolInertia, slips));
+            Assert.True(figures.Reads(ReelKeys.Drag, holds) && !figures.Draws(ReelKeys.Drag, holds) && !figures.Reads(SpoolKeys.SpoolInertia, holds));
+            Assert.True(figures.Reads(ReelKeys.Kind, slips) && !figures.Reads(ReelKeys.Kind, holds) && !figures.Reads(SpoolKeys.Brake, slips));
+        }
     }
 
     [Fact]

@@ -69,6 +69,7 @@ internal static class MadeUp
         RodBendShare = 0.06,
         WaterStirW = 0.10,
         HandleTurnsPerS = 0.83,
+        DragSlipM = 0,
         WristTorquePeakNm = 1.9,
         WristTorqueRmsNm = 1,
         MeanSlackM = 0.12,

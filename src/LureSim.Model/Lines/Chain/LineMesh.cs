@@ -7,7 +7,7 @@ namespace LureSim.Model.Lines.Chain;
 /// The line cut into segments: main line of N equal unstretched lengths that shrink together as the reel takes line up,
 /// then the leader with lengths of its own. Node 0 is the rod tip, node N the line tie. Masses are lumped half and half.
 /// Shrinking every main segment keeps the step smooth; the flow of material past the nodes is put into the drag
-/// (<see cref="FeedShare"/>), its inertia, mu V^2 (under 1e-4 N), is left out. See docs/line.md.
+/// (<see cref="FeedShare"/>), its inertia, mu V^2 (under 1e-4 N), is left out. See docs/line.md. Line that a clutch gives enters the first segment.
 /// </summary>
 internal sealed class LineMesh
 {
@@ -70,6 +70,9 @@ internal sealed class LineMesh
     /// <summary>Unstretched length out, m.</summary>
     public double LengthM { get; private set; }
 
+    /// <summary>What the first segment is longer than the other main segments, m: line that a clutch has given and that has not yet been shared out.</summary>
+    public double TipExtraM { get; private set; }
+
     /// <summary>l, unstretched segment lengths, m.</summary>
     public double[] Rest { get; }
 
@@ -104,15 +107,19 @@ internal sealed class LineMesh
     /// <param name="segment">0 to N-1.</param>
     public LineSpec Piece(int segment) => _piece[segment];
 
+    /// <summary>Shortest main segment, m; all are as long but the first, which may be longer.</summary>
+    public double ShortestMainM => Rest[Math.Min(1, _mainSegments - 1)];
+
     /// <summary>Rate at which each main segment shortens when line comes in at 1 m/s.</summary>
     public double ShareOfFeed => 1.0 / _mainSegments;
 
     /// <summary>Sets the unstretched length out and everything that follows from it.</summary>
     /// <param name="totalLengthM">Main line and leader, m; more than the leader's length.</param>
-    public void SetLength(double totalLengthM)
+    /// <param name="tipExtraM">What the first segment is longer than the others, m, 0 or more.</param>
+    public void SetLength(double totalLengthM, double tipExtraM = 0.0)
     {
-        LengthM = totalLengthM;
-        double l = (totalLengthM - LeaderLengthM) / _mainSegments;
+        (LengthM, TipExtraM) = (totalLengthM, tipExtraM);
+        double l = (totalLengthM - LeaderLengthM - tipExtraM) / _mainSegments;
         LineSpec main = _piece[0];
         double k = main.AxialStiffnessN / l;
         Rest.AsSpan(0, _mainSegments).Fill(l);
@@ -123,21 +130,30 @@ internal sealed class LineMesh
         _volume.SetLength(l);
         _tangentialArea.SetLength(l);
         _filmLength.SetLength(l);
+        if (tipExtraM != 0.0)
+        {
+            LengthenFirst(tipExtraM);
+        }
     }
 
     /// <summary>Lengthens the first segment alone: line that comes off the reel under tension, faster than the rest could take its share.</summary>
     /// <param name="givenM">Unstretched length, m; not negative.</param>
     public void Give(double givenM)
     {
-        LengthM += givenM;
-        Rest[0] += givenM;
+        (LengthM, TipExtraM) = (LengthM + givenM, TipExtraM + givenM);
+        LengthenFirst(givenM);
+    }
+
+    private void LengthenFirst(double moreM)
+    {
+        Rest[0] += moreM;
         Stiffness[0] = _piece[0].AxialStiffnessN / Rest[0];
         Damping[0] = _piece[0].DampingTimeS * Stiffness[0];
-        _mass.Give(givenM);
-        _dragArea.Give(givenM);
-        _volume.Give(givenM);
-        _tangentialArea.Give(givenM);
-        _filmLength.Give(givenM);
+        _mass.Give(moreM);
+        _dragArea.Give(moreM);
+        _volume.Give(moreM);
+        _tangentialArea.Give(moreM);
+        _filmLength.Give(moreM);
     }
 
     private static int LeaderSegments(double lengthM, int segments) =>

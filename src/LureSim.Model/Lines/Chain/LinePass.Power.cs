@@ -1,4 +1,5 @@
 using System.Numerics;
+using LureSim.Numerics;
 using static LureSim.Model.Lines.Chain.Lanes;
 
 namespace LureSim.Model.Lines.Chain;
@@ -25,7 +26,7 @@ internal sealed partial class LinePass
         ref double wx = ref First(WindX), wy = ref First(WindY), share = ref First(_mesh.FeedShare), mass = ref First(_mesh.Mass);
         ref double held = ref First(AlongFriction), volume = ref First(_mesh.Volume), tangential = ref First(_mesh.TangentialArea), filmLength = ref First(_mesh.FilmLength), film = ref First(Film);
         double rhoAir = _medium.Air.DensityKgM3, rhoWater = _medium.Water.DensityKgM3, g = _medium.GravityMS2, halfAdded = 0.5 * rhoWater * _medium.AddedMassCoefficient;
-        double shed = 0.5 * FeedMS * _mesh.ShareOfFeed / _mesh.Rest[0];
+        double shed = 0.5 * FeedMS * _mesh.ShareOfFeed / _mesh.ShortestMainM;
         Vector<double> one = Vector<double>.One, zero = Vector<double>.Zero, fluid = zero, wind = zero, weight = zero, added = zero;
         for (nuint i = 1; i < (nuint)_mesh.Segments; i += (nuint)Width)
         {
@@ -60,7 +61,7 @@ internal sealed partial class LinePass
         ref double dx = ref First(_tx), dy = ref First(_ty), dz = ref First(_tz);
         ref double rest = ref First(_mesh.Rest), stiffness = ref First(_mesh.Stiffness), tension = ref First(Solver.Tension);
         double shortening = FeedMS * _mesh.ShareOfFeed;
-        var halfOverLength = new Vector<double>(0.5 / _mesh.Rest[0]);
+        var half = new Vector<double>(0.5);
         Vector<double> zero = Vector<double>.Zero, damped = zero, reeled = zero;
         for (nuint j = 0; j < (nuint)_mesh.Segments; j += (nuint)Width)
         {
@@ -76,9 +77,33 @@ internal sealed partial class LinePass
             damped -= Vector.ConditionalSelect(Vector.GreaterThan(held, zero), (pull - elastic) * (rate + main), zero);
 
             // A stiffer, shorter segment holds more at the same stretch.
-            reeled += Vector.ConditionalSelect(Vector.GreaterThan(held, zero), main * (pull + (halfOverLength * elastic * over)), zero);
+            reeled += Vector.ConditionalSelect(Vector.GreaterThan(held, zero), main * (pull + (half / l * elastic * over)), zero);
         }
 
-        return (Vector.Sum(damped), Vector.Sum(reeled));
+        (double evenStretch, double evenReel) = EvenMS == 0.0 ? default : EvenPower(end);
+        return (Vector.Sum(damped) + evenStretch, Vector.Sum(reeled) + evenReel);
+    }
+
+    /// <summary>How the energy held grows with the length of the first segment while its ends and its stretch stay, J/m: a longer one is softer, and its node
+    /// moves more line. Line that leaves the reel unstretched takes that.</summary>
+    /// <param name="end">State that <see cref="Solve"/> wrote, both ends included.</param>
+    public double HeldPerFirstM(LineState end)
+    {
+        double over = FirstOver(end), speed2 = (end.VX[1] * end.VX[1]) + (end.VY[1] * end.VY[1]) + (end.VZ[1] * end.VZ[1]);
+        double moving = _mesh.Segments > 1 ? 0.25 * _mesh.Piece(0).LinearDensityKgM * speed2 : 0.0;
+        return moving - (0.5 * _mesh.Stiffness[0] * over * over / _mesh.Rest[0]);
+    }
+
+    // What the first segment hands to the others on top of the feed.
+    private (double Stretch, double Reel) EvenPower(LineState end)
+    {
+        double pull = Solver.Tension[0];
+        return (((_mesh.Stiffness[0] * FirstOver(end)) - pull) * EvenMS, (pull - HeldPerFirstM(end)) * EvenMS);
+    }
+
+    private double FirstOver(LineState end)
+    {
+        double length = Vec3.Dot(Direction(0), new Vec3(end.X[1] - end.X[0], end.Y[1] - end.Y[0], end.Z[1] - end.Z[0]));
+        return Math.Max(0.0, length - _mesh.Rest[0]);
     }
 }

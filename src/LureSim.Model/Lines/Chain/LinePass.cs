@@ -76,6 +76,10 @@ internal sealed partial class LinePass
     /// <summary>Speed at which line comes in, m/s.</summary>
     public double FeedMS { get; set; }
 
+    /// <summary>Speed at which the first segment hands what it is longer (<see cref="LineMesh.TipExtraM"/>) to all main segments, m/s; the other half of
+    /// that exchange, a feed of as much outward, is the caller's to put into <see cref="FeedMS"/>.</summary>
+    public double EvenMS { get; set; }
+
     /// <summary>Unit directions of the segments at the last guess.</summary>
     /// <param name="segment">0 to N-1.</param>
     public Vec3 Direction(int segment) => new(_tx[segment], _ty[segment], _tz[segment]);
@@ -339,14 +343,20 @@ internal sealed partial class LinePass
         int n = _mesh.Segments;
         AddEnd(step.Q, head, 0, 0, -1.0);
         AddEnd(step.Q, tail, n, n - 1, 1.0);
-        if (shrink == 0.0)
+        Shorten(step.Q, 0, 1, shrink - EvenMS);
+        Shorten(step.Q, 1, _mesh.FirstLeaderSegment, shrink);
+    }
+
+    // All main segments but the first are alike.
+    private void Shorten(double q, int from, int to, double rate)
+    {
+        if (rate == 0.0 || from >= to)
         {
             return;
         }
 
-        // All main segments are alike.
-        double part = _mesh.Damping[0] * shrink / ((step.Q * _mesh.Stiffness[0]) + _mesh.Damping[0]);
-        foreach (ref double row in Solver.RightSide.AsSpan(0, _mesh.FirstLeaderSegment))
+        double part = _mesh.Damping[from] * rate / ((q * _mesh.Stiffness[from]) + _mesh.Damping[from]);
+        foreach (ref double row in Solver.RightSide.AsSpan(from, to - from))
         {
             row -= part;
         }
