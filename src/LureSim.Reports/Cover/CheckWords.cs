@@ -1,5 +1,4 @@
 using LureSim.Model;
-using LureSim.Model.Cover;
 using LureSim.Model.Strike;
 using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Strike;
@@ -19,10 +18,10 @@ internal sealed record CheckWords(CoverCase Case, Shown Shown)
     public string Condition(CoverCheck check) => check.Criterion switch
     {
         CoverCriterion.Lure => "the trebles find their way between the plants",
-        CoverCriterion.Sets => $"a point goes in with {Shown.Pull(check.Have.Value / Points)} or less (guess {Pulls(check.Need, Points)})",
+        CoverCriterion.Sets => $"a point goes in with {Shown.Pull(check.Have.Value / Points)} or less, by guess {Pulls(check.Need, Points)}",
         CoverCriterion.Holds or CoverCriterion.Boat => $"{Bears(check)}{(check.Criterion == CoverCriterion.Boat ? " at the boat" : "")}",
-        CoverCriterion.Drawn => $"{Shown.Pull(check.Have.Value)} at the tip is enough to draw the fish out (guess {Pulls(check.Need)})",
-        _ => $"a fish that comes swims no faster than {Shown.Speed(check.Have.Value)} (guess {Shown.Range(ShownQuantity.Speed, check.Need.Low, check.Need.High)})",
+        CoverCriterion.Drawn => $"{Shown.Pull(check.Have.Value)} at the tip is enough to draw the fish out, by guess {Pulls(check.Need)}",
+        _ => $"a fish that comes swims no faster than {Shown.Speed(check.Have.Value)}, by guess {Shown.Range(ShownQuantity.Speed, check.Need.Low, check.Need.High)}",
     };
 
     /// <summary>Why it fails.</summary>
@@ -43,28 +42,25 @@ internal sealed record CheckWords(CoverCase Case, Shown Shown)
     /// <param name="after">After.</param>
     public string Bettered(CoverCheck before, CoverCheck after)
     {
-        string end = after.State == CoverState.Passes ? "whatever the guesses are" : "then the guesses decide";
+        string end = after.State == CoverState.Passes ? "enough whatever the guesses are" : "then the guesses decide";
         return before.Criterion switch
         {
             CoverCriterion.Lure => "it comes through the plants",
-            CoverCriterion.Sets => $"the hook gets {To(before.Have.Value, after.Have.Value)}, {Shown.Pull(after.Need.Value)} ({Pulls(after.Need)}) due: {end}",
+            CoverCriterion.Sets => $"the hook gets {Shown.Pull(after.Have.Value)} instead of {Shown.Pull(before.Have.Value)}, {end} (up to {Shown.Pull(after.Need.High)})",
             CoverCriterion.Holds or CoverCriterion.Boat =>
-                $"reserve of what is weakest {(before.Criterion == CoverCriterion.Boat ? "at the boat" : "in the strike")} from {Times(before)} to {Times(after)} ({StrikeNames.Of(after.Place!.Value)}): {end}",
-            CoverCriterion.Drawn => $"the pull that can be held at the tip goes from {To(before.Have.Value, after.Have.Value)}, {Shown.Pull(after.Need.Value)} ({Pulls(after.Need)}) due: {end}",
-            _ => $"line won on a fish that comes from {Shown.Speed(before.Have.Value)} to {Shown.Speed(after.Have.Value)}: {end}",
+                $"{StrikeNames.Of(after.Place!.Value)}, {(after.Place == before.Place ? "" : "now ")}the weakest {(before.Criterion == CoverCriterion.Boat ? "at the boat" : "in the strike")}, "
+                + $"bears {Times(after)} times its load instead of {Times(before)}{(after.Place == before.Place ? "" : $" ({StrikeNames.Of(before.Place!.Value)})")}, {end}",
+            CoverCriterion.Drawn => $"{Shown.Pull(after.Have.Value)} can be held at the tip instead of {Shown.Pull(before.Have.Value)}, {end} (up to {Shown.Pull(after.Need.High)})",
+            _ => $"the reel wins {Shown.Speed(after.Have.Value)} instead of {Shown.Speed(before.Have.Value)}, {end}",
         };
     }
 
-    /// <summary>How much more there is than it takes: "1.4 times the load" without its last words.</summary>
-    /// <param name="check">Criterion.</param>
-    public static string Times(CoverCheck check) => $"{Trade.Digits(check.Reserve, 1)} times";
+    private static string Times(CoverCheck check) => Trade.Digits(check.Reserve, 2);
 
     /// <summary>A band of pulls.</summary>
     /// <param name="band">N.</param>
     /// <param name="share">How many share it.</param>
     public string Pulls(Ranged band, int share = 1) => Shown.Range(ShownQuantity.Pull, band.Low / share, band.High / share);
-
-    private string To(double before, double after) => $"{Shown.Pull(before)}, then {Shown.Pull(after)}";
 
     private string Bears(CoverCheck check)
     {
@@ -76,6 +72,6 @@ internal sealed record CheckWords(CoverCase Case, Shown Shown)
             WeakPlace.HookWire => "the wire of a point bears",
             _ => $"{StrikeNames.Of(check.Place!.Value)} bears",
         };
-        return $"{what} {Shown.Pull(check.Need.Value / share)} (guess {Pulls(check.Have, share)})";
+        return $"{what} {Shown.Pull(check.Need.Value / share)}, by guess {Pulls(check.Have, share)}";
     }
 }

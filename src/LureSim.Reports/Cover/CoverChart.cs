@@ -2,8 +2,8 @@ using LureSim.Model;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Text;
-using LureSim.Reports.Strike;
 using LureSim.Studies.Cover;
+using LureSim.Studies.Strike;
 using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;
@@ -14,9 +14,9 @@ namespace LureSim.Reports.Cover;
 public static class CoverChart
 {
     private const int Height = 1150;
-    private const double Half = 0.36;
-    private static readonly OxyColor Need = ChartStyle.Faint(ChartStyle.Orange, 0.35), Borne = ChartStyle.Faint(ChartStyle.Vermilion, 0.25), Good = ChartStyle.Pale(ChartStyle.Green, 0.45);
-    private static readonly Look Now = new(ChartStyle.Ink), First = new(ChartStyle.Vermilion), Sets = new(ChartStyle.Orange);
+    private const double Half = 0.36, Inner = 0.12;
+    private static readonly OxyColor Need = ChartStyle.Pale(ChartStyle.Orange, 0.4), Borne = ChartStyle.Pale(ChartStyle.Vermilion, 0.3), Good = ChartStyle.Pale(ChartStyle.Green, 0.6), AtBoat = ChartStyle.Pale(ChartStyle.Green, 0.22);
+    private static readonly Look Now = new(ChartStyle.Ink), First = new(ChartStyle.Vermilion), Sets = new(ChartStyle.Orange), Best = new(ChartStyle.Green, LineStyle.LongDash);
 
     /// <summary>Builds the picture.</summary>
     /// <param name="report">Three covers.</param>
@@ -39,16 +39,14 @@ public static class CoverChart
 
         panels.Header(0, "Strike",
         [
-            new("pull on the hook", Looks.NosePull.Color, Swatch.Box), new("sets all points", Sets), new("range of that guess", Need, Swatch.Box),
-            new("something gives", First), new("range of that guess", Borne, Swatch.Box),
+            new("sets all points", Sets), new("its range", Need, Swatch.Box), new("pull on the hook", Looks.NosePull.Color, Swatch.Box), new("something gives", First), new("its range", Borne, Swatch.Box),
         ]);
-        panels.Header(1, "Drag", [new("sets, nothing gives in the strike", Good, Swatch.Box), new("as set", Now), new("spares all at the boat", ChartStyle.Green, Swatch.Dot)]);
+        panels.Header(1, "Drag", [new("sets, nothing gives", Good, Swatch.Box), new("gives at the boat", AtBoat, Swatch.Box), new("as set", Now), new("best", Best)]);
         return new Chart("cover", model, Height: Height);
     }
 
-    private static string Title(CoverReport report) =>
-        string.Join(", ", report.Cases.GroupBy(c => c.Verdict).Select(g => $"{string.Join(" and ", g.Select(c => CoverNames.Of(c.Kind)))}: {(g.Key == CoverVerdict.WorksWhen ? "works, with conditions" : CoverNames.Of(g.Key))}"))
-        is var text ? Trade.Capital(text) : "";
+    private static string Title(CoverReport report) => Trade.Capital(string.Join("; ", report.Cases.GroupBy(c => c.Verdict).Select(g =>
+        $"{string.Join(" and ", g.Select(c => CoverNames.Of(c.Kind)))}: {(g.Key == CoverVerdict.WorksWhen ? "works, with conditions" : CoverNames.Of(g.Key))}")));
 
     private static double PeakN(CoverCase c) => c.Own[CoverCriterion.Sets].Have.Value;
 
@@ -63,33 +61,42 @@ public static class CoverChart
     private static void Pulls(Panels panels, CoverCase c, int row, ShownUnit unit)
     {
         Ranged need = c.Own[CoverCriterion.Sets].Need, borne = BorneN(c);
-        Box(panels, 0, unit.Of(need.Low), unit.Of(need.High), row, Half, Need);
-        Box(panels, 0, unit.Of(borne.Low), unit.Of(borne.High), row, Half, Borne);
-        Box(panels, 0, 0.0, unit.Of(PeakN(c)), row, 0.5 * Half, Looks.NosePull.Color);
-        panels.Line(0, [unit.Of(need.Value), unit.Of(need.Value)], [row - Half, row + Half], Sets, 6);
-        panels.Line(0, [unit.Of(borne.Value), unit.Of(borne.Value)], [row - Half, row + Half], First, 6);
+        Box(panels, 0, unit.Of(need.Low), unit.Of(need.High), row + Inner, row + Half, Need);
+        Box(panels, 0, 0.0, unit.Of(PeakN(c)), row - Inner, row + Inner, Looks.NosePull.Color);
+        Box(panels, 0, unit.Of(borne.Low), unit.Of(borne.High), row - Half, row - Inner, Borne);
+        panels.Line(0, [unit.Of(need.Value), unit.Of(need.Value)], [row - Inner, row + Half], Sets, 6);
+        panels.Line(0, [unit.Of(borne.Value), unit.Of(borne.Value)], [row - Half, row + Inner], First, 6);
     }
 
     private static void Drags(Panels panels, CoverCase c, int row, ShownUnit unit)
     {
-        Box(panels, 1, 0.0, unit.Of(c.Window.LockedN), row, Half, ChartStyle.Light);
-        if (c.Window.InStrike is { LowN: double low, HighN: double high } && low <= high)
+        Box(panels, 1, 0.0, unit.Of(c.Window.LockedN), row - Half, row + Half, ChartStyle.Light);
+        Window(panels, c.Window.InStrike, row, unit, AtBoat);
+        Window(panels, c.Window.Range, row, unit, Good);
+        Mark(panels, unit.Of(c.Own.Try.Setup.Reel.DragN), row, Now);
+        if (c.Window.Advice.DragN is double best)
         {
-            Box(panels, 1, unit.Of(low), unit.Of(high), row, Half, Good);
+            Mark(panels, unit.Of(best), row, Best);
         }
-
-        double now = unit.Of(c.Own.Try.Setup.Reel.DragN);
-        panels.Line(1, [now, now], [row - Half, row + Half], Now, 6);
-        panels.Dots(1, [unit.Of(Math.Min(c.Own.EasedN, c.Window.LockedN))], [row], new Look(ChartStyle.Green), 11);
     }
 
-    private static void Box(Panels panels, int panel, double from, double to, int row, double half, OxyColor fill) => panels.Model.Annotations.Add(new RectangleAnnotation
+    private static void Window(Panels panels, DragRange range, int row, ShownUnit unit, OxyColor fill)
+    {
+        if (range is { LowN: double low, HighN: double high } && low <= high)
+        {
+            Box(panels, 1, unit.Of(low), unit.Of(high), row - Half, row + Half, fill);
+        }
+    }
+
+    private static void Mark(Panels panels, double x, int row, Look look) => panels.Line(1, [x, x], [row - Half, row + Half], look, 6);
+
+    private static void Box(Panels panels, int panel, double from, double to, double bottom, double top, OxyColor fill) => panels.Model.Annotations.Add(new RectangleAnnotation
     {
         YAxisKey = Panels.Key(panel),
         MinimumX = from,
         MaximumX = to,
-        MinimumY = row - half,
-        MaximumY = row + half,
+        MinimumY = bottom,
+        MaximumY = top,
         Fill = fill,
         Layer = AnnotationLayer.BelowSeries,
     });

@@ -5,6 +5,7 @@ using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Json;
 using LureSim.Studies.Cover;
+using LureSim.Studies.Sweep;
 
 namespace LureSim.Reports.Cover;
 

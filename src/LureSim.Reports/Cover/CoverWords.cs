@@ -23,37 +23,36 @@ internal sealed record CoverWords(CoverCase Case, Shown Shown)
 
     private int Points => Case.Own.Try.Setup.Hook.Points;
 
-    /// <summary>The verdict with its reason.</summary>
-    public string Verdict()
+    /// <summary>The verdict; with conditions it ends with "when".</summary>
+    public string Verdict() => Case.Verdict != CoverVerdict.DoesNot
+        ? CoverNames.Of(Case.Verdict)
+        : $"does not work: {string.Join("; ", Case.Own.Checks.Where(c => c.State == CoverState.Fails).Select(Words.Reason))}";
+
+    /// <summary>What must be so for it to work, here alone, then what must be so in any cover.</summary>
+    public (IReadOnlyList<string> Here, IReadOnlyList<string> Anywhere) Conditions()
     {
-        CoverCheck[] fails = [.. Case.Own.Checks.Where(c => c.State == CoverState.Fails)];
-        if (Case.Verdict == CoverVerdict.DoesNot)
+        if (Case.Verdict != CoverVerdict.WorksWhen)
         {
-            return $"does not work: {string.Join("; ", fails.Select(Words.Reason))}";
+            return ([], []);
         }
 
-        CoverTrial end = Case.Rescue?.After ?? Case.Own;
-        string[] when = [.. Case.Rescue is CoverHelp rescue ? [$"you {CoverNames.Of(rescue.Change, Shown)}"] : Array.Empty<string>(), .. end.Checks.Where(c => c.State == CoverState.May).Select(Words.Condition)];
-        return when.Length == 0 ? "works" : $"works when {string.Join("; ", when)}";
+        CoverCheck[] may = [.. (Case.Rescue?.After ?? Case.Own).Checks.Where(c => c.State == CoverState.May)];
+        IEnumerable<string> change = Case.Rescue is CoverHelp rescue ? [$"you {CoverNames.Of(rescue.Change, Shown)}"] : [];
+        return ([.. change, .. may.Where(c => !IsAnywhere(c)).Select(Words.Condition)], [.. may.Where(IsAnywhere).Select(Words.Condition)]);
     }
 
-    /// <summary>How it comes about, a sentence or two for each step.</summary>
-    public IEnumerable<string> Story() => [Lure(), Strikes(), FirstToGive(), Drag(), Drawn(), Lifted(), Boat(), Comes()];
+    /// <summary>How it comes about here, a sentence or two for each step.</summary>
+    public IEnumerable<string> Story() => [Lure(), Strikes(), FirstToGive(), Drag(), Drawn(), Lifted()];
 
-    /// <summary>What to change.</summary>
-    public IEnumerable<string> Changes()
-    {
-        if (Case.Verdict == CoverVerdict.Works)
-        {
-            return ["Nothing needs changing."];
-        }
+    /// <summary>What is the same in any cover.</summary>
+    public IEnumerable<string> Anywhere() => [Boat(), Comes()];
 
-        return Case.Helps.Count == 0
-            ? ["To change: nothing that was tried helps by itself (drag, style, half the distance, heavier line, braid, rod, hook)."]
-            : Case.Helps.Take(MostChanges).Select((h, i) => $"{(i == 0 ? "To change" : "Or")}: {CoverNames.Of(h.Change, Shown)}: {string.Join("; ", h.Bettered.Select(b => Words.Bettered(b.Before, b.After)))}{Left(h)}.");
-    }
+    /// <summary>What to change, best first.</summary>
+    public IEnumerable<string> Changes() => Case.Helps.Take(MostChanges).Select(h => $"{CoverNames.Of(h.Change, Shown)}: {string.Join("; ", h.Bettered.Select(b => Words.Bettered(b.Before, b.After)))}{Left(h)}.");
 
-    private string Left(CoverHelp help)
+    private static bool IsAnywhere(CoverCheck check) => check.Criterion is CoverCriterion.Boat or CoverCriterion.Tight;
+
+    private static string Left(CoverHelp help)
     {
         int fails = help.After.Count(CoverState.Fails);
         return fails == 0 ? "" : $"; still in the way: {string.Join(", ", help.After.Checks.Where(c => c.State == CoverState.Fails).Select(Short))}";
@@ -83,7 +82,7 @@ internal sealed record CoverWords(CoverCase Case, Shown Shown)
         double lost = Strike.LostToPlantsN, tip = Strike.HookForcePeakN + lost;
         string plants = Case.Kind != CoverKind.Open && lost > 0.0 ? $" Plants and water take {Shown.Pull(lost)} of {Shown.Pull(tip)} at the tip on the way." : "";
         return $"Strike: {StrikeNames.Of(Case.Own.Try.Task.Stroke.Style)} from {Shown.Distance(Case.Own.Try.Task.DistanceM)} brings {Shown.Pull(sets.Have.Value)} to the hook; "
-            + $"{StrikeNames.Points(Points)} {(Points == 1 ? "needs" : "need")} {Shown.Pull(sets.Need.Value)} (guess {Words.Pulls(sets.Need)}): {enough}.{plants}";
+            + $"{StrikeNames.Points(Points)} {(Points == 1 ? "needs" : "need")} {Shown.Pull(sets.Need.Value)}, by guess {Words.Pulls(sets.Need)}: {enough}.{plants}";
     }
 
     private string FirstToGive()
@@ -137,7 +136,7 @@ internal sealed record CoverWords(CoverCase Case, Shown Shown)
         }
 
         string verdict = drawn.State switch { CoverState.Passes => "it comes", CoverState.May => "the grip of the plants decides", _ => "it stays" };
-        return $"Then: drawing the fish through the plants takes {Shown.Pull(drawn.Need.Value)} at the tip (guess up to {Shown.Pull(drawn.Need.High)}), {can}: {verdict}. "
+        return $"Then: drawing the fish through the plants takes {Shown.Pull(drawn.Need.Value)} at the tip, by guess up to {Shown.Pull(drawn.Need.High)}; {can}: {verdict}. "
             + $"Once its head is up, {Shown.Pull(Landing.Plants.Over.TipN)} slide it over the top.";
     }
 
@@ -145,21 +144,21 @@ internal sealed record CoverWords(CoverCase Case, Shown Shown)
     {
         double due = Case.Own.DueKg, lift = Landing.BestLift.MassKg;
         string what = Case.Own.Try.Setup.Cover.WeedKg > 0.0 ? "fish and weed" : "the fish";
-        return $"Lift: the rod in your hands swings in {Shown.Mass(lift)}; {what} {(Case.Own.Try.Setup.Cover.WeedKg > 0.0 ? "weigh" : "weighs")} {Shown.Mass(due)}: {(lift >= due ? "it can be lifted" : "use a net")}.";
+        return $"Lift: the rod in your hands swings in {Shown.Mass(lift)}; {what} {(Case.Own.Try.Setup.Cover.WeedKg > 0.0 ? "weigh" : "weighs")} {Shown.Mass(due)}: {(lift >= due ? "it can be swung in" : "use a net")}.";
     }
 
     private string Boat()
     {
         CoverCheck boat = Case.Own[CoverCriterion.Boat];
         string ease = Case.Own.EasedN < Case.Own.Try.BoatDragN ? $" Eased to {Shown.Pull(Case.Own.EasedN)} it spares everything whatever the guesses are." : "";
-        return $"Boat: the drag as set starts at {Shown.Pull(boat.Need.Value)} there, rod up; {StrikeNames.Of(boat.Place!.Value)}, the weakest, bears {Shown.Pull(boat.Have.Value)} (guess {Words.Pulls(boat.Have)}).{ease}";
+        return $"Boat: the drag as set starts at {Shown.Pull(boat.Need.Value)} there, rod up; {StrikeNames.Of(boat.Place!.Value)}, the weakest, bears {Shown.Pull(boat.Have.Value)}, by guess {Words.Pulls(boat.Have)}.{ease}";
     }
 
     private string Comes()
     {
         CoverCheck tight = Case.Own[CoverCriterion.Tight];
         string kept = tight.State switch { CoverState.Passes => "the line stays tight", CoverState.May => "its speed decides", _ => "the line goes slack" };
-        return $"If it comes at you: a burst at the handle wins {Shown.Speed(tight.Have.Value)}; the fish swims up to {Shown.Speed(tight.Need.Value)} "
-            + $"(guess {Shown.Range(ShownQuantity.Speed, tight.Need.Low, tight.Need.High)}): {kept}. One sweep of the rod wins {Shown.Distance(Landing.SweepM)} once.";
+        return $"If it comes at you: a burst at the handle wins {Shown.Speed(tight.Have.Value)}; the fish swims up to {Shown.Speed(tight.Need.Value)}, "
+            + $"by guess {Shown.Range(ShownQuantity.Speed, tight.Need.Low, tight.Need.High)}: {kept}. One sweep of the rod wins {Shown.Distance(Landing.SweepM)} once.";
     }
 }

@@ -34,7 +34,7 @@ public enum ChangeKind
     Wire,
 
     /// <summary>A double of the same wire that lies against the body, for a treble.</summary>
-    Double,
+    Weedless,
 }
 
 /// <summary>A change with its number.</summary>

@@ -1,5 +1,4 @@
 using LureSim.Model;
-using LureSim.Model.Assembly;
 using LureSim.Model.Hands;
 using LureSim.Model.Lines;
 using LureSim.Model.Lures;
@@ -92,7 +91,7 @@ internal static class CoverChanges
         yield return (new(ChangeKind.Wire, WireRatio), With(hook with { SetN = hook.SetN * WireRatio, HoldN = hook.HoldN * WireRatio, WireN = hook.WireN * Math.Pow(WireRatio, 3.0) }));
         if (hook.Kind == HookKind.ThreePoint)
         {
-            yield return (new(ChangeKind.Double), With(hook with { Kind = HookKind.TwoPoint, Points = (int)HookHold.UsualPoints(HookKind.TwoPoint).Value }));
+            yield return (new(ChangeKind.Weedless), With(hook with { Kind = HookKind.TwoPoint, Points = (int)HookHold.UsualPoints(HookKind.TwoPoint).Value }));
         }
     }
 

@@ -1,5 +1,4 @@
 using LureSim.Model;
-using LureSim.Studies.Strike;
 
 namespace LureSim.Studies.Cover;
 

@@ -85,10 +85,11 @@ public static class CoverStudy
         return new(new CoverCase(plain, window, [.. helps.OrderBy(h => h.After.Count(CoverState.Fails)).ThenBy(h => h.After.Count(CoverState.May))]));
     }
 
-    // A change helps when a criterion comes into a better state and none into a worse one.
+    // A change helps when a criterion comes into a better state, none into a worse one, and none from enough to too little by its middle value.
     private static CoverHelp? Help(CoverChange change, CoverTrial own, CoverTrial after)
     {
         (CoverCheck Before, CoverCheck After)[] pairs = [.. own.Checks.Zip(after.Checks)], bettered = [.. pairs.Where(p => p.After.State < p.Before.State)];
-        return bettered.Length > 0 && !Array.Exists(pairs, p => p.After.State > p.Before.State) ? new(change, after, bettered) : null;
+        bool spoils = Array.Exists(pairs, p => p.After.State > p.Before.State || (p.Before.Reserve >= 1.0 && p.After.Reserve < 1.0));
+        return bettered.Length > 0 && !spoils ? new(change, after, bettered) : null;
     }
 }
