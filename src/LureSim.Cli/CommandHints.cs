@@ -18,6 +18,7 @@ internal static partial class CommandHints
         ("cadence", "rhythm|tempo|rate"),
         ("trim", "float|balance|weigh|hull"),
         ("pool", "tub|tank|bathtub|tow"),
+        ("crawl", "mat|frog|slop|drag"),
         ("sweep", "vary|grid|batch|scan"),
         ("check", "validate|test|verify|lint|read"),
         ("compare", "versus|vs|diff"),

@@ -1,5 +1,6 @@
 using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
+using LureSim.Model.Crawl;
 using LureSim.Model.Pool;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Strike;
@@ -28,8 +29,11 @@ public enum Activities
     /// <summary>Set the hook in a fish and bring it out of what grows there.</summary>
     Strike = 16,
 
+    /// <summary>Let it crawl over a mat.</summary>
+    Crawl = 32,
+
     /// <summary>All.</summary>
-    All = Retrieve | Cast | Rest | Pool | Strike,
+    All = Retrieve | Cast | Rest | Pool | Strike | Crawl,
 }
 
 /// <summary>A set-up and what a scenario does with it.</summary>
@@ -38,4 +42,5 @@ public enum Activities
 /// <param name="Cast">The cast; null when it has faults and was not asked for.</param>
 /// <param name="Pool">What is done in a pool; null when it has faults and was not asked for.</param>
 /// <param name="Strike">The strike; null when it has faults and was not asked for.</param>
-public sealed record Scenario(Setup Setup, RetrieveTask? Retrieve, CastTask? Cast, PoolTask? Pool, StrikeTask? Strike);
+/// <param name="Crawl">The crawl; null when it has faults and was not asked for.</param>
+public sealed record Scenario(Setup Setup, RetrieveTask? Retrieve, CastTask? Cast, PoolTask? Pool, StrikeTask? Strike, CrawlTask? Crawl);

@@ -1,5 +1,6 @@
 using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
+using LureSim.Model.Crawl;
 using LureSim.Model.Pool;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Strike;
@@ -40,6 +41,9 @@ public sealed class ScenarioResult
 
     /// <summary>The strike, or null when there are errors.</summary>
     public StrikeTask? Strike => Scenario?.Strike;
+
+    /// <summary>The crawl, or null when there are errors.</summary>
+    public CrawlTask? Crawl => Scenario?.Crawl;
 
     /// <summary>Values by key, for mappers of further tables.</summary>
     public ScenarioValues Values { get; }

@@ -90,46 +90,28 @@ internal sealed class EnergyAccount
 
     private double Held(LineState s, ModalRodState rod)
     {
-        LineMesh mesh = _step.Mesh;
         RodModeSet modes = _step.Rod.Modes;
-        double twice = 0.0;
-        for (int j = 0; j < mesh.Segments; j++)
-        {
-            double over = Math.Max(0.0, (Place(s, j + 1) - Place(s, j)).Length - mesh.Rest[j]);
-            twice += mesh.Stiffness[j] * over * over;
-            twice += j > 0 ? mesh.Mass[j] * ((s.VX[j] * s.VX[j]) + (s.VY[j] * s.VY[j]) + (s.VZ[j] * s.VZ[j])) : 0.0;
-        }
-
+        double twice = LineEnergy.Twice(_step.Mesh, s);
         for (int k = 0; k < 2 * modes.Count; k++)
         {
             int mode = k % modes.Count;
             twice += (modes.MassKg[mode] * rod.Rate[k] * rod.Rate[k]) + (modes.StiffnessNM[mode] * rod.Q[k] * rod.Q[k]);
         }
 
-        return (0.5 * twice) + _step.Lure.HeldJ + Bending(s);
+        return (0.5 * twice) + _step.Lure.HeldJ + (LineEnergy.Bending(_step.Mesh, s) + Knot(s));
     }
 
-    private double Bending(LineState s)
+    // Energy of a leader that leaves a fixed knot at an angle.
+    private double Knot(LineState s)
     {
         LineMesh mesh = _step.Mesh;
-        double sum = 0.0;
-        for (int i = Math.Max(1, mesh.FirstLeaderSegment + 1); i < mesh.Segments; i++)
+        if (!_knotted || mesh.FirstLeaderSegment >= mesh.Segments)
         {
-            Vec3 turn = Edge(s, i) - Edge(s, i - 1);
-            sum += mesh.Piece(i).BendingStiffnessNm2 / (mesh.Rest[i - 1] + mesh.Rest[i]) * Vec3.Dot(turn, turn);
+            return 0.0;
         }
 
-        if (_knotted && mesh.FirstLeaderSegment < mesh.Segments)
-        {
-            int last = mesh.Segments - 1;
-            Vec3 off = Edge(s, last) + _step.Lure.Axis;
-            sum += mesh.Piece(last).BendingStiffnessNm2 / mesh.Rest[last] * Vec3.Dot(off, off);
-        }
-
-        return sum;
+        int last = mesh.Segments - 1;
+        Vec3 off = LineEnergy.Edge(mesh, s, last) + _step.Lure.Axis;
+        return mesh.Piece(last).BendingStiffnessNm2 / mesh.Rest[last] * Vec3.Dot(off, off);
     }
-
-    private Vec3 Edge(LineState s, int j) => (1.0 / _step.Mesh.Rest[j]) * (Place(s, j + 1) - Place(s, j));
-
-    private static Vec3 Place(LineState s, int i) => new(s.X[i], s.Y[i], s.Z[i]);
 }

@@ -25,7 +25,9 @@ public enum CoverKind
 /// <param name="GripN">Pull that drags the fish through them, N, on top of the water's drag.</param>
 /// <param name="WeedKg">Wet weed that comes along with it, kg.</param>
 /// <param name="LureFriction">mu_l of a lure on wet plants, guess 0.4 (0.2 to 0.7).</param>
-/// <param name="OpeningM">Free water between the lure and the first plants under the line, m: 0 for a lure that lies on a mat.</param>
+/// <param name="OpeningM">Free water under the line, m: for a lure in an opening from the lure on, for one that crawls toward it the length of the opening ahead.</param>
+/// <param name="StiffnessNM">k: what plants carry of a lure per metre that it presses them down, N/m, guess 60 (20 to 200: the water under its belly alone gives 10 to 15).</param>
+/// <param name="DampingRatio">zeta of a lure that bobs on them, guess 0.5 (0.2 to 1).</param>
 public sealed record CoverSpec(
     [property: Parameter("line over plants", "m", 0.0, 60.0)] double LineOverM = 0.0,
     [property: Parameter("f", "N/m", 0.0, 50.0)] double DragNM = 0.0,
@@ -35,7 +37,9 @@ public sealed record CoverSpec(
     [property: Parameter("grip", "N", 0.0, 1000.0)] double GripN = 0.0,
     [property: Parameter("weed", "kg", 0.0, 30.0)] double WeedKg = 0.0,
     [property: Parameter("mu_l", "", 0.0, 2.0, GuessLow = 0.2, GuessHigh = 0.7)] double LureFriction = 0.4,
-    [property: Parameter("opening", "m", 0.0, 30.0)] double OpeningM = 0.0) : ISpec
+    [property: Parameter("opening", "m", 0.0, 30.0)] double OpeningM = 0.0,
+    [property: Parameter("k", "N/m", 5.0, 5000.0, GuessLow = 20.0, GuessHigh = 200.0)] double StiffnessNM = 60.0,
+    [property: Parameter("zeta", "", 0.0, 2.0, GuessLow = 0.2, GuessHigh = 1.0)] double DampingRatio = 0.5) : ISpec
 {
     /// <summary>How well hold per metre, turn, grip and weed of a kind are known: right within this factor (<see cref="Ranged.About"/>); a guess.</summary>
     public const double Spread = 2.5;

@@ -1,6 +1,5 @@
 using LureSim.Model.Assembly;
 using LureSim.Model.Hands;
-using LureSim.Model.Lines;
 using LureSim.Model.Lines.Chain;
 using LureSim.Model.Lures;
 using LureSim.Model.Lures.Free;
@@ -14,9 +13,6 @@ namespace LureSim.Model.Retrieve;
 /// <summary>The parts of one retrieve, built from its specification and set at their start.</summary>
 internal sealed class RetrieveParts
 {
-    /// <summary>Shortest segment that is worth its step, m (docs/line-solver.md).</summary>
-    private const double ShortestSegmentM = 0.25;
-
     /// <summary>Builds all parts.</summary>
     /// <param name="setup">Set-up.</param>
     /// <param name="task">Retrieve.</param>
@@ -33,17 +29,11 @@ internal sealed class RetrieveParts
         FloatingLure floating = FloatingLure.Float(setup.Lure, water);
         (Hull, Attitude) = (WalkHullBuilder.Build(floating), FloatSolver.Report(floating));
         CentreOfGravity = floating.Mass.Centre;
-        Medium = new LineMedium(water, AirModel.Evaluate(setup.Air), Cylinder, LayerM: 2.0 * setup.Water.ContactHeightM);
         Twitch = new Twitch(task.CadencePerS, setup.Angler.PullTimeS, setup.Angler.ReturnTimeS, setup.Angler.ReturnShare);
         Swing = new WristSwing(setup.Angler, setup.Rod.FreeLengthM, task.StrokeM, Twitch);
-        double length = task.DistanceM + task.TakeUp.SlackM;
-        Mesh = new LineMesh(setup.Line, setup.Leader, length, SegmentCount(task.Solver.Nodes, length, setup.Leader));
-        Rod = new ModalRod(RodModes.Compute(setup.Rod));
-        var clutch = new TipClutch(new DragClutch(setup.Reel, setup.Line), Mesh, setup.Rod.FreeLengthM);
-        Step = new CoupledStep(Mesh, Medium, Rod, task.Hull == HullFreedom.Planar ? new PlanarLure(new WalkingHull(Hull), PlanarStart()) : FreeStart(floating), setup.Leader?.Knot == TieKnot.Fixed, clutch);
-        Step.Start(Swing.At(0.0));
+        ILineEnd lure = task.Hull == HullFreedom.Planar ? new PlanarLure(new WalkingHull(Hull), PlanarStart()) : FreeStart(floating);
+        Line = new TwitchedLine(setup, water, Swing, task.DistanceM + task.TakeUp.SlackM, task.Solver.Nodes, lure);
         TakeUp = task.NewTakeUp(Twitch, SlackM);
-        Wind = new WindProfile(setup.Air);
     }
 
     /// <summary>Set-up.</summary>
@@ -62,7 +52,7 @@ internal sealed class RetrieveParts
     public FloatReport Attitude { get; }
 
     /// <summary>Water, air and drag laws.</summary>
-    public LineMedium Medium { get; }
+    public LineMedium Medium => Line.Medium;
 
     /// <summary>Stroke over time.</summary>
     public Twitch Twitch { get; }
@@ -70,39 +60,29 @@ internal sealed class RetrieveParts
     /// <summary>The turning rod.</summary>
     public WristSwing Swing { get; }
 
+    /// <summary>Rod, line and lure.</summary>
+    public TwitchedLine Line { get; }
+
     /// <summary>The cut line.</summary>
-    public LineMesh Mesh { get; }
+    public LineMesh Mesh => Line.Mesh;
 
     /// <summary>The bending rod.</summary>
-    public ModalRod Rod { get; }
+    public ModalRod Rod => Step.Rod;
+
+    /// <summary>Wind.</summary>
+    public WindProfile Wind => Line.Wind;
 
     /// <summary>The coupled step.</summary>
-    public CoupledStep Step { get; }
+    public CoupledStep Step => Line.Step;
 
     /// <summary>The reel.</summary>
     public HandleTakeUp TakeUp { get; }
 
-    /// <summary>Wind.</summary>
-    public WindProfile Wind { get; }
-
     /// <summary>Unstretched line out minus straight distance from tip to tie, m.</summary>
-    public double SlackM => Mesh.LengthM - StraightM;
+    public double SlackM => Line.SlackM;
 
     /// <summary>Straight distance from tip to tie, m.</summary>
-    public double StraightM
-    {
-        get
-        {
-            LineState s = Step.Now;
-            int n = Mesh.Segments;
-            return (new Vec3(s.X[n], s.Y[n], s.Z[n]) - new Vec3(s.X[0], s.Y[0], s.Z[0])).Length;
-        }
-    }
-
-    private static DragCurve Cylinder { get; } = DragCurve.FromLaw(CylinderDrag.Cd);
-
-    private static int SegmentCount(int wanted, double lengthM, LeaderSpec? leader) =>
-        Math.Max(leader is null ? 2 : 4, Math.Min(wanted, (int)(lengthM / ShortestSegmentM)));
+    public double StraightM => Line.StraightM;
 
     private FreeLure FreeStart(FloatingLure floating)
     {

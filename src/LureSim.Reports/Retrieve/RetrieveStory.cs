@@ -25,9 +25,13 @@ internal static class RetrieveStory
                 : [What(s, shown), .. Facing(s), Why(result), .. AttitudeStory.Sentences(s), Cost(s, shown), .. Slip(result, shown), Limit(result, shown)];
     }
 
-    private static string[] Slip(RetrieveResult result, Shown shown) => result.Summary.DragSlipM < LeastSlipM
-        ? []
-        : [$"The drag slipped: at {shown.Pull(result.Setup.Reel.DragN)} it gave {shown.Size(result.Summary.DragSlipM)} of line that was to move the lure; tighten it."];
+    private static string[] Slip(RetrieveResult result, Shown shown)
+    {
+        double slip = result.Summary.DragSlipM;
+        return slip < LeastSlipM
+            ? []
+            : [$"The drag slipped: set to {shown.Pull(result.Setup.Reel.DragN)}, it gave {(slip < 1.0 ? shown.Size(slip) : shown.Distance(slip))} of line; tighten it."];
+    }
 
     private static string Tow(RetrieveSummary s, Shown shown)
     {

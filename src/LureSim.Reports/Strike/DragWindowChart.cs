@@ -111,7 +111,8 @@ public static class DragWindowChart
         double shut = window.LockedN;
         SetLevel.Draw(panels, 0, report, pull, drag.Of(shut), withRange: false);
         double[] x = [.. window.Points.Select(p => drag.Of(p.DragN))], y = [.. window.Points.Select(p => pull.Of(p.HookForceN))];
-        panels.Line(0, [0.0, drag.Of(shut)], [0.0, pull.Of(window.BoatFactor * shut)], Looks.Spool);
+        double boat = Math.Min(shut, (1.0 - NameShare) * Most(window) / window.BoatFactor);
+        panels.Line(0, [0.0, drag.Of(boat)], [0.0, pull.Of(window.BoatFactor * boat)], Looks.Spool);
         panels.Line(0, x, y, Looks.NosePull);
         if (window.Range is { Gives: not null, HighN: double high })
         {

@@ -23,15 +23,20 @@ internal static class DragWindowWords
             return $"No drag sets {all}: even shut the hook gets {shown.Pull(window.Points.Max(p => p.HookForceN))} of the {shown.Pull(window.SettingN)} due";
         }
 
-        string best = window.Advice.DragN is double drag ? shown.Pull(drag) : "";
+        string best = window.Advice.DragN is double drag ? $"; best is {shown.Pull(drag)}" : "";
         return window.Advice.Reason switch
         {
             DragAdviceReason.TooWeak => $"{Trade.Capital(Gives(range))} before the strike sets {all}{(range.HighN is double most ? $", from {shown.Pull(most)} of drag on" : ", at any drag")}",
             DragAdviceReason.SetThenEase => $"Set {all} with {shown.Pull(low)} of drag, then ease to {shown.Pull(range.HighN!.Value)}: no one drag does both",
-            DragAdviceReason.Shut => $"Shut the drag: from {shown.Pull(low)} on it sets {all}, and nothing gives",
-            _ => $"{shown.Range(ShownQuantity.Pull, low, range.HighN!.Value)} of drag sets {all}, and nothing gives{(best.Length > 0 ? $"; best is {best}" : "")}",
+            DragAdviceReason.Shut => $"Strike with the drag shut: from {shown.Pull(low)} on it sets {all}, and nothing gives{AtTheBoat(range, shown)}",
+            DragAdviceReason.HighAmongPlants => $"{Window(window.InStrike, low, shown)} of drag sets {all} and spares everything in the strike{best}{AtTheBoat(range, shown)}",
+            _ => $"{Window(range, low, shown)} of drag sets {all}, and nothing gives{best}",
         };
     }
+
+    private static string Window(DragRange range, double low, Shown shown) => shown.Range(ShownQuantity.Pull, low, range.HighN!.Value);
+
+    private static string AtTheBoat(DragRange range, Shown shown) => range is { Case: DragCase.Boat, HighN: double most } ? $"; ease to {shown.Pull(most)} at the boat" : "";
 
     /// <summary>What gives first above the window: what, how and when.</summary>
     /// <param name="range">Window above which something gives.</param>

@@ -6,7 +6,8 @@ namespace LureSim.Reports.Strike;
 
 /// <summary>Moments on a curve over time: a dot each and its number.</summary>
 /// <param name="points">Places, in axis values, and words beside their numbers.</param>
-internal sealed class MomentDots(IReadOnlyList<(DataPoint At, string Words)> points) : Annotation
+/// <param name="curve">The curve, in axis values.</param>
+internal sealed class MomentDots(IReadOnlyList<(DataPoint At, string Words)> points, IReadOnlyList<DataPoint> curve) : Annotation
 {
     private const double Size = 9;
 
@@ -31,7 +32,9 @@ internal sealed class MomentDots(IReadOnlyList<(DataPoint At, string Words)> poi
             rc.DrawEllipse(new OxyRect(p.X - Size, p.Y - Size, 2 * Size, 2 * Size), ChartStyle.Ink, OxyColors.White, 2, EdgeRenderingMode.PreferGeometricAccuracy);
         }
 
-        Tags.Draw(rc, ActualFont, PanelArea.Of(x, y), [.. at.Select((p, i) => new Tag(i + 1, p, points[i].Words))]);
+        Tags.Draw(
+            rc, ActualFont, PanelArea.Of(x, y), [.. at.Select((p, i) => new Tag(i + 1, p, points[i].Words))],
+            [.. Tags.Along([.. curve.Select(p => new ScreenPoint(x.Transform(p.X), y.Transform(p.Y)))])]);
     }
 
     /// <inheritdoc/>

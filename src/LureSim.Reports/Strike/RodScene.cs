@@ -51,7 +51,9 @@ internal sealed class RodScene(IReadOnlyList<StrikeMoment> moments, ShownUnit un
             Stroke(rc, place, moment.RodX, moment.RodZ, peak ? Looks.Rod : Looks.Rod.Pale(0.55), peak ? 7 : 4);
         }
 
-        Tags.Draw(rc, ActualFont, place.OverBottom, [.. moments.Select((m, i) => new Tag(i + 1, place.At(m.RodX[^1], m.RodZ[^1]), StrikeNames.Of(m.Name), m.Name < StrikeMomentName.Peak))]);
+        Tags.Draw(
+            rc, ActualFont, place.OverBottom, [.. moments.Select((m, i) => new Tag(i + 1, place.At(m.RodX[^1], m.RodZ[^1]), StrikeNames.Of(m.Name)))],
+            [.. moments.SelectMany(m => Tags.Along(place.At(m.RodX, m.RodZ)).Concat(Tags.Along(place.At(m.LineX, m.LineZ))))]);
         DrawHook(rc, place);
         DrawBar(rc, place);
     }
@@ -68,7 +70,7 @@ internal sealed class RodScene(IReadOnlyList<StrikeMoment> moments, ShownUnit un
     }
 
     private static void Stroke(IRenderContext rc, Place place, ValueList<double> x, ValueList<double> z, Look look, double width) =>
-        rc.DrawLine([.. x.Select((at, i) => place.At(at, z[i]))], look.Color, width, Mode, null, LineJoin.Round);
+        rc.DrawLine(place.At(x, z), look.Color, width, Mode, null, LineJoin.Round);
 
     // The hook itself where it is in the picture, else how far off it is, under the lines that go there.
     private void DrawHook(IRenderContext rc, Place place)
@@ -100,6 +102,12 @@ internal sealed class RodScene(IReadOnlyList<StrikeMoment> moments, ShownUnit un
         public double Scale => Math.Abs(Height.Scale);
 
         public double Bottom => Area.Bottom - Gap - (0.5 * ChartStyle.TextSize);
+
+        public ScreenPoint[] At(ValueList<double> xM, ValueList<double> zM)
+        {
+            Place place = this;
+            return [.. xM.Zip(zM, place.At)];
+        }
 
         // Free of the words at the bottom.
         public OxyRect OverBottom => new(Area.Left, Area.Top, Area.Width, Bottom - ChartStyle.TextSize - Area.Top);

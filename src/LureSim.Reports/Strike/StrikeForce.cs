@@ -80,7 +80,12 @@ public static class StrikeForce
         List<(int From, int To)> slips = Spans.Where(0, time.Count, i => speed[i] > SlipsMS);
         slips.ForEach(s => panels.Shade(1, time[s.From], time[s.To], Slips));
         panels.Line(1, time[..], [.. force.Select(pull.Of)], Looks.NosePull);
-        panels.Model.Annotations.Add(new MomentDots([.. result.Moments.Select(m => (new DataPoint(m.TimeS, pull.Of(m.HookForceN)), m.Name == StrikeMomentName.Peak ? shown.Pull(m.HookForceN) : ""))]) { YAxisKey = Panels.Key(1) });
+        panels.Model.Annotations.Add(new MomentDots(
+            [.. result.Moments.Select(m => (new DataPoint(m.TimeS, pull.Of(m.HookForceN)), m.Name == StrikeMomentName.Peak ? shown.Pull(m.HookForceN) : ""))],
+            [.. time.Zip(force, (t, f) => new DataPoint(t, pull.Of(f)))])
+        {
+            YAxisKey = Panels.Key(1),
+        });
         return slips.Count > 0;
     }
 }

@@ -7,13 +7,16 @@ namespace LureSim.Scenarios.Keys;
 /// <summary>Table <c>[cover]</c>. What is not given follows from the kind; nobody has published any of it.</summary>
 public static class CoverKeys
 {
+    // Plants under the line enter wherever a line lies on them.
+    private const Activities UnderLine = Activities.Strike | Activities.Retrieve | Activities.Crawl;
+
     /// <summary>Kind.</summary>
     public static readonly KeySpec Kind = new(
         "cover.kind", QuantityKind.Choice, "", "Plants between fish and angler: open water or the open side of an edge, single plants, or a closed mat; sets what is not given below.")
     {
         Default = "open",
         Choices = [new("open", (int)CoverKind.Open), new("sparse", (int)CoverKind.Sparse), new("mat", (int)CoverKind.Mat)],
-        Lens = Lens.OfSetup(s => (int)s.Cover.Kind, Activities.Strike),
+        Lens = Lens.OfSetup(s => (int)s.Cover.Kind, UnderLine),
     };
 
     /// <summary>Line over plants.</summary>
@@ -22,7 +25,7 @@ public static class CoverKeys
     {
         HasNoDefault = true,
         Parameter = Parameter.Of<CoverSpec>(nameof(CoverSpec.LineOverM)),
-        Lens = Lens.OfSetup(s => s.Cover.LineOverM, Activities.Strike),
+        Lens = Lens.OfSetup(s => s.Cover.LineOverM, UnderLine),
     };
 
     /// <summary>Hold along the line.</summary>
@@ -32,7 +35,7 @@ public static class CoverKeys
         Words = "hold of plants on the line",
         HasNoDefault = true,
         Parameter = Parameter.Of<CoverSpec>(nameof(CoverSpec.DragNM)),
-        Lens = Lens.OfSetup(s => s.Cover.DragNM, Activities.Strike),
+        Lens = Lens.OfSetup(s => s.Cover.DragNM, UnderLine),
     };
 
     /// <summary>Turn about stems.</summary>
@@ -42,7 +45,7 @@ public static class CoverKeys
         Words = "turn of the line about stems",
         HasNoDefault = true,
         Parameter = Parameter.Of<CoverSpec>(nameof(CoverSpec.TurnRadM)),
-        Lens = Lens.OfSetup(s => s.Cover.TurnRadM, Activities.Strike),
+        Lens = Lens.OfSetup(s => s.Cover.TurnRadM, UnderLine),
     };
 
     /// <summary>Friction of the line.</summary>
@@ -50,7 +53,7 @@ public static class CoverKeys
     {
         Words = "friction of line on plants",
         Parameter = Parameter.Of<CoverSpec>(nameof(CoverSpec.LineFriction)),
-        Lens = Lens.OfSetup(s => s.Cover.LineFriction, Activities.Strike),
+        Lens = Lens.OfSetup(s => s.Cover.LineFriction, UnderLine),
     };
 
     /// <summary>Height.</summary>
@@ -58,7 +61,7 @@ public static class CoverKeys
     {
         Words = "height of the plants",
         Parameter = Parameter.Of<CoverSpec>(nameof(CoverSpec.HeightM)),
-        Lens = Lens.OfSetup(s => s.Cover.HeightM, Activities.Strike),
+        Lens = Lens.OfSetup(s => s.Cover.HeightM, UnderLine),
     };
 
     /// <summary>Grip.</summary>
@@ -85,9 +88,34 @@ public static class CoverKeys
     {
         Words = "friction of the lure on plants",
         Parameter = Parameter.Of<CoverSpec>(nameof(CoverSpec.LureFriction)),
-        Lens = Lens.OfSetup(s => s.Cover.LureFriction, Activities.Strike),
+        Lens = Lens.OfSetup(s => s.Cover.LureFriction, Activities.Crawl),
+    };
+
+    /// <summary>Opening.</summary>
+    public static readonly KeySpec Opening = new(
+        "cover.opening", QuantityKind.Length, "m", "Free water under the line: from the lure on where it lies in an opening of the plants, ahead of it where it crawls toward one.")
+    {
+        Words = "opening in the plants",
+        Parameter = Parameter.Of<CoverSpec>(nameof(CoverSpec.OpeningM)),
+        Lens = Lens.OfSetup(s => s.Cover.OpeningM, UnderLine),
+    };
+
+    /// <summary>Stiffness.</summary>
+    public static readonly KeySpec Stiffness = new("cover.stiffness", QuantityKind.ForcePerLength, "N/m", "What plants carry of a lure per metre that it presses them down.")
+    {
+        Words = "stiffness of the plants",
+        Parameter = Parameter.Of<CoverSpec>(nameof(CoverSpec.StiffnessNM)),
+        Lens = Lens.OfSetup(s => s.Cover.StiffnessNM, Activities.Crawl),
+    };
+
+    /// <summary>Damping.</summary>
+    public static readonly KeySpec Damping = new("cover.damping", QuantityKind.Ratio, "", "Damping ratio of a lure that bobs on plants; 1: it no longer swings.")
+    {
+        Words = "damping of the plants",
+        Parameter = Parameter.Of<CoverSpec>(nameof(CoverSpec.DampingRatio)),
+        Lens = Lens.OfSetup(s => s.Cover.DampingRatio, Activities.Crawl),
     };
 
     /// <summary>Rows of the table.</summary>
-    public static readonly KeySpec[] All = [Kind, LineOver, LineDrag, LineTurn, LineFriction, Height, Grip, Weed, LureFriction];
+    public static readonly KeySpec[] All = [Kind, LineOver, LineDrag, LineTurn, LineFriction, Height, Grip, Weed, LureFriction, Opening, Stiffness, Damping];
 }

@@ -39,10 +39,11 @@ internal static class KeyHint
             ?? Elsewhere(name);
     }
 
-    // A name that one other table has, and only one.
+    // A name that one other table has, and only one. A crawl is twitched as a walk is: of the two the walk is meant.
     private static string? Elsewhere(string name)
     {
-        KeySpec[] found = [.. ScenarioSchema.Keys.Where(k => k.Name == name && k.Table.Length > 0)];
+        KeySpec[] all = [.. ScenarioSchema.Keys.Where(k => k.Name == name && k.Table.Length > 0)], apart = [.. all.Where(k => !CrawlKeys.All.Contains(k))];
+        KeySpec[] found = apart.Length > 0 ? apart : all;
         return found.Length == 1 ? found[0].Path : null;
     }
 

@@ -1,5 +1,6 @@
 using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
+using LureSim.Model.Crawl;
 using LureSim.Model.Pool;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Strike;
@@ -20,9 +21,10 @@ public sealed record Lens(Func<Scenario, double?> Get, Activities ReadBy)
     /// <param name="get">Reads it.</param>
     public static Lens OfCast(Func<CastTask, double> get) => new(s => s.Cast is CastTask task ? get(task) : null, Activities.Cast);
 
-    /// <summary>A value that only a retrieve reads.</summary>
+    /// <summary>A value of a retrieve.</summary>
     /// <param name="get">Reads it.</param>
-    public static Lens OfRetrieve(Func<RetrieveTask, double> get) => new(s => s.Retrieve is RetrieveTask task ? get(task) : null, Activities.Retrieve);
+    /// <param name="readBy">Activities that read it.</param>
+    public static Lens OfRetrieve(Func<RetrieveTask, double> get, Activities readBy = Activities.Retrieve) => new(s => s.Retrieve is RetrieveTask task ? get(task) : null, readBy);
 
     /// <summary>A value that only a pool test reads.</summary>
     /// <param name="get">Reads it.</param>
@@ -31,4 +33,8 @@ public sealed record Lens(Func<Scenario, double?> Get, Activities ReadBy)
     /// <summary>A value that only a strike reads.</summary>
     /// <param name="get">Reads it.</param>
     public static Lens OfStrike(Func<StrikeTask, double> get) => new(s => s.Strike is StrikeTask task ? get(task) : null, Activities.Strike);
+
+    /// <summary>A value that only a crawl reads.</summary>
+    /// <param name="get">Reads it.</param>
+    public static Lens OfCrawl(Func<CrawlTask, double> get) => new(s => s.Crawl is CrawlTask task ? get(task) : null, Activities.Crawl);
 }

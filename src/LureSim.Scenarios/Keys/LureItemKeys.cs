@@ -41,6 +41,14 @@ public static class LureItemKeys
     /// <summary>Feather.</summary>
     public static readonly KeySpec HookFeather = new("lure.hooks.feather_area", QuantityKind.Area, "cm2", "Drag area CdA of feather or skirt, added.") { Default = "0 m2", Low = 0, High = 0.01 };
 
+    /// <summary>Dressing in words: half of width times length (mean over directions), as of wire; 3 x 30 mm and 6 x 40 mm, guesses.</summary>
+    public static readonly KeySpec HookDressing = new("lure.hooks.dressing", QuantityKind.Choice, "", "Feather or tinsel tied on the hook, in words; gives feather_area unless that is given.")
+    {
+        Default = "none",
+        Choices = [new("none", 0.0), new("thin", 0.45e-4, 0.2e-4, 0.9e-4), new("full", 1.2e-4, 0.6e-4, 2.4e-4)],
+        Gives = HookFeather,
+    };
+
     /// <summary>Density.</summary>
     public static readonly KeySpec HookDensity = new("lure.hooks.density", QuantityKind.Density, "kg/m3", "Density, for buoyancy: steel unless given (a silicone skirt about 1100).")
     {
@@ -71,7 +79,7 @@ public static class LureItemKeys
     public static readonly KeySpec[] BallastItems = [BallastMass, BallastX, BallastZ];
 
     /// <summary>Columns of <c>lure.hooks</c>.</summary>
-    public static readonly KeySpec[] HookItems = [HookType, HookSize, HookX, HookZ, HookMass, HookDragArea, HookDragAreaAlong, HookFeather, HookDensity];
+    public static readonly KeySpec[] HookItems = [HookType, HookSize, HookX, HookZ, HookMass, HookDragArea, HookDragAreaAlong, HookFeather, HookDressing, HookDensity];
 
     /// <summary>Columns of <c>lure.stations</c>.</summary>
     public static readonly KeySpec[] StationItems = [StationX, StationBreadth, StationHeight, StationCentre];

@@ -46,8 +46,8 @@ public static class ReelKeys
     /// <summary>Clutch.</summary>
     public static readonly KeySpec Drag = new("reel.drag", QuantityKind.Force, "lb", "Slip force of the clutch, full spool; \"locked\" is what a freshwater bait-casting reel holds with its drag shut, it does slip.")
     {
-        // 3.5 to 4.5 kg, freshwater bait-casters pulled by hand with the star drag shut: one angling handbook, its tables damaged in the copy seen.
-        Choices = [new("locked", Units.ToSi(QuantityKind.Force, "kg", 4.0), Units.ToSi(QuantityKind.Force, "kg", 3.5), Units.ToSi(QuantityKind.Force, "kg", 4.5))],
+        // 3.5 to 4.5 kg, freshwater bait-casters pulled by hand with the star drag shut: one angling handbook, its tables damaged in the copy seen. 13 lb: a catalogue.
+        Choices = [new("locked", Units.ToSi(QuantityKind.Force, "kg", 4.0), Units.ToSi(QuantityKind.Force, "kg", 3.5), Units.ToSi(QuantityKind.Force, "lb", 13.0))],
         Words = "slip force of the clutch",
         Due = $"{Units.Due(QuantityKind.Force)}, not a share of the line's strength",
         Parameter = Parameter.Of<ReelSpec>(nameof(ReelSpec.DragN)),
@@ -60,7 +60,7 @@ public static class ReelKeys
     {
         Words = "stickiness of the clutch",
         Parameter = Parameter.Of<ClutchSpec>(nameof(ClutchSpec.StaticRatio)),
-        Lens = Lens.OfSetup(s => s.Reel.Clutch.StaticRatio, Activities.Retrieve | Activities.Strike),
+        Lens = Lens.OfSetup(s => s.Reel.Clutch.StaticRatio, Activities.Retrieve | Activities.Strike | Activities.Crawl),
     };
 
     /// <summary>Friction in the rings.</summary>
@@ -69,7 +69,7 @@ public static class ReelKeys
     {
         Words = "friction in the rings under load",
         Parameter = Parameter.Of<ClutchSpec>(nameof(ClutchSpec.RingFriction)),
-        Lens = Lens.OfSetup(s => s.Reel.Clutch.RingFriction, Activities.Retrieve | Activities.Strike),
+        Lens = Lens.OfSetup(s => s.Reel.Clutch.RingFriction, Activities.Retrieve | Activities.Strike | Activities.Crawl),
     };
 
     /// <summary>Rows of the table.</summary>

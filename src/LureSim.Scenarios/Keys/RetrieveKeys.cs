@@ -71,7 +71,7 @@ public static class RetrieveKeys
     {
         Words = "lag of the gathering hand",
         Parameter = Parameter.Of<TakeUpSpec>(nameof(TakeUpSpec.LagS)),
-        Lens = Lens.OfRetrieve(t => t.TakeUp.LagS),
+        Lens = Lens.OfRetrieve(t => t.TakeUp.LagS, Activities.Retrieve | Activities.Crawl),
     };
 
     /// <summary>Gain of gathering.</summary>
@@ -79,7 +79,7 @@ public static class RetrieveKeys
     {
         Words = "eagerness of the gathering hand",
         Parameter = Parameter.Of<TakeUpSpec>(nameof(TakeUpSpec.GainPerS)),
-        Lens = Lens.OfRetrieve(t => t.TakeUp.GainPerS),
+        Lens = Lens.OfRetrieve(t => t.TakeUp.GainPerS, Activities.Retrieve | Activities.Crawl),
     };
 
     /// <summary>Reset of gathering.</summary>
@@ -87,7 +87,7 @@ public static class RetrieveKeys
     {
         Words = "patience of the gathering hand",
         Parameter = Parameter.Of<TakeUpSpec>(nameof(TakeUpSpec.ResetPerS)),
-        Lens = Lens.OfRetrieve(t => t.TakeUp.ResetPerS),
+        Lens = Lens.OfRetrieve(t => t.TakeUp.ResetPerS, Activities.Retrieve | Activities.Crawl),
     };
 
     /// <summary>Limit of gathering.</summary>
@@ -95,7 +95,7 @@ public static class RetrieveKeys
     {
         Words = "fastest gathering",
         Parameter = Parameter.Of<TakeUpSpec>(nameof(TakeUpSpec.FastestMS)),
-        Lens = Lens.OfRetrieve(t => t.TakeUp.FastestMS),
+        Lens = Lens.OfRetrieve(t => t.TakeUp.FastestMS, Activities.Retrieve | Activities.Crawl),
     };
 
     /// <summary>Duration.</summary>

@@ -14,7 +14,7 @@ public static class ScenarioSchema
         KeySpec[][] tables =
         [
             TopKeys.All, WaterKeys.All, AirKeys.All, AnglerKeys.All, RodKeys.All, ReelKeys.All, LineKeys.All, LeaderKeys.All,
-            LureKeys.All, RetrieveKeys.All, CastKeys.All, HandsKeys.All, PoolKeys.All, StrikeKeys.All, FishKeys.All, CoverKeys.All, SolverKeys.All,
+            LureKeys.All, RetrieveKeys.All, CastKeys.All, HandsKeys.All, PoolKeys.All, StrikeKeys.All, FishKeys.All, CoverKeys.All, CrawlKeys.All, SolverKeys.All,
         ];
         Keys = [.. tables.SelectMany(t => t)];
         Number(Keys);

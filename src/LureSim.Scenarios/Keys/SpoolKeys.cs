@@ -7,7 +7,7 @@ namespace LureSim.Scenarios.Keys;
 /// <summary>Keys of table <c>[reel]</c> of a spool that turns, in a cast or under a drag that slips, and of its brakes, which only a cast reads.</summary>
 public static class SpoolKeys
 {
-    private const Activities Turning = Activities.Cast | Activities.Retrieve | Activities.Strike;
+    private const Activities Turning = Activities.Cast | Activities.Retrieve | Activities.Strike | Activities.Crawl;
 
     /// <summary>Inertia of the spool.</summary>
     public static readonly KeySpec SpoolInertia = new("reel.spool_inertia", QuantityKind.Inertia, "g cm2", "Bare revolving spool, its line not counted.")

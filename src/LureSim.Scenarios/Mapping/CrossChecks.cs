@@ -1,3 +1,4 @@
+using LureSim.Model.Crawl;
 using LureSim.Model.Lines;
 using LureSim.Model.Lures;
 using LureSim.Model.Retrieve;
@@ -13,7 +14,7 @@ internal static class CrossChecks
     private const double MostRows = 200_000;
 
     /// <summary>Runs all of them.</summary>
-    public static void Run(MapContext c, RodSpec? rod, LeaderSpec? leader, LureSpec? lure, RetrieveTask retrieve, StrikeTask strike)
+    public static void Run(MapContext c, RodSpec? rod, LeaderSpec? leader, LureSpec? lure, RetrieveTask retrieve, StrikeTask strike, CrawlTask crawl)
     {
         if (rod is not null)
         {
@@ -23,7 +24,7 @@ internal static class CrossChecks
 
         if (leader is not null)
         {
-            ShorterThanLine(c, leader.LengthM, retrieve.DistanceM, strike.DistanceM);
+            ShorterThanLine(c, leader.LengthM, retrieve.DistanceM, strike.DistanceM, crawl.DistanceM);
         }
 
         if (retrieve.TakeUp.SlackM >= retrieve.DistanceM)
@@ -40,12 +41,14 @@ internal static class CrossChecks
     }
 
     // One fault, however many lines it is longer than.
-    private static void ShorterThanLine(MapContext c, double leader, double retrieve, double strike)
+    private static void ShorterThanLine(MapContext c, double leader, double retrieve, double strike, double crawl)
     {
-        Activities concerns = (leader >= retrieve ? Activities.Retrieve : Activities.None) | (leader >= strike ? Activities.Strike : Activities.None);
+        static Activities Short(double leader, double line, Activities activity) => leader >= line ? activity : Activities.None;
+        Activities concerns = Short(leader, retrieve, Activities.Retrieve) | Short(leader, strike, Activities.Strike) | Short(leader, crawl, Activities.Crawl);
         if (concerns != Activities.None)
         {
-            (KeySpec key, double distance) = concerns.HasFlag(Activities.Retrieve) ? (RetrieveKeys.Distance, retrieve) : (StrikeKeys.Distance, strike);
+            (KeySpec key, double distance) = concerns.HasFlag(Activities.Retrieve) ? (RetrieveKeys.Distance, retrieve)
+                : concerns.HasFlag(Activities.Strike) ? (StrikeKeys.Distance, strike) : (CrawlKeys.Distance, crawl);
             c.Fault(LeaderKeys.Length, string.Concat(
                 $"{MapContext.Show(LeaderKeys.Length, leader)} is longer than the line that is out; it must be shorter than ",
                 $"{key.Path}, {MapContext.Show(key, distance)}"), concerns);
@@ -62,7 +65,7 @@ internal static class CrossChecks
             c.Fault(AnglerKeys.RodElevation, string.Concat(
                 $"the rod tip would be {MapContext.Show(AnglerKeys.HandHeight, -tip)} under water (hand {MapContext.Show(AnglerKeys.HandHeight, hand)} ",
                 $"up, {MapContext.Show(AnglerKeys.HandHeight, rod.FreeLengthM)} of rod beyond it); with this rod and hand height more than ",
-                $"{MapContext.Show(AnglerKeys.RodElevation, least)} is due"), Activities.Retrieve);
+                $"{MapContext.Show(AnglerKeys.RodElevation, least)} is due"), Activities.Retrieve | Activities.Crawl);
         }
     }
 

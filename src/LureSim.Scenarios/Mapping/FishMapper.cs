@@ -40,6 +40,9 @@ internal static class FishMapper
             GripN = c.Guessed(CoverKeys.Grip, Ranged.About(usual.GripN, CoverSpec.Spread)),
             WeedKg = c.Guessed(CoverKeys.Weed, Ranged.About(usual.WeedKg, CoverSpec.Spread)),
             LureFriction = c[CoverKeys.LureFriction],
+            OpeningM = c[CoverKeys.Opening],
+            StiffnessNM = c[CoverKeys.Stiffness],
+            DampingRatio = c[CoverKeys.Damping],
         };
     }
 }

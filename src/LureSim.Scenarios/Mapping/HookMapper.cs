@@ -48,6 +48,19 @@ internal static class HookMapper
     private static bool Sized(ScenarioValues item) => item.Has(LureItemKeys.HookSize)
         || (item.Has(LureItemKeys.HookMass) && item.Has(LureItemKeys.HookDragArea));
 
+    // A dressing in words is as little known as the hook that it is tied on, and drags along the hull by the same share.
+    private static (double Across, double Along) Feather(MapContext c, ScenarioValues item)
+    {
+        if (item.Has(LureItemKeys.HookFeather))
+        {
+            double given = item.Number(LureItemKeys.HookFeather);
+            return (given, given);
+        }
+
+        double dressing = c[LureKeys.HookDrag] * item.Number(LureItemKeys.HookDressing);
+        return (dressing, c[LureKeys.HookAlong] * dressing);
+    }
+
     private static HookSpec? Hook(MapContext c, ScenarioValues item)
     {
         double mass = item.Number(LureItemKeys.HookMass), area = item.Number(LureItemKeys.HookDragArea);
@@ -62,9 +75,10 @@ internal static class HookMapper
         }
 
         double x = item.Number(LureItemKeys.HookX), z = item.Number(LureItemKeys.HookZ);
-        double feather = item.Number(LureItemKeys.HookFeather), density = item.Number(LureItemKeys.HookDensity);
+        double density = item.Number(LureItemKeys.HookDensity);
+        (double feather, double featherAlong) = Feather(c, item);
         return double.IsNaN(mass + area + along + x + z + feather + density)
             ? null
-            : new(mass, x, z, area + feather, mass / density, along + feather);
+            : new(mass, x, z, area + feather, mass / density, along + featherAlong);
     }
 }

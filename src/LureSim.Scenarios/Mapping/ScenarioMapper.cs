@@ -1,6 +1,7 @@
 using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
 using LureSim.Model.Cover;
+using LureSim.Model.Crawl;
 using LureSim.Model.Fish;
 using LureSim.Model.Hands;
 using LureSim.Model.Lines;
@@ -39,10 +40,11 @@ internal static class ScenarioMapper
         CastTask cast = CastMapper.Map(c, rod, hands);
         PoolTask pool = PoolMapper.Map(c);
         StrikeTask strike = StrikeMapper.Map(c);
+        CrawlTask crawl = CrawlMapper.Map(c, retrieve.TakeUp, rod);
         HookHold hook = StrikeMapper.MapHook(c);
         FishSpec fish = FishMapper.Map(c);
         CoverSpec cover = FishMapper.MapCover(c);
-        CrossChecks.Run(c, rod, leader, lure, retrieve, strike);
+        CrossChecks.Run(c, rod, leader, lure, retrieve, strike, crawl);
         if (c.IsRefused(asked) || rod is null || line is null || lure is null)
         {
             return null;
@@ -70,6 +72,7 @@ internal static class ScenarioMapper
             c.IsRefused(Activities.Retrieve) ? null : retrieve,
             c.IsRefused(Activities.Cast) ? null : cast,
             c.IsRefused(Activities.Pool) ? null : pool,
-            c.IsRefused(Activities.Strike) ? null : strike);
+            c.IsRefused(Activities.Strike) ? null : strike,
+            c.IsRefused(Activities.Crawl) ? null : crawl);
     }
 }

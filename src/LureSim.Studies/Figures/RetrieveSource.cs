@@ -19,6 +19,8 @@ public sealed class RetrieveSource() : FigureSource<RetrieveSummary>("retrieve",
     private static readonly KeySpec[] OfGathering =
         [RetrieveKeys.GatherLag, RetrieveKeys.GatherGain, RetrieveKeys.GatherReset, RetrieveKeys.GatherFastest];
 
+    private static readonly KeySpec[] OfPlants = [CoverKeys.LineDrag, CoverKeys.LineTurn, CoverKeys.LineFriction, CoverKeys.Height, CoverKeys.Opening];
+
     /// <inheritdoc/>
     public override bool Reads(KeySpec key, ScenarioResult scenario) => Enters(key, scenario);
 
@@ -28,7 +30,12 @@ public sealed class RetrieveSource() : FigureSource<RetrieveSummary>("retrieve",
     /// <summary>Whether a key moves the result of a retrieve: a drag that holds does not.</summary>
     /// <param name="key">Key.</param>
     /// <param name="scenario">Valid scenario.</param>
-    public static bool Moves(KeySpec key, ScenarioResult scenario) => Enters(key, scenario) && (key != ReelKeys.Drag || MaySlip(scenario));
+    public static bool Moves(KeySpec key, ScenarioResult scenario) => Enters(key, scenario) && IsNoHeldDrag(key, scenario);
+
+    /// <summary>False for a drag that holds.</summary>
+    /// <param name="key">Key.</param>
+    /// <param name="scenario">Valid scenario.</param>
+    internal static bool IsNoHeldDrag(KeySpec key, ScenarioResult scenario) => key != ReelKeys.Drag || MaySlip(scenario);
 
     /// <summary>Whether a key enters a retrieve.</summary>
     /// <param name="key">Key.</param>
@@ -40,11 +47,17 @@ public sealed class RetrieveSource() : FigureSource<RetrieveSummary>("retrieve",
         RetrieveTask retrieve = scenario.Retrieve!;
         TakeUpMode mode = retrieve.IsTow ? TakeUpMode.Steady : retrieve.TakeUp.Mode;
         return (key.ReadBy & Activities.Retrieve) != 0 && !Unread.Contains(key)
+            && (!OfPlants.Contains(key) || scenario.Setup!.Cover.LineOverM > 0.0)
             && (key != RetrieveKeys.TakeUpSpeed || mode == TakeUpMode.Steady)
             && (!OfGathering.Contains(key) || mode == TakeUpMode.Gather)
             && (key != RetrieveKeys.TakeUpPerTwitch || mode == TakeUpMode.PerTwitch)
-            && (!OfSlip.Contains(key) || MaySlip(scenario));
+            && TurnsWith(key, scenario);
     }
+
+    /// <summary>Whether a key of reel or spool enters where a lure is twitched: those of a turning spool do where the drag may slip.</summary>
+    /// <param name="key">Key, of any table.</param>
+    /// <param name="scenario">Valid scenario.</param>
+    internal static bool TurnsWith(KeySpec key, ScenarioResult scenario) => !OfSlip.Contains(key) || MaySlip(scenario);
 
     // No retrieve pulls with what people set a drag to at least (docs/reel.md has the highest pulls).
     private static bool MaySlip(ScenarioResult scenario) => scenario.Setup!.Reel.DragN < ReelKeys.Drag.GuessLow;

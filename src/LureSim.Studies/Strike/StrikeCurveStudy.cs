@@ -16,12 +16,11 @@ public static class StrikeCurveStudy
     /// <param name="task">Strike; its distance is not read.</param>
     /// <param name="labelN">Label of the line, N.</param>
     /// <param name="threads">Most threads; 0 = all cores. The result does not depend on it.</param>
-    /// <param name="progress">Gets the share done, from several threads; may be null.</param>
     /// <param name="stop">Stops the runs.</param>
     /// <param name="run">Runs one strike; null = the strike.</param>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
     public static StrikeCurves Run(
-        Setup setup, StrikeTask task, double labelN, int threads, Action<double>? progress, CancellationToken stop, Func<Setup, StrikeTask, Outcome<StrikeResult>>? run = null)
+        Setup setup, StrikeTask task, double labelN, int threads, CancellationToken stop, Func<Setup, StrikeTask, Outcome<StrikeResult>>? run = null)
     {
         ArgumentNullException.ThrowIfNull(setup);
         ArgumentNullException.ThrowIfNull(task);
@@ -32,10 +31,9 @@ public static class StrikeCurveStudy
             .. StrikeVariants.Lines(setup, labelN).Select(l => (l.Kind, CurveRod.Own, l.Setup)),
             .. StrikeVariants.Rods(setup.Rod).Select(r => (CurveLine.Own, r.Kind, setup with { Rod = r.Rod })),
         ];
-        int count = DistancesM.Count, done = 0;
+        int count = DistancesM.Count;
         StrikeCurvePoint[] points = ParallelRuns.Execute(
-            [.. Enumerable.Range(0, variants.Length * count)], i => At(variants[i / count].Setup, coarse, DistancesM[i % count], run), threads,
-            () => progress?.Invoke((double)++done / (variants.Length * count)), stop);
+            [.. Enumerable.Range(0, variants.Length * count)], i => At(variants[i / count].Setup, coarse, DistancesM[i % count], run), threads, null, stop);
         StrikeCurve[] curves = [.. variants.Select((v, i) => new StrikeCurve(v.Line, v.Rod, v.Setup.Line, v.Setup.Rod, [.. points[(i * count)..((i + 1) * count)]]))];
         return new([.. curves.Where(c => c.RodKind == CurveRod.Own)], [.. curves.Where(c => c.RodKind != CurveRod.Own)], labelN, setup.Hook.SettingN);
     }

@@ -14,6 +14,9 @@ namespace LureSim.Studies.Strike;
 /// <summary>Everything that <c>strike</c> tells of a scenario.</summary>
 public static class StrikeStudy
 {
+    // Strikes of most reports: only progress depends on it.
+    private const int UsualRuns = 95;
+
     /// <summary>Runs all strikes; fails when the strike as asked for does.</summary>
     /// <param name="scenario">Valid scenario.</param>
     /// <param name="threads">Most threads; 0 = all cores. The result does not depend on it.</param>
@@ -25,17 +28,25 @@ public static class StrikeStudy
     {
         ArgumentNullException.ThrowIfNull(scenario);
         (Setup setup, StrikeTask task) = (scenario.Setup!, scenario.Strike!);
+        int done = 0;
         double label = scenario.Values.Optional(LineKeys.Set.Label) ?? LineLabels.LabelOf(setup.Line);
-        Outcome<DragOutcome> drag = DragStudy.Run(setup, task, label, [.. Readings(setup.Hook, scenario.Effective())], threads, stop);
+        Outcome<DragOutcome> drag = DragStudy.Run(setup, task, label, [.. Readings(setup.Hook, scenario.Effective())], threads, stop, Counted);
         if (!drag.IsWhole)
         {
             return new(null, drag.Failure);
         }
 
         DragOutcome found = drag.Result;
-        ValueList<StrikeRemedy> remedies = found.Window.Range.LowN is null ? [.. Remedies(setup, task, label, found.Window.LockedN, threads, stop)] : [];
-        StrikeCurves curves = StrikeCurveStudy.Run(setup, task, label, threads, progress, stop);
+        ValueList<StrikeRemedy> remedies = found.Window.Range.LowN is null ? [.. Remedies(setup, task, label, found.Window.LockedN, threads, stop, Counted)] : [];
+        StrikeCurves curves = StrikeCurveStudy.Run(setup, task, label, threads, stop, Counted);
         return new(new StrikeReport(found.Own, found.Locked, found.Loose, found.Window, remedies, found.Landing, curves) { Guesses = StrikeGuesses.Of(setup, scenario.Effective()) });
+
+        Outcome<StrikeResult> Counted(Setup s, StrikeTask t)
+        {
+            Outcome<StrikeResult> outcome = StrikeRun.Run(s, t, new(null, stop));
+            progress?.Invoke(Math.Min(1.0, (double)Interlocked.Increment(ref done) / UsualRuns));
+            return outcome;
+        }
     }
 
     // Thresholds that the reader gave stay as they are.
@@ -59,7 +70,7 @@ public static class StrikeStudy
         }
     }
 
-    private static IEnumerable<StrikeRemedy> Remedies(Setup own, StrikeTask task, double labelN, double lockedN, int threads, CancellationToken stop)
+    private static IEnumerable<StrikeRemedy> Remedies(Setup own, StrikeTask task, double labelN, double lockedN, int threads, CancellationToken stop, Func<Setup, StrikeTask, Outcome<StrikeResult>> run)
     {
         Setup setup = own with { Reel = own.Reel with { DragN = lockedN } };
         StrikeTask coarse = StrikeVariants.Coarse(task);
@@ -69,7 +80,7 @@ public static class StrikeStudy
             .. StrikeCurveStudy.DistancesM.Where(d => d < task.DistanceM).Select(d => (RemedyKind.Nearer, CurveLine.Own, setup, coarse with { DistanceM = d })),
             .. StrikeVariants.Lines(setup, labelN).Skip(1).Select(l => (RemedyKind.Line, l.Kind, l.Setup, coarse)),
         ];
-        StrikeResult?[] results = ParallelRuns.Execute(tries, t => StrikeTrial.Try(t.Setup, t.Task, (s, x) => StrikeRun.Run(s, x, new(null, stop))), threads, null, stop);
+        StrikeResult?[] results = ParallelRuns.Execute(tries, t => StrikeTrial.Try(t.Setup, t.Task, run), threads, null, stop);
         return tries.Zip(results).Where(t => t.Second is not null)
             .Select(t => new StrikeRemedy(t.First.Kind, t.First.Line, t.First.Task.DistanceM, t.Second!.Summary.HookForcePeakN, t.Second.Summary.Sets));
     }

@@ -23,6 +23,7 @@ public sealed class StopTests : IDisposable
     [InlineData("cadence", "--map")]
     [InlineData("trim")]
     [InlineData("pool")]
+    [InlineData("crawl", "--set", "cover.kind=mat")]
     public void Every_command_stops_with_its_own_code_and_leaves_nothing(string command, params string[] options)
     {
         using var stop = new CancellationTokenSource();

@@ -2,6 +2,7 @@ using System.Collections;
 using System.Reflection;
 using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
+using LureSim.Model.Crawl;
 using LureSim.Model.Hands;
 using LureSim.Model.Lines;
 using LureSim.Model.Lures;
@@ -26,7 +27,7 @@ public sealed class ParameterTests
             Flight = new LureFlightSpec(KnownCdAM2: 1e-4),
         });
 
-    public static TheoryData<string> Members() => [.. Numbers(Setup).Concat(Numbers(new RetrieveTask())).Concat(Numbers(new CastTask())).Select(n => n.Name).Distinct().Order()];
+    public static TheoryData<string> Members() => [.. Numbers(Setup).Concat(Numbers(new RetrieveTask())).Concat(Numbers(new CastTask())).Concat(Numbers(new CrawlTask())).Select(n => n.Name).Distinct().Order()];
 
     [Fact]
     public void The_set_up_and_the_tasks_of_this_test_are_good()
@@ -34,6 +35,7 @@ public sealed class ParameterTests
         Setup.Check();
         new RetrieveTask().Check();
         new CastTask().Check();
+        new CrawlTask().Check();
         Assert.True(Members().Count > 100);
     }
 
@@ -41,7 +43,7 @@ public sealed class ParameterTests
     [MemberData(nameof(Members))]
     public void Every_number_is_refused_by_name_outside_its_range(string member)
     {
-        foreach (object root in (object[])[Setup, new RetrieveTask(), new CastTask()])
+        foreach (object root in (object[])[Setup, new RetrieveTask(), new CastTask(), new CrawlTask()])
         {
             foreach (Number number in Numbers(root).Where(n => n.Name == member))
             {
@@ -58,7 +60,7 @@ public sealed class ParameterTests
     [Fact]
     public void A_default_and_the_ends_of_a_guess_are_allowed()
     {
-        foreach (Number number in Numbers(Setup).Concat(Numbers(new RetrieveTask())).Concat(Numbers(new CastTask())))
+        foreach (Number number in Numbers(Setup).Concat(Numbers(new RetrieveTask())).Concat(Numbers(new CastTask())).Concat(Numbers(new CrawlTask())))
         {
             Parameter p = number.Parameter;
             Assert.True(p.Low < p.High, number.Name);
@@ -91,6 +93,10 @@ public sealed class ParameterTests
         else if (root is CastTask cast)
         {
             CastRunner.Run(Setup, cast);
+        }
+        else if (root is CrawlTask crawl)
+        {
+            CrawlRun.Run(Setup, crawl);
         }
         else
         {

@@ -63,8 +63,8 @@ internal static class MadeUpStrike
         return report with { Guesses = StrikeGuesses.None, Window = report.Window with { Bands = [] } };
     }
 
-    /// <summary>Nothing gives.</summary>
-    public static StrikeReport Strong() => Of(new(14.0, 50.0, null, DragCase.Strike), DragAdviceReason.Shut, 50.0);
+    /// <summary>Over a mat nothing gives in the strike; the boat asks for less drag.</summary>
+    public static StrikeReport Strong() => Of(new(14.0, 45.0, WeakPlace.Rod, DragCase.Boat), DragAdviceReason.Shut, 50.0);
 
     /// <summary>The first window about another strike.</summary>
     /// <param name="strike">Strike.</param>
@@ -83,6 +83,7 @@ internal static class MadeUpStrike
         {
             Points = [.. Enumerable.Range(1, 10).Select(i => 5.0 * i).Select(At)],
             Range = range,
+            InStrike = range.Case == DragCase.Boat ? range with { HighN = 50.0, Gives = null, Case = DragCase.Strike } : range,
             Bands = [.. bands],
             LockedN = 50.0,
             LabelN = 222.0,

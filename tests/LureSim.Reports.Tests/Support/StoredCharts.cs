@@ -3,10 +3,12 @@ using LureSim.Reports.Bend;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Cast;
 using LureSim.Reports.Compare;
+using LureSim.Reports.Cover;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Text;
+using LureSim.Reports.Crawl;
 using LureSim.Reports.Pool;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Strike;
@@ -55,6 +57,8 @@ internal static class StoredCharts
         ("bend_curve", typeof(BendCurve), () => BendCurve.Build(MadeUpBend.Report(odd: false), Shown.Both)),
         ("bend_curve_odd", typeof(BendCurve), () => BendCurve.Build(MadeUpBend.Report(odd: true), new(UnitChoice.Trade))),
         ("bend_shapes", typeof(BendShapes), () => BendShapes.Build(MadeUpBend.Report(odd: false), Shown.Both)),
+        ("cover", typeof(CoverChart), () => CoverChart.Build(MadeUpCover.Report(), Shown.Both)),
+        ("cover_trade", typeof(CoverChart), () => CoverChart.Build(MadeUpCover.Hopeless(), new(UnitChoice.Trade))),
         ("compare_page", typeof(ComparePage), () => ComparePage.Build(MadeUpCompare.Result(), Shown.Both)),
         ("compare_page_trade", typeof(ComparePage), () => ComparePage.Build(MadeUpCompare.Result(), new(UnitChoice.Trade))),
         ("compare_page_many", typeof(ComparePage), () => ComparePage.Build(MadeUpCompare.Result(10), Shown.Both)),
@@ -68,6 +72,9 @@ internal static class StoredCharts
         ("pool_push", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Result(), Shown.Both)),
         ("pool_push_trade", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Result(), new(UnitChoice.Trade))),
         ("pool_push_straight", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Stiff(), Shown.Both)),
+        ("crawl", typeof(CrawlChart), () => CrawlChart.Build(MadeUpCrawl.Result(), Shown.Both)),
+        ("crawl_trade", typeof(CrawlChart), () => CrawlChart.Build(MadeUpCrawl.Result(), new(UnitChoice.Trade))),
+        ("crawl_stuck", typeof(CrawlChart), () => CrawlChart.Build(MadeUpCrawl.Stuck(), Shown.Both)),
         ("pool_swings", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Result(), Shown.Both)),
         ("pool_swings_trade", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Result(), new(UnitChoice.Trade))),
         ("pool_swings_stiff", typeof(PoolSwingChart), () => PoolSwingChart.Build("Made up", MadeUpPool.Stiff(), Shown.Both)),

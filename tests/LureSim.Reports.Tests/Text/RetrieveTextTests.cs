@@ -72,6 +72,21 @@ public sealed class RetrieveTextTests
             .Any(s => s.StartsWith("What limits it: the nose", StringComparison.Ordinal)));
     }
 
+    [Theory]
+    [InlineData(0.0, null)]
+    [InlineData(0.0009, null)]
+    [InlineData(0.12, "The drag slipped: set to 11 lb (5.1 kg), it gave 4.7 in (12 cm) of line; tighten it.")]
+    [InlineData(3.0, "The drag slipped: set to 11 lb (5.1 kg), it gave 9.8 ft (3 m) of line; tighten it.")]
+    public void A_drag_that_slipped_is_said_on_twitches_and_on_a_steady_pull(double slip, string? said)
+    {
+        RetrieveResult result = MadeUpRetrieve.Result();
+        foreach (double tow in new[] { 0.0, 0.3 })
+        {
+            RetrieveSummary summary = result.Summary with { DragSlipM = slip, TowSpeedMS = tow };
+            Assert.Equal(said, RetrieveStory.Sentences(result with { Summary = summary }, Shown.Both).SingleOrDefault(s => s.Contains("drag slipped", StringComparison.Ordinal)));
+        }
+    }
+
     // Half a turn from side to side is square to the line on both; beyond it the nose points away from the rod.
     [Theory]
     [InlineData(170, 0.01, false)]

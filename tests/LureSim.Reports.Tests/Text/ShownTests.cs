@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using LureSim.Model.Cast;
+using LureSim.Model.Crawl;
 using LureSim.Model.Pool;
 using LureSim.Model.Retrieve;
 using LureSim.Model.Trim;
@@ -74,6 +75,7 @@ public sealed class ShownTests
         string[] keys =
         [
             .. RetrieveFigures.All.Select(f => f.Key), .. CastFigures.All.Select(f => f.Key), .. CadenceFigures.All.Select(f => f.Key), .. TrimFigures.All.Select(f => f.Key), .. PoolFigures.All.Select(f => f.Key),
+            .. CrawlFigures.All.Select(f => f.Key),
         ];
         string[] shared = ["", "/s", "s", "deg", "W", "Hz", "rpm", "rad/s"];
         foreach (string key in keys)

@@ -4,6 +4,8 @@ using LureSim.Model.Reels;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Cast;
+using LureSim.Reports.Crawl;
+using LureSim.Reports.Cover;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Kit.Text;
@@ -27,8 +29,13 @@ public sealed partial class UnitsOfTextsTests
         ("retrieve_dives", n => RetrieveText.Build(Changed(WalkPattern.Diving, s => s with { UnderShare = 0.3, DipM = 0.05, LineDragMeanN = 0.0004, NoseDownLoadN = -0.0001 }), n)),
         ("retrieve_nose", n => RetrieveText.Build(Changed(WalkPattern.Turning, s => s with { NoseDipM = 0.02 }), n)),
         ("trim", n => TrimText.Build("Made up", MadeUpTrim.Result(), n)),
+        ("cover", n => CoverText.Build(MadeUpCover.Report(), n)),
+        ("cover_hopeless", n => CoverText.Build(MadeUpCover.Hopeless(), n)),
         ("pool", n => PoolText.Build("Made up", MadeUpPool.Result(), n, MadeUpDoubt.Study())),
         ("pool_stiff", n => PoolText.Build("Made up", MadeUpPool.Stiff(), n)),
+        ("crawl", n => CrawlText.Build(MadeUpCrawl.Result(), n, MadeUpDoubt.Study())),
+        ("crawl_late", n => CrawlText.Build(MadeUpCrawl.Late(), n)),
+        ("crawl_stuck", n => CrawlText.Build(MadeUpCrawl.Stuck(), n)),
         ("cadence", n => CadenceText.Build(MadeUpCadence.Window(0.9, 3.0), n)),
         ("cadence_limit", n => CadenceText.Build(MadeUpCadence.Window(0.9, 3.0, new(0.5, 0.3, 0.8)), n)),
         ("cadence_across", n => AcrossText.Build(MadeUpCadence.Across(true, true), n)),

@@ -70,7 +70,7 @@ public sealed class AcceptedWordsTests
         EffectiveValue drag = Texts.Read(Texts.Least, "reel.drag=locked").Effective().Values.Single(v => v.Key == ReelKeys.Drag);
         Assert.Equal(ValueMark.Guess, drag.Mark);
         Assert.Equal(4.0 * 9.80665, drag.Si, 1e-12);
-        Assert.Equal((3.5 * 9.80665, 4.5 * 9.80665), (drag.Low, drag.High));
+        Assert.Equal((3.5 * 9.80665, 13.0 * 4.4482216152605), (drag.Low, drag.High));
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using LureSim.Model.Assembly;
 using LureSim.Model.Cast;
 using LureSim.Model.Cover;
+using LureSim.Model.Crawl;
 using LureSim.Model.Fish;
 using LureSim.Model.Hands;
 using LureSim.Model.Lines;
@@ -69,6 +70,7 @@ public class SchemaTests
         Assert.Equal(new RetrieveTask(), read.Retrieve);
         Assert.Equal(new CastTask(), read.Cast);
         Assert.Equal(new StrikeTask(), read.Strike);
+        Assert.Equal(new CrawlTask(), read.Crawl);
         Assert.Equal(new HookHold(), spec.Hook);
         Assert.Equal(new CoverSpec(), spec.Cover);
         Assert.Equal(new() { DragAreaM2 = FishBody.DragAreaM2(1.5).Value, DepthM = FishBody.DepthM(1.5), PullN = FishBody.PullN(1.5).Value }, spec.Fish);

@@ -220,6 +220,6 @@ public sealed class CastVariantsTests
     {
         public override bool Reads(Scenarios.Keys.KeySpec key, ScenarioResult scenario) => true;
 
-        public override FigureRow Run(ScenarioResult scenario, CancellationToken stop) => Row("", 0);
+        public override FigureRow Run(ScenarioResult scenario, CancellationToken stop) => Row([""], 0);
     }
 }

@@ -3,11 +3,13 @@ using System.Runtime.CompilerServices;
 using System.Text;
 using LureSim.Model;
 using LureSim.Model.Cast;
+using LureSim.Model.Crawl;
 using LureSim.Model.Pool;
 using LureSim.Model.Retrieve;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
 using LureSim.Studies.Cadence;
+using LureSim.Studies.Crawl;
 using LureSim.Studies.Figures;
 using LureSim.Studies.Pool;
 
@@ -35,6 +37,7 @@ public sealed class FigureDocumentTests
         Check(CastFigures.All);
         Check(CadenceFigures.All);
         Check(PoolFigures.All);
+        Check(CrawlFigures.All);
 
         static void Check<T>(IReadOnlyList<Figure<T>> figures)
         {
@@ -56,6 +59,7 @@ public sealed class FigureDocumentTests
         List(text, "cadence", CadenceFigures.All);
         List(text, "cast", CastFigures.All);
         List(text, "pool", PoolFigures.All);
+        List(text, "crawl", CrawlFigures.All);
         text.Append("## Keys that do not enter\n\nSet by `--set` they are named in a note; in `--across` they are refused; in `--vary` a note says that rows will be equal. A test changes every key and compares.\n\n");
         foreach ((string title, IFigureSource figures, string[] set) in Sources())
         {
@@ -71,7 +75,7 @@ public sealed class FigureDocumentTests
     [
         ("retrieve", new RetrieveSource(), []), ("cadence", new CadenceSource(new CadencePlan()), []),
         ("cast, revolving spool", new CastSource(), []), ("cast, fixed spool", new CastSource(), ["reel.kind=fixed"]),
-        ("pool", new PoolSource(), []),
+        ("pool", new PoolSource(), []), ("crawl", new CrawlSource(), ["cover.kind=mat"]),
     ];
 
     private static void List<T>(StringBuilder text, string command, IReadOnlyList<Figure<T>> figures)

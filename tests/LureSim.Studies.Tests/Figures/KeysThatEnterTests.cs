@@ -3,6 +3,7 @@ using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
 using LureSim.Studies.Cadence;
+using LureSim.Studies.Crawl;
 using LureSim.Studies.Figures;
 using LureSim.Studies.Pool;
 using LureSim.Studies.Runs;
@@ -56,6 +57,12 @@ public sealed class KeysThatEnterTests
         travel = "0.15 m"
         [pool]
         press = "2 mm"
+        [cover]
+        kind = "mat"
+        opening = "1 m"
+        [crawl]
+        duration = "3 s"
+        stroke = "25 cm"
         """;
 
     // A word for people, the seed of draws, limits that only a remark compares with or that are not reached here, and packing that braid alone is sized by.
@@ -67,7 +74,7 @@ public sealed class KeysThatEnterTests
     public static TheoryData<string, string> Commands() => new()
     {
         { "retrieve", "revolving" }, { "cast", "fixed" }, { "cast", "revolving" }, { "cadence", "revolving" },
-        { "pool", "revolving" },
+        { "pool", "revolving" }, { "crawl", "revolving" },
     };
 
     [Theory]
@@ -79,6 +86,7 @@ public sealed class KeysThatEnterTests
             "retrieve" => new RetrieveSource(),
             "cast" => new CastSource(),
             "pool" => new PoolSource(),
+            "crawl" => new CrawlSource(),
             _ => new CadenceSource(new CadencePlan(1.5, 1.6, ScanPoints: 3, Starts: 1, Run: new StationaryPlan(0.5, 4, 4))),
         };
         string kind = "reel.kind=" + reel;
@@ -102,6 +110,15 @@ public sealed class KeysThatEnterTests
         }
 
         Assert.Empty(wrong);
+    }
+
+    [Fact]
+    public void Plants_enter_a_retrieve_where_they_lie_under_its_line()
+    {
+        var retrieve = new RetrieveSource();
+        Assert.True(retrieve.Reads(CoverKeys.LineDrag, Source.Resolve([])));
+        Assert.False(retrieve.Reads(CoverKeys.LineDrag, Source.Resolve(["cover.kind=open"])));
+        Assert.True(retrieve.Reads(CoverKeys.LineOver, Source.Resolve(["cover.kind=open"])));
     }
 
     [Fact]

@@ -16,15 +16,30 @@ internal sealed class PlantFriction
     private readonly CoverSpec _cover;
     private readonly LineMesh _mesh;
     private readonly LinePass _pass;
+    private readonly double[] _over;
 
     /// <summary>Joins plants and line.</summary>
     /// <param name="cover">Plants.</param>
     /// <param name="mesh">Line.</param>
     /// <param name="pass">Its pass; receives <see cref="LinePass.AlongFriction"/>.</param>
-    public PlantFriction(CoverSpec cover, LineMesh mesh, LinePass pass) => (_cover, _mesh, _pass) = (cover, mesh, pass);
+    public PlantFriction(CoverSpec cover, LineMesh mesh, LinePass pass)
+    {
+        (_cover, _mesh, _pass, _over) = (cover, mesh, pass, new double[mesh.Segments]);
+        OverM = cover.LineOverM;
+    }
 
-    /// <summary>True when no line is held anywhere.</summary>
-    public bool IsFree => _cover.LineOverM <= _cover.OpeningM || (_cover.DragNM <= 0.0 && _cover.TurnRadM * _cover.LineFriction <= 0.0);
+    /// <summary>True when there are no plants under the line.</summary>
+    public bool IsFree => _cover.LineOverM <= 0.0;
+
+    /// <summary>Length of line, counted from the lure, over which there are plants, m; at first that of the cover.</summary>
+    public double OverM { get; set; }
+
+    /// <summary>Line between the lure and the opening in them, m: 0 for a lure in the opening.</summary>
+    public double HoleFromM { get; set; }
+
+    /// <summary>Whether a node had plants under it at the last <see cref="Update"/>.</summary>
+    /// <param name="node">1 to N-1.</param>
+    public bool IsOver(int node) => _over[node] > 0.0;
 
     /// <summary>Sets the friction of the coming step.</summary>
     /// <param name="now">State at its start.</param>
@@ -40,7 +55,8 @@ internal sealed class PlantFriction
         for (int i = _mesh.Segments - 1; i >= 1; i--)
         {
             double length = 0.5 * (rest[i - 1] + rest[i]);
-            double over = Overlap(fromLure, length) * Lying(now.Z[i]);
+            _over[i] = Overlap(fromLure, length);
+            double over = _over[i] * Lying(now.Z[i]);
             fromLure += length;
             double pull = 0.5 * (tension[i - 1] + tension[i]);
             double force = over * (_cover.DragNM + (_cover.LineFriction * _cover.TurnRadM * pull));
@@ -48,9 +64,12 @@ internal sealed class PlantFriction
         }
     }
 
-    // Line of a node, of this length and starting so far from the lure, between the first and the last plant, m.
-    private double Overlap(double start, double length) =>
-        Math.Max(0.0, Math.Min(start + length, _cover.LineOverM) - Math.Max(start, _cover.OpeningM));
+    // Line of a node, of this length and starting so far from the lure, over plants and not over the opening, m.
+    private double Overlap(double start, double length)
+    {
+        double end = Math.Min(start + length, OverM), hole = Math.Min(end, HoleFromM + _cover.OpeningM) - Math.Max(start, HoleFromM);
+        return Math.Max(0.0, end - start - Math.Max(0.0, hole));
+    }
 
     // 1 up to the height of the plants, 0 from twice that.
     private double Lying(double z) => Math.Clamp(2.0 - (z / Math.Max(_cover.HeightM, 1e-3)), 0.0, 1.0);

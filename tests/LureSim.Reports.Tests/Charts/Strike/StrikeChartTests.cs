@@ -94,7 +94,7 @@ public sealed class StrikeChartTests
     [InlineData(0, "1.4 to 4.0 kg of drag sets both points, and nothing gives; best is 2.4 kg")]
     [InlineData(1, "Set both points with 2.0 kg of drag, then ease to 1.5 kg: no one drag does both")]
     [InlineData(2, "No drag sets both points: even shut the hook gets 4.1 kg of the 12 kg due")]
-    [InlineData(3, "Shut the drag: from 1.4 kg on it sets both points, and nothing gives")]
+    [InlineData(3, "Strike with the drag shut: from 1.4 kg on it sets both points, and nothing gives; ease to 4.6 kg at the boat")]
     [InlineData(4, "The knot breaks before the strike sets both points, at any drag")]
     public void The_window_is_told_with_its_recommendation(int which, string title)
     {
@@ -102,14 +102,18 @@ public sealed class StrikeChartTests
         Assert.Equal(title, DragWindowWords.Title(report.Window, 2, Metric));
     }
 
-    // What would lie on each other stands together; what is apart stays apart.
+    // What is of one place stands together; a tag keeps off what is drawn and off the others where there is room.
     [Fact]
-    public void Tags_that_would_cover_each_other_stand_together()
+    public void Tags_keep_off_each_other_and_off_what_is_drawn()
     {
         var room = new OxyRect(0, 0, 1000, 400);
-        Tag a = new(1, new(300, 200), "start"), near = new(2, new(305, 205), "tight"), far = new(3, new(700, 200), "peak");
-        Assert.Equal(["1: start, 2: tight", "3: peak"], Tags.Place(room, [a, near, far]).Select(t => t.Text));
-        OxyRect box = Tags.Place(room, [new(1, new(0, 0), "in the corner")])[0].Box;
+        Tag a = new(1, new(300, 200), "start"), same = new(2, new(305, 205), "tight"), far = new(3, new(380, 200), "peak");
+        ScreenPoint[] line = [.. Tags.Along([new(0, 180), new(1000, 180)])];
+        (string Text, OxyRect Box, ScreenPoint At)[] placed = [.. Tags.Place(room, [a, same, far], line)];
+        Assert.Equal(["1: start, 2: tight", "3: peak"], placed.Select(t => t.Text));
+        Assert.True(placed[0].Box.Right <= placed[1].Box.Left || placed[0].Box.Top >= placed[1].Box.Bottom || placed[1].Box.Top >= placed[0].Box.Bottom);
+        Assert.All(placed, t => Assert.DoesNotContain(line, p => p.Y > t.Box.Top && p.Y < t.Box.Bottom && p.X > t.Box.Left && p.X < t.Box.Right));
+        OxyRect box = Tags.Place(room, [new(1, new(0, 0), "in the corner")], [])[0].Box;
         Assert.True(box.Left >= 0 && box.Top >= 0);
     }
 
