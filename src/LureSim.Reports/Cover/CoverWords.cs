@@ -1,4 +1,5 @@
 using LureSim.Model.Cover;
+using LureSim.Model.Crawl;
 using LureSim.Model.Landing;
 using LureSim.Model.Strike;
 using LureSim.Reports.Kit.Text;
@@ -70,10 +71,14 @@ internal sealed record CoverWords(CoverCase Case, Shown Shown)
 
     private string Lure() => Case.Own[CoverCriterion.Lure].State switch
     {
-        CoverState.Passes => Case.Kind == CoverKind.Open ? "Lure: nothing to foul on." : "Lure: no treble; its hook is taken to lie against the body, points up. One that hangs free fouls like a treble.",
+        CoverState.Passes => Case.Kind == CoverKind.Open ? "Lure: nothing to foul on." : "Lure: no treble; its hook is taken to lie against the body, points up. One that hangs free fouls like a treble." + Crawls(),
         CoverState.May => "Lure: trebles foul on single plants; between them they come through (common practice, no source).",
         _ => "Lure: trebles foul at once, a lure with them cannot be drawn over a mat (common practice, no source).",
     };
+
+    private string Crawls() => Case.Crawl is CrawlResult crawl
+        ? $" {Shown.Pull(crawl.Statics.PullN)} start it over the mat; a twitch of {Shown.Size(crawl.Task.StrokeM)} brings it {Shown.Size(crawl.Summary.WayPerTwitchM)} on."
+        : "";
 
     private string Strikes()
     {

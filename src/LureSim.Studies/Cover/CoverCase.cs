@@ -1,4 +1,5 @@
 using LureSim.Model.Cover;
+using LureSim.Model.Crawl;
 using LureSim.Studies.Strike;
 
 namespace LureSim.Studies.Cover;
@@ -22,6 +23,9 @@ public enum CoverVerdict
 /// <param name="Helps">Changes that better something and spoil nothing, best first.</param>
 public sealed record CoverCase(CoverTrial Own, DragWindow Window, IReadOnlyList<CoverHelp> Helps)
 {
+    /// <summary>A lure without trebles that crawls over a mat, a few twitches; null elsewhere.</summary>
+    public CrawlResult? Crawl { get; init; }
+
     /// <summary>Which cover.</summary>
     public CoverKind Kind => Own.Try.Setup.Cover.Kind;
 

@@ -30,5 +30,7 @@ public static class CoverFigures
         new("lift_need_kg", "to be lifted", "fish and weed", c => c.Own.DueKg),
         new("take_up_burst_m_s", "reel, short burst", "line won per second in a short burst", c => c.Own[CoverCriterion.Tight].Have.Value),
         new("fish_speed_m_s", "fish that comes", "its top speed", c => c.Own[CoverCriterion.Tight].Need.Value),
+        new("crawl_pull_N", "starts it over the mat", "pull at the lure that starts it over the mat; none elsewhere and with trebles", c => c.Crawl?.Statics.PullN),
+        new("crawl_way_per_twitch_m", "way per twitch", "way over the mat per twitch; none likewise", c => c.Crawl?.Summary.WayPerTwitchM),
     ];
 }

@@ -1,8 +1,10 @@
 using LureSim.Model;
 using LureSim.Model.Assembly;
 using LureSim.Model.Cover;
+using LureSim.Model.Crawl;
 using LureSim.Model.Hands;
 using LureSim.Model.Lines;
+using LureSim.Model.Lures;
 using LureSim.Model.Strike;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
@@ -14,8 +16,8 @@ namespace LureSim.Studies.Cover;
 /// <summary>Which cover wants which rig: one person's tackle at an open edge, among sparse plants and over a thick mat.</summary>
 public static class CoverStudy
 {
-    // Segments of the line at most: peaks within 0.1 % of those of twice as many (docs/cover.md).
-    private const int Nodes = 12;
+    // Twitches that tell how a lure crawls.
+    private const int Twitches = 6;
 
     /// <summary>Runs all; fails when a strike with the tackle as it is cannot be finished.</summary>
     /// <param name="scenario">Valid scenario.</param>
@@ -33,20 +35,21 @@ public static class CoverStudy
         var cases = new List<CoverCase>();
         foreach (CoverKind kind in kinds)
         {
-            Outcome<CoverCase> outcome = Case(Own(scenario, kind), label, bands, threads, stop);
+            CoverTry own = Own(scenario, kind);
+            Outcome<CoverCase> outcome = Case(own, label, bands, threads, stop);
             if (!outcome.IsWhole)
             {
                 return new(null, outcome.Failure);
             }
 
-            cases.Add(outcome.Result);
+            cases.Add(outcome.Result with { Crawl = Crawl(own.Setup, scenario.Crawl, stop) });
             progress?.Invoke((double)cases.Count / kinds.Length);
         }
 
         return new(new CoverReport(scenario.Setup!.Title, label, cases));
     }
 
-    /// <summary>The scenario's tackle in a cover, the numbers coarse: its own plants where it is of that kind, else usual ones; its own style where it is given, else the
+    /// <summary>The scenario's tackle in a cover, numbers as for many strikes at once: its own plants where it is of that kind, else usual ones; its own style where it is given, else the
     /// one that people use there.</summary>
     /// <param name="scenario">Valid scenario.</param>
     /// <param name="kind">Cover.</param>
@@ -61,8 +64,7 @@ public static class CoverStudy
         }
 
         StrikeStyle style = scenario.Values.Has(StrikeKeys.Style) ? task.Stroke.Style : StrikeKeys.UsualStyle(kind);
-        StrikeTask coarse = StrikeVariants.Coarse(PersonStroke.With(task, style));
-        return new(setup with { Cover = plants }, coarse with { Solver = coarse.Solver with { Nodes = Math.Min(coarse.Solver.Nodes, Nodes) } }, setup.Reel.DragN);
+        return new(setup with { Cover = plants }, StrikeVariants.Coarse(PersonStroke.With(task, style)), setup.Reel.DragN);
     }
 
     private static Outcome<CoverCase> Case(CoverTry own, double labelN, CoverBands bands, int threads, CancellationToken stop)
@@ -83,6 +85,18 @@ public static class CoverStudy
         CoverTrial?[] trials = ParallelRuns.Execute(tries, t => CoverCriteria.Weigh(t.Try, bands, stop), threads, null, stop);
         IEnumerable<CoverHelp> helps = tries.Zip(trials).Where(t => t.Second is not null).Select(t => Help(t.First.Change, plain, t.Second!)).OfType<CoverHelp>();
         return new(new CoverCase(plain, window, [.. helps.OrderBy(h => h.After.Count(CoverState.Fails)).ThenBy(h => h.After.Count(CoverState.May))]));
+    }
+
+    // A lure without trebles over a mat; null elsewhere, and where the model cannot finish it or the file's crawl has faults.
+    private static CrawlResult? Crawl(Setup setup, CrawlTask? task, CancellationToken stop)
+    {
+        if (task is null || setup.Cover.Kind != CoverKind.Mat || setup.Hook.Kind == HookKind.ThreePoint)
+        {
+            return null;
+        }
+
+        Outcome<CrawlResult> outcome = CrawlRun.Run(setup, task with { DurationS = Math.Min(task.DurationS, Twitches / task.CadencePerS) }, new(null, stop));
+        return outcome.IsWhole ? outcome.Result : null;
     }
 
     // A change helps when a criterion comes into a better state, none into a worse one, and none from enough to too little by its middle value.
