@@ -18,10 +18,10 @@ internal sealed record CheckWords(CoverCase Case, Shown Shown)
     public string Condition(CoverCheck check) => check.Criterion switch
     {
         CoverCriterion.Lure => "the trebles find their way between the plants",
-        CoverCriterion.Sets => $"a point goes in with {Shown.Pull(check.Have.Value / Points)} or less, by guess {Pulls(check.Need, Points)}",
+        CoverCriterion.Sets => $"a point goes in with {Shown.Pull(check.Have.Value / Points)} or less{Guess(check.Need, Points)}",
         CoverCriterion.Holds or CoverCriterion.Boat => $"{Bears(check)}{(check.Criterion == CoverCriterion.Boat ? " at the boat" : "")}",
-        CoverCriterion.Drawn => $"{Shown.Pull(check.Have.Value)} at the tip is enough to draw the fish out, by guess {Pulls(check.Need)}",
-        _ => $"a fish that comes swims no faster than {Shown.Speed(check.Have.Value)}, by guess {Shown.Range(ShownQuantity.Speed, check.Need.Low, check.Need.High)}",
+        CoverCriterion.Drawn => $"{Shown.Pull(check.Have.Value)} at the tip is enough to draw the fish out{Guess(check.Need)}",
+        _ => $"a fish that comes swims no faster than {Shown.Speed(check.Have.Value)}{Guess(check.Need, quantity: ShownQuantity.Speed)}",
     };
 
     /// <summary>Why it fails.</summary>
@@ -46,21 +46,23 @@ internal sealed record CheckWords(CoverCase Case, Shown Shown)
         return before.Criterion switch
         {
             CoverCriterion.Lure => "it comes through the plants",
-            CoverCriterion.Sets => $"the hook gets {Shown.Pull(after.Have.Value)} instead of {Shown.Pull(before.Have.Value)}, {end} (up to {Shown.Pull(after.Need.High)})",
+            CoverCriterion.Sets => $"the hook gets {Shown.Pull(after.Have.Value)} instead of {Shown.Pull(before.Have.Value)}, {end} (at most {Shown.Pull(after.Need.High)} due)",
             CoverCriterion.Holds or CoverCriterion.Boat =>
                 $"{StrikeNames.Of(after.Place!.Value)}, {(after.Place == before.Place ? "" : "now ")}the weakest {(before.Criterion == CoverCriterion.Boat ? "at the boat" : "in the strike")}, "
                 + $"bears {Times(after)} times its load instead of {Times(before)}{(after.Place == before.Place ? "" : $" ({StrikeNames.Of(before.Place!.Value)})")}, {end}",
-            CoverCriterion.Drawn => $"{Shown.Pull(after.Have.Value)} can be held at the tip instead of {Shown.Pull(before.Have.Value)}, {end} (up to {Shown.Pull(after.Need.High)})",
+            CoverCriterion.Drawn => $"{Shown.Pull(after.Have.Value)} can be held at the tip instead of {Shown.Pull(before.Have.Value)}, {end} (at most {Shown.Pull(after.Need.High)} due)",
             _ => $"the reel wins {Shown.Speed(after.Have.Value)} instead of {Shown.Speed(before.Have.Value)}, {end}",
         };
     }
 
     private static string Times(CoverCheck check) => Trade.Digits(check.Reserve, 2);
 
-    /// <summary>A band of pulls.</summary>
-    /// <param name="band">N.</param>
+    /// <summary>The band of a guess, after what it belongs to; nothing where there is none.</summary>
+    /// <param name="band">N or m/s.</param>
     /// <param name="share">How many share it.</param>
-    public string Pulls(Ranged band, int share = 1) => Shown.Range(ShownQuantity.Pull, band.Low / share, band.High / share);
+    /// <param name="quantity">What it is.</param>
+    public string Guess(Ranged band, int share = 1, ShownQuantity quantity = ShownQuantity.Pull) =>
+        band.High > band.Low ? $", by guess {Shown.Range(quantity, band.Low / share, band.High / share)}" : "";
 
     private string Bears(CoverCheck check)
     {
@@ -72,6 +74,6 @@ internal sealed record CheckWords(CoverCase Case, Shown Shown)
             WeakPlace.HookWire => "the wire of a point bears",
             _ => $"{StrikeNames.Of(check.Place!.Value)} bears",
         };
-        return $"{what} {Shown.Pull(check.Need.Value / share)}, by guess {Pulls(check.Have, share)}";
+        return $"{what} {Shown.Pull(check.Need.Value / share)}{Guess(check.Have, share)}";
     }
 }

@@ -15,8 +15,6 @@ public static class CoverText
 
     private const string NothingHelps = "To change: nothing that was tried helps by itself: drag, style, half the distance, heavier line, braid, rod, hook.";
 
-    private const string Care = "Care under load: braid cuts, so no turn of it about a hand; a hook or lure that lets go flies back at the face; wear glasses; a rod past its limit splinters.";
-
     /// <summary>Title, table, sentences cover by cover, warnings and cautions, each line ended by a line feed.</summary>
     /// <param name="report">Three covers.</param>
     /// <param name="notes">Warnings and guesses.</param>
@@ -40,8 +38,9 @@ public static class CoverText
 
         text.Append('\n');
         text.AppendWrapped(Unknown);
+        text.Append('\n');
+        text.AppendWrapped(StrikeText.Caution);
         text.AppendNotes(notes, "cover.json");
-        text.AppendWrapped(Care);
         return text.ToString();
     }
 

@@ -87,7 +87,7 @@ internal sealed record CoverWords(CoverCase Case, Shown Shown)
         double lost = Strike.LostToPlantsN, tip = Strike.HookForcePeakN + lost;
         string plants = Case.Kind != CoverKind.Open && lost > 0.0 ? $" Plants and water take {Shown.Pull(lost)} of {Shown.Pull(tip)} at the tip on the way." : "";
         return $"Strike: {StrikeNames.Of(Case.Own.Try.Task.Stroke.Style)} from {Shown.Distance(Case.Own.Try.Task.DistanceM)} brings {Shown.Pull(sets.Have.Value)} to the hook; "
-            + $"{StrikeNames.Points(Points)} {(Points == 1 ? "needs" : "need")} {Shown.Pull(sets.Need.Value)}, by guess {Words.Pulls(sets.Need)}: {enough}.{plants}";
+            + $"{StrikeNames.Points(Points)} {(Points == 1 ? "needs" : "need")} {Shown.Pull(sets.Need.Value)}{Words.Guess(sets.Need)}: {enough}.{plants}";
     }
 
     private string FirstToGive()
@@ -141,7 +141,7 @@ internal sealed record CoverWords(CoverCase Case, Shown Shown)
         }
 
         string verdict = drawn.State switch { CoverState.Passes => "it comes", CoverState.May => "the grip of the plants decides", _ => "it stays" };
-        return $"Then: drawing the fish through the plants takes {Shown.Pull(drawn.Need.Value)} at the tip, by guess up to {Shown.Pull(drawn.Need.High)}; {can}: {verdict}. "
+        return $"Then: drawing the fish through the plants takes {Shown.Pull(drawn.Need.Value)} at the tip{Words.Guess(drawn.Need)}; {can}: {verdict}. "
             + $"Once its head is up, {Shown.Pull(Landing.Plants.Over.TipN)} slide it over the top.";
     }
 
@@ -156,14 +156,14 @@ internal sealed record CoverWords(CoverCase Case, Shown Shown)
     {
         CoverCheck boat = Case.Own[CoverCriterion.Boat];
         string ease = Case.Own.EasedN < Case.Own.Try.BoatDragN ? $" Eased to {Shown.Pull(Case.Own.EasedN)} it spares everything whatever the guesses are." : "";
-        return $"Boat: the drag as set starts at {Shown.Pull(boat.Need.Value)} there, rod up; {StrikeNames.Of(boat.Place!.Value)}, the weakest, bears {Shown.Pull(boat.Have.Value)}, by guess {Words.Pulls(boat.Have)}.{ease}";
+        return $"Boat: the drag as set starts at {Shown.Pull(boat.Need.Value)} there, rod up; {StrikeNames.Of(boat.Place!.Value)}, the weakest, bears {Shown.Pull(boat.Have.Value)}{Words.Guess(boat.Have)}.{ease}";
     }
 
     private string Comes()
     {
         CoverCheck tight = Case.Own[CoverCriterion.Tight];
         string kept = tight.State switch { CoverState.Passes => "the line stays tight", CoverState.May => "its speed decides", _ => "the line goes slack" };
-        return $"If it comes at you: a burst at the handle wins {Shown.Speed(tight.Have.Value)}; the fish swims up to {Shown.Speed(tight.Need.Value)}, "
-            + $"by guess {Shown.Range(ShownQuantity.Speed, tight.Need.Low, tight.Need.High)}: {kept}. One sweep of the rod wins {Shown.Distance(Landing.SweepM)} once.";
+        return $"If it comes at you: a burst at the handle wins {Shown.Speed(tight.Have.Value)}; the fish swims up to {Shown.Speed(tight.Need.Value)}"
+            + $"{Words.Guess(tight.Need, quantity: ShownQuantity.Speed)}: {kept}. One sweep of the rod wins {Shown.Distance(Landing.SweepM)} once.";
     }
 }
