@@ -57,6 +57,7 @@ public static class PageBuilder
         StorySections.Rhythms(page),
         StorySections.Changes(page),
         StorySections.Cast(page),
+        StrikeSection.Of(page),
         NumberTable.Section(page),
         LastSections.Limits(page),
         LastSections.Care(),

@@ -30,40 +30,31 @@ internal static class RhythmDrawing
 
         private static double Most(CadenceResult result) => result.Points.Select(p => p.Median(o => o.GlideWidthM)).Where(double.IsFinite).DefaultIfEmpty(0.0).Max();
 
-        public Markup Draw(string @class) => Markup.Tag(
-            "svg",
-            [("class", @class), ("viewBox", $"0 0 {N(width)} {N(Top + Plot + Bar + Foot)}"), ("role", "img"), ("aria-label", CadenceStory.Headline(result))],
-            [.. Axes(), .. Bands(), .. Curve(), .. Marks()]);
+        public Markup Draw(string @class) =>
+            PageSvg.Drawing(@class, width, Top + Plot + Bar + Foot, CadenceStory.Headline(result), [.. Axes(), .. Bands(), .. Curve(), .. Marks()]);
 
         private IEnumerable<Markup> Axes()
         {
-            double step = Step();
+            double step = PageSvg.Step(_unit.Of(_most) / 5.0);
             for (double v = 0.0; _unit.Of(_most) >= v; v += step)
             {
                 double y = Y(v * _unit.Si);
-                yield return Line(Left, y, width - Right, y, "grid");
-                yield return Text(Left - 8, y + 5, "end", v.ToString("0.##", CultureInfo.InvariantCulture), "soft");
+                yield return PageSvg.Line(Left, y, width - Right, y, "grid");
+                yield return PageSvg.Text(Left - 8, y + 5, "end", v.ToString("0.##", CultureInfo.InvariantCulture), "soft");
             }
 
-            yield return Text(Left, Top - 26, "start", $"glide to the side a twitch, {_unit.Name}", "");
+            yield return PageSvg.Text(Left, Top - 26, "start", $"glide to the side a twitch, {_unit.Name}", "");
             double last = double.NegativeInfinity;
             foreach (double tick in Ticks.Where(t => t >= result.Points[0].PerS && t <= result.Points[^1].PerS))
             {
                 if (X(tick) - last >= 34)
                 {
                     last = X(tick);
-                    yield return Text(last, Top + Plot + Bar + 18, "middle", CadenceStory.Rate(tick), "soft");
+                    yield return PageSvg.Text(last, Top + Plot + Bar + 18, "middle", CadenceStory.Rate(tick), "soft");
                 }
             }
 
-            yield return Text(width - Right, Top + Plot + Bar + 38, "end", "twitches a second", "");
-        }
-
-        // 1, 2 or 5 times a power of ten, at most five lines.
-        private double Step()
-        {
-            double raw = _unit.Of(_most) / 5.0, power = Math.Pow(10.0, Math.Floor(Math.Log10(raw)));
-            return power * (raw / power <= 1.0 ? 1.0 : raw / power <= 2.0 ? 2.0 : raw / power <= 5.0 ? 5.0 : 10.0);
+            yield return PageSvg.Text(width - Right, Top + Plot + Bar + 38, "end", "twitches a second", "");
         }
 
         private IEnumerable<Markup> Bands()
@@ -72,10 +63,10 @@ internal static class RhythmDrawing
             {
                 double x = X(from), w = Math.Max(1.0, X(to) - x), y = Top + Plot;
                 string name = PatternClasses.Name(pattern);
-                yield return Markup.Tag("rect", [("class", pattern == WalkPattern.Alternating ? "walks" : "else"), ("x", N(x)), ("y", N(y)), ("width", N(w)), ("height", N(Bar))]);
+                yield return PageSvg.Box(x, y, w, Bar, pattern == WalkPattern.Alternating ? "walks" : "else");
                 if (w > (8.2 * name.Length) + 6)
                 {
-                    yield return Text(x + (0.5 * w), y + (0.5 * Bar) + 5, "middle", name, pattern == WalkPattern.Alternating ? "on-walks" : "on-else");
+                    yield return PageSvg.Text(x + (0.5 * w), y + (0.5 * Bar) + 5, "middle", name, pattern == WalkPattern.Alternating ? "on-walks" : "on-else");
                 }
             }
         }
@@ -85,12 +76,12 @@ internal static class RhythmDrawing
             RhythmPoint[] told = [.. result.Points.Where(p => double.IsFinite(p.Median(o => o.GlideWidthM)))];
             for (int i = 1; i < told.Length; i++)
             {
-                yield return Line(X(told[i - 1].PerS), Y(Glide(told[i - 1])), X(told[i].PerS), Y(Glide(told[i])), told[i - 1].Walks && told[i].Walks ? "curve" : "curve off");
+                yield return PageSvg.Line(X(told[i - 1].PerS), Y(Glide(told[i - 1])), X(told[i].PerS), Y(Glide(told[i])), told[i - 1].Walks && told[i].Walks ? "curve" : "curve off");
             }
 
             foreach (RhythmPoint p in told)
             {
-                yield return Markup.Tag("circle", [("class", p.Walks ? "dot" : "dot off"), ("cx", N(X(p.PerS))), ("cy", N(Y(Glide(p)))), ("r", "4")]);
+                yield return Markup.Tag("circle", [("class", p.Walks ? "dot" : "dot off"), ("cx", PageSvg.N(X(p.PerS))), ("cy", PageSvg.N(Y(Glide(p)))), ("r", "4")]);
             }
         }
 
@@ -99,9 +90,9 @@ internal static class RhythmDrawing
             double own = result.Task.CadencePerS;
             if (own >= result.Points[0].PerS && own <= result.Points[^1].PerS)
             {
-                yield return Line(X(own), Top - 2, X(own), Top + Plot + Bar, "own-rhythm");
+                yield return PageSvg.Line(X(own), Top - 2, X(own), Top + Plot + Bar, "own-rhythm");
                 bool late = X(own) > 0.6 * width;
-                yield return Text(X(own) + (late ? -6 : 6), Top - 6, late ? "end" : "start", $"this set-up: {CadenceStory.Rate(own)}", "strong");
+                yield return PageSvg.Text(X(own) + (late ? -6 : 6), Top - 6, late ? "end" : "start", $"this set-up: {CadenceStory.Rate(own)}", "strong");
             }
         }
 
@@ -110,13 +101,5 @@ internal static class RhythmDrawing
         private double X(double perS) => Left + ((width - Left - Right) * (Math.Log(perS) - _from) / (_to - _from));
 
         private double Y(double m) => Top + (Plot * (1.0 - (Math.Clamp(m, 0.0, _most) / _most)));
-
-        private static Markup Line(double x1, double y1, double x2, double y2, string @class) =>
-            Markup.Tag("line", [("class", @class), ("x1", N(x1)), ("y1", N(y1)), ("x2", N(x2)), ("y2", N(y2))]);
-
-        private static Markup Text(double x, double y, string anchor, string text, string @class) =>
-            Markup.Tag("text", [("class", $"label {@class}".TrimEnd()), ("x", N(x)), ("y", N(y)), ("text-anchor", anchor)], text);
-
-        private static string N(double v) => v.ToString("0.#", CultureInfo.InvariantCulture);
     }
 }

@@ -29,11 +29,7 @@ public static class DragWindowChart
         ArgumentNullException.ThrowIfNull(shown);
         DragWindow window = report.Window;
         StrikeResult strike = report.Strike;
-        (string Name, DragRange Range)[] readings =
-        [
-            ("as the file has it", window.Range),
-            .. window.Bands.Where(b => b.Case != ThresholdCase.AsGiven).Select(b => (DragWindowWords.Reading(b, shown.OneFamily), b.Range)),
-        ];
+        (string Name, DragRange Range)[] readings = [.. DragWindowWords.Readings(window, shown.OneFamily)];
         double shut = Math.Max(window.LockedN, strike.Setup.Reel.DragN), most = Most(window);
         ShownUnit drag = shown.Unit(ShownQuantity.Pull, shut), pull = shown.Unit(ShownQuantity.Pull, most);
         PlotModel model = ChartStyle.NewModel(DragWindowWords.Title(window, strike.Setup.Hook.Points, shown), Subtitle(strike, shown.OneFamily));

@@ -57,12 +57,13 @@ internal static class DragWindowWords
         return names.FirstOrDefault(n => TextLayout.Measure(n, ChartStyle.TextSize, FontWeights.Normal).Width < room) ?? names[^1];
     }
 
-    /// <summary>A reading of the thresholds.</summary>
-    /// <param name="band">Reading.</param>
+    /// <summary>The window as the file has it, then with other readings of the thresholds.</summary>
+    /// <param name="window">Window.</param>
     /// <param name="shown">Units.</param>
-    public static string Reading(DragBand band, Shown shown) => band.Case switch
+    public static IEnumerable<(string Name, DragRange Range)> Readings(DragWindow window, Shown shown) => [("as the file has it", window.Range), .. window.Bands.Select(b => (Reading(b, shown), b.Range))];
+
+    private static string Reading(DragBand band, Shown shown) => band.Case switch
     {
-        ThresholdCase.AsGiven => "as the file has it",
         ThresholdCase.SetsEasily or ThresholdCase.SetsHard => $"a point sets at {shown.Pull(band.SetN)}",
         ThresholdCase.HoldsWeakly or ThresholdCase.HoldsStrongly => $"a point tears at {shown.Pull(band.HoldN)}",
         _ => "one point alone holds",

@@ -50,7 +50,10 @@ public static class StrikeForce
         return new Chart("strike_force", model, Height: Height);
     }
 
-    private static string Title(StrikeResult result, Shown shown)
+    /// <summary>The largest pull, and whether it is enough.</summary>
+    /// <param name="result">Strike.</param>
+    /// <param name="shown">Units.</param>
+    internal static string Title(StrikeResult result, Shown shown)
     {
         StrikeSummary s = result.Summary;
         string points = StrikeNames.Points(result.Setup.Hook.Points);
@@ -59,13 +62,23 @@ public static class StrikeForce
             : $"The hook gets {shown.Pull(s.HookForcePeakN)}, too little for {points}: {shown.Pull(result.Setup.Hook.SettingN)} would set {(result.Setup.Hook.Points == 1 ? "it" : "them")}";
     }
 
+    /// <summary>Spans of time in which the drag slips, s.</summary>
+    /// <param name="result">Strike.</param>
+    internal static IEnumerable<(double From, double To)> SlipSpans(StrikeResult result)
+    {
+        ValueList<double> time = result.Series["time_s"], speed = result.Series["slip_speed_m_s"];
+        return Spans.Where(0, time.Count, i => speed[i] > SlipsMS).Select(s => (time[s.From], time[s.To]));
+    }
+
     private static string Subtitle(StrikeResult result, Shown shown)
     {
         string slack = result.Task.SlackM > 0.0 ? $"{shown.Size(result.Task.SlackM)} of slack" : "a tight line";
         return $"{Trade.Capital(StrikeNames.Of(result.Task.Stroke.Style))} {shown.Distance(result.Task.DistanceM)} away with {slack}: {result.Setup.Title}";
     }
 
-    private static (double Low, double High) Frame(IReadOnlyList<StrikeMoment> moments)
+    /// <summary>Lower and upper edge of a picture of the moments, m.</summary>
+    /// <param name="moments">Moments.</param>
+    internal static (double Low, double High) Frame(IReadOnlyList<StrikeMoment> moments)
     {
         double low = Math.Min(0.0, moments.Min(m => m.RodZ.Min())), high = moments.Max(m => Math.Max(m.RodZ.Max(), m.LineZ.Max()));
         return (low - RodScene.Below, high + RodScene.Above);
@@ -75,10 +88,10 @@ public static class StrikeForce
     private static bool AddPull(Panels panels, StrikeReport report, ShownUnit pull, Shown shown)
     {
         StrikeResult result = report.Strike;
-        ValueList<double> time = result.Series["time_s"], force = result.Series["hook_force_N"], speed = result.Series["slip_speed_m_s"];
+        ValueList<double> time = result.Series["time_s"], force = result.Series["hook_force_N"];
         SetLevel.Draw(panels, 1, report, pull, time[^1]);
-        List<(int From, int To)> slips = Spans.Where(0, time.Count, i => speed[i] > SlipsMS);
-        slips.ForEach(s => panels.Shade(1, time[s.From], time[s.To], Slips));
+        (double From, double To)[] slips = [.. SlipSpans(result)];
+        Array.ForEach(slips, s => panels.Shade(1, s.From, s.To, Slips));
         panels.Line(1, time[..], [.. force.Select(pull.Of)], Looks.NosePull);
         panels.Model.Annotations.Add(new MomentDots(
             [.. result.Moments.Select(m => (new DataPoint(m.TimeS, pull.Of(m.HookForceN)), m.Name == StrikeMomentName.Peak ? shown.Pull(m.HookForceN) : ""))],
@@ -86,6 +99,6 @@ public static class StrikeForce
         {
             YAxisKey = Panels.Key(1),
         });
-        return slips.Count > 0;
+        return slips.Length > 0;
     }
 }

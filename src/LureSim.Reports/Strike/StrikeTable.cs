@@ -11,10 +11,15 @@ internal static class StrikeTable
     /// <summary>The figures as aligned plain text.</summary>
     /// <param name="strike">Strike.</param>
     /// <param name="shown">Units.</param>
-    public static string Text(StrikeResult strike, Shown shown)
+    public static string Text(StrikeResult strike, Shown shown) => AlignedTable.Text([.. Rows(strike, shown)]);
+
+    /// <summary>The figures.</summary>
+    /// <param name="strike">Strike.</param>
+    /// <param name="shown">Units.</param>
+    public static IReadOnlyList<TableRow> Rows(StrikeResult strike, Shown shown)
     {
         StrikeSummary s = strike.Summary;
-        return AlignedTable.Text(
+        return
         [
             shown.Row("pull on the hook, largest", ShownQuantity.Pull, s.HookForcePeakN),
             shown.Row("held by the hands alone", ShownQuantity.Pull, s.HookForceStaticN),
@@ -29,7 +34,7 @@ internal static class StrikeTable
             new("rod turned", $"{Trade.Fixed(s.RodTurnRad / Degree, 0)} deg", ""),
             shown.Row("weight on the hands, peak", ShownQuantity.Torque, s.HandTorquePeakNm),
             shown.Row("pull at the reel, peak", ShownQuantity.Pull, s.ReelForcePeakN),
-        ]);
+        ];
     }
 
     /// <summary>What can give, weakest first.</summary>

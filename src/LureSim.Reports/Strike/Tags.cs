@@ -53,14 +53,17 @@ internal static class Tags
     /// <param name="room">Where they may stand, px.</param>
     /// <param name="tags">Tags.</param>
     /// <param name="drawn">Points of what is drawn, px.</param>
-    public static IReadOnlyList<(string Text, OxyRect Box, ScreenPoint At)> Place(OxyRect room, IReadOnlyList<Tag> tags, IReadOnlyList<ScreenPoint> drawn)
+    /// <param name="letters">Size of the letters, px.</param>
+    public static IReadOnlyList<(string Text, OxyRect Box, ScreenPoint At)> Place(
+        OxyRect room, IReadOnlyList<Tag> tags, IReadOnlyList<ScreenPoint> drawn, double letters = ChartStyle.TextSize)
     {
         ArgumentNullException.ThrowIfNull(tags);
         var placed = new List<(string Text, OxyRect Box, ScreenPoint At)>();
-        foreach ((string text, ScreenPoint at) in Together(tags))
+        double scale = letters / ChartStyle.TextSize;
+        foreach ((string text, ScreenPoint at) in Together(tags, Near * scale))
         {
-            OxySize size = TextLayout.Measure(text, ChartStyle.TextSize, FontWeights.Bold);
-            OxyRect best = Off.SelectMany(off => Directions.Select(d => Box(room, at, size, d * off)))
+            OxySize size = TextLayout.Measure(text, letters, FontWeights.Bold);
+            OxyRect best = Off.SelectMany(off => Directions.Select(d => Box(room, at, size, d * (off * scale))))
                 .MinBy(box => drawn.Count(p => Holds(box, p)) + (1000 * placed.Count(p => Overlap(box, p.Box))));
             placed.Add((text, best, at));
         }
@@ -83,12 +86,12 @@ internal static class Tags
         }
     }
 
-    private static List<(string Text, ScreenPoint At)> Together(IReadOnlyList<Tag> tags)
+    private static List<(string Text, ScreenPoint At)> Together(IReadOnlyList<Tag> tags, double near)
     {
         var groups = new List<(string Text, ScreenPoint At)>();
         foreach (Tag tag in tags)
         {
-            int same = groups.FindIndex(g => g.At.DistanceTo(tag.At) < Near);
+            int same = groups.FindIndex(g => g.At.DistanceTo(tag.At) < near);
             if (same >= 0)
             {
                 groups[same] = ($"{groups[same].Text}, {tag.Text}", groups[same].At);

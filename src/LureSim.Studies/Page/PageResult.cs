@@ -4,6 +4,7 @@ using LureSim.Scenarios.Effective;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Cast;
 using LureSim.Studies.Runs;
+using LureSim.Studies.Strike;
 using LureSim.Wire;
 
 namespace LureSim.Studies.Page;
@@ -11,7 +12,8 @@ namespace LureSim.Studies.Page;
 /// <summary>What a page computes, and how much of it.</summary>
 /// <param name="WithRhythms">False leaves out the rhythms, which take most of the time.</param>
 /// <param name="Threads">Most threads; 0 = all cores. No result depends on it.</param>
-public sealed record PagePlan(bool WithRhythms = true, int Threads = 0)
+/// <param name="WithStrike">False leaves out strike and drag.</param>
+public sealed record PagePlan(bool WithRhythms = true, int Threads = 0, bool WithStrike = true)
 {
     /// <summary>Most files of one page: each adds its runs to one document.</summary>
     public const int MostFiles = 4;
@@ -67,6 +69,12 @@ public sealed record PageCase
 
     /// <summary>Why there is no cast, or null.</summary>
     public required string? CastFault { get; init; }
+
+    /// <summary>Strike and drag; null where it was left out or could not be computed.</summary>
+    public StrikeReport? Strike { get; init; }
+
+    /// <summary>Why there is no strike; null where there is one, or where it was left out.</summary>
+    public string? StrikeFault { get; init; }
 
     /// <summary>Other lines, leaders and rods; empty for a steady pull.</summary>
     public required IReadOnlyList<PageChange> Changes { get; init; }

@@ -35,7 +35,7 @@ public static class PageStudy
         }
 
         double rest = plan.WithRhythms ? 1.0 - RhythmShare : 1.0;
-        Piece[] pieces = [.. files.SelectMany(Pieces), .. files.Count == 1 ? Others(files[0]) : []];
+        Piece[] pieces = [.. files.SelectMany(f => Pieces(f, plan)), .. files.Count == 1 ? Others(files[0]) : []];
         int done = 0;
         object[] made = ParallelRuns.Execute(
             pieces, p => p.Make(stop), plan.Threads, () => progress?.Invoke(rest * Interlocked.Increment(ref done) / pieces.Length), stop);
@@ -47,8 +47,14 @@ public static class PageStudy
     // One independent piece of the work: what it makes depends on nothing else.
     private sealed record Piece(PageFile File, Variant? Change, Func<CancellationToken, object> Make);
 
-    private static IEnumerable<Piece> Pieces(PageFile file)
+    // The longest first.
+    private static IEnumerable<Piece> Pieces(PageFile file, PagePlan plan)
     {
+        if (plan.WithStrike)
+        {
+            yield return new(file, null, stop => PageStrike.Of(file, stop));
+        }
+
         yield return new(file, null, stop => Retrieve("own", "as in the file", file, [], stop));
         if (!file.Here.Retrieve!.IsTow)
         {
@@ -99,6 +105,7 @@ public static class PageStudy
         PageRun own = parts.Select(p => p.Made).OfType<PageRun>().First();
         StationaryOutcome? settled = parts.Select(p => p.Made).OfType<Settled>().FirstOrDefault()?.Outcome;
         CastMade cast = parts.Select(p => p.Made).OfType<CastMade>().First();
+        PageStrike? strike = parts.Select(p => p.Made).OfType<PageStrike>().FirstOrDefault();
         return new()
         {
             File = file,
@@ -107,6 +114,8 @@ public static class PageStudy
             Rhythms = rhythms,
             Cast = cast.Report,
             CastFault = cast.Fault,
+            Strike = strike?.Report,
+            StrikeFault = strike?.Fault,
             Changes = [.. parts.Where(p => p.Change is not null).Select(p => new PageChange(p.Change!.Group, p.Change.Label, p.Change.Set.Count == 0, (StationaryOutcome)p.Made))],
             Guesses = [.. file.Own!.Guesses.Where(g => Retrieves.Draws(g.Key, file.Here))],
         };

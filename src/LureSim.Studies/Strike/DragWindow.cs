@@ -36,9 +36,6 @@ public sealed record DragRange(double? LowN, double? HighN, WeakPlace? Gives, Dr
 /// <summary>Reading of the thresholds that nobody has measured.</summary>
 public enum ThresholdCase
 {
-    /// <summary>As the scenario has them.</summary>
-    AsGiven,
-
     /// <summary>Points go in at the low end of their guess.</summary>
     SetsEasily,
 

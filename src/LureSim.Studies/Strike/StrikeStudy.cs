@@ -22,9 +22,10 @@ public static class StrikeStudy
     /// <param name="threads">Most threads; 0 = all cores. The result does not depend on it.</param>
     /// <param name="progress">Gets the share done, from several threads; may be null.</param>
     /// <param name="stop">Stops the runs.</param>
+    /// <param name="withCurves">False leaves out the curves over the distance, which take most of the time: they are empty then.</param>
     /// <exception cref="ArgumentException">A value makes no sense beside the others.</exception>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
-    public static Outcome<StrikeReport> Run(ScenarioResult scenario, int threads, Action<double>? progress, CancellationToken stop)
+    public static Outcome<StrikeReport> Run(ScenarioResult scenario, int threads, Action<double>? progress, CancellationToken stop, bool withCurves = true)
     {
         ArgumentNullException.ThrowIfNull(scenario);
         (Setup setup, StrikeTask task) = (scenario.Setup!, scenario.Strike!);
@@ -38,7 +39,7 @@ public static class StrikeStudy
 
         DragOutcome found = drag.Result;
         ValueList<StrikeRemedy> remedies = found.Window.Range.LowN is null ? [.. Remedies(setup, task, label, found.Window.LockedN, threads, stop, Counted)] : [];
-        StrikeCurves curves = StrikeCurveStudy.Run(setup, task, label, threads, stop, Counted);
+        StrikeCurves curves = withCurves ? StrikeCurveStudy.Run(setup, task, label, threads, stop, Counted) : new([], [], label, setup.Hook.SettingN);
         return new(new StrikeReport(found.Own, found.Locked, found.Loose, found.Window, remedies, found.Landing, curves) { Guesses = StrikeGuesses.Of(setup, scenario.Effective()) });
 
         Outcome<StrikeResult> Counted(Setup s, StrikeTask t)

@@ -63,7 +63,7 @@ public sealed partial class PageBuilderTests
         string html = Build(MadeUpPage.Result(MadeUpPage.File(name)), Solver);
         Assert.InRange(Encoding.UTF8.GetByteCount(html), 50_000, 2_000_000);
         string text = html[..html.IndexOf("<script", StringComparison.Ordinal)];
-        foreach (string id in (string[])["walk", "try", "setup", "did", "why", "rhythms", "changes", "cast", "numbers", "limits", "care", "guesses", "words", "command"])
+        foreach (string id in (string[])["walk", "try", "setup", "did", "why", "rhythms", "changes", "cast", "strike", "numbers", "limits", "care", "guesses", "words", "command"])
         {
             Assert.Contains($"<section id=\"{id}\"", text, StringComparison.Ordinal);
         }
@@ -106,6 +106,30 @@ public sealed partial class PageBuilderTests
         Assert.Empty(Data(nothing).GetProperty("runs").EnumerateArray());
     }
 
+    // Wide and narrow of two drawings, each told in words; every figure of the strike is in the table beside them.
+    [Fact]
+    public void The_strike_is_drawn_told_and_tabled()
+    {
+        string html = Build(MadeUpPage.Result(MadeUpPage.File("treble-edge")), Solver);
+        string section = html[html.IndexOf("<section id=\"strike\"", StringComparison.Ordinal)..];
+        section = section[..section.IndexOf("</section>", StringComparison.Ordinal)];
+        string[] words = [.. Told().Matches(section).Select(m => m.Groups[1].Value)];
+        Assert.Equal(4, words.Length);
+        Assert.All(words[..2], w => Assert.Equal("The hook gets 5.8 lb (2.7 kg) after 0.20 s: enough for both points", w));
+        Assert.All(words[2..], w => Assert.StartsWith("3.1 to 8.8 lb (1.4 to 4.0 kg) of drag sets both points", w, StringComparison.Ordinal));
+        Assert.Contains("<th scope=\"row\">pull on the hook, largest</th>", section, StringComparison.Ordinal);
+        Assert.InRange(Encoding.UTF8.GetByteCount(section), 5_000, 60_000);
+    }
+
+    [Fact]
+    public void A_page_without_strikes_has_no_section_about_them()
+    {
+        PageFile file = MadeUpPage.File("large-walker");
+        PageCase without = MadeUpPage.Case(file, 0, MadeUpPage.Run(file)) with { Strike = null };
+        Assert.DoesNotContain("id=\"strike\"", Build(new([without], [], true), Solver), StringComparison.Ordinal);
+        Assert.Contains("No strike was computed: too near.", Build(new([without with { StrikeFault = "too near" }], [], true), Solver), StringComparison.Ordinal);
+    }
+
     // By the rules of the kit: the trade's unit first, or one family alone.
     [Theory]
     [InlineData(UnitChoice.Trade, "tip of a stiff rod by 5.9\u00A0in within")]
@@ -134,6 +158,9 @@ public sealed partial class PageBuilderTests
 
     [GeneratedRegex("\\s(style|on[a-z]+)=")]
     private static partial Regex InlineCode();
+
+    [GeneratedRegex("<svg class=\"(?:wide|narrow)\"[^>]* aria-label=\"([^\"]*)\"")]
+    private static partial Regex Told();
 
     [GeneratedRegex("https?://[^\\s'\"`)]*")]
     private static partial Regex Address();

@@ -23,6 +23,8 @@ internal static class MadeUpPage
         Rhythms = index == 0 ? MadeUpCadence.Window(0.9, 2.8) : null,
         Cast = null,
         CastFault = "none was made",
+        Strike = index == 0 ? MadeUpStrike.Report() : null,
+        StrikeFault = index == 0 ? null : "none was made",
         Changes = [],
         Guesses = [.. file.Own!.Guesses],
     };

@@ -75,8 +75,8 @@ public sealed class RetrieveTextTests
     [Theory]
     [InlineData(0.0, null)]
     [InlineData(0.0009, null)]
-    [InlineData(0.12, "The drag slipped: set to 11 lb (5.1 kg), it gave 4.7 in (12 cm) of line; tighten it.")]
-    [InlineData(3.0, "The drag slipped: set to 11 lb (5.1 kg), it gave 9.8 ft (3 m) of line; tighten it.")]
+    [InlineData(0.12, "The drag slipped: set to 6.7 lb (3.1 kg), it gave 4.7 in (12 cm) of line; tighten it.")]
+    [InlineData(3.0, "The drag slipped: set to 6.7 lb (3.1 kg), it gave 9.8 ft (3.0 m) of line; tighten it.")]
     public void A_drag_that_slipped_is_said_on_twitches_and_on_a_steady_pull(double slip, string? said)
     {
         RetrieveResult result = MadeUpRetrieve.Result();
