@@ -84,6 +84,7 @@ internal static class StoredCharts
         ("strike_margins_gives", typeof(MarginBars), () => MarginBars.Build(MadeUpStrike.About(MadeUpStrike.Result(peakN: 70.0)), new(UnitChoice.Trade))),
         ("strike_distance", typeof(StrikeDistance), () => StrikeDistance.Build(MadeUpStrike.Report(), Shown.Both)),
         ("drag_window", typeof(DragWindowChart), () => DragWindowChart.Build(MadeUpStrike.Report(), Shown.Both)),
+        ("drag_window_alone", typeof(DragWindowChart), () => DragWindowChart.OfWindowAlone(MadeUpStrike.Report(), Shown.Both)),
         ("drag_window_empty", typeof(DragWindowChart), () => DragWindowChart.Build(MadeUpStrike.Empty(), new(UnitChoice.Trade))),
         ("drag_window_weak", typeof(DragWindowChart), () => DragWindowChart.Build(MadeUpStrike.TooWeak(), Shown.Both)),
         ("cadence", typeof(CadenceChart), () => CadenceChart.Build(MadeUpCadence.TwoWindows())),
