@@ -1,6 +1,7 @@
 using System.CommandLine;
 using LureSim.Cli.Commands;
 using LureSim.Cli.Running;
+using LureSim.Cli.Strike;
 using LureSim.Reports.Cover;
 using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Json;
@@ -26,7 +27,9 @@ internal static class CoverCommand
         command.SetAction(parsed =>
         {
             CommonValues values = options.Read(parsed, Name);
-            return ScenarioInput.Read(values, [], terminal, Activities.Strike) is ScenarioResult scenario ? Run(values, scenario, terminal, stop) : ExitCode.BadInput;
+            return ScenarioInput.Read(values, [], terminal, Activities.Strike) is ScenarioResult scenario
+                ? StrikeCommand.Guarded(values, terminal, () => Run(values, scenario, terminal, stop))
+                : ExitCode.BadInput;
         });
         return command;
     }

@@ -43,7 +43,7 @@ public sealed class CoverCommandTests : IDisposable
         Session wrong = Session.Run("cover", Session.Scenario("hollow-mat"), "--set", "fish.mass=-1 kg");
         Assert.Equal(ExitCode.BadInput, wrong.Exit);
         Assert.Contains("fish.mass", wrong.Error, StringComparison.Ordinal);
-        Session near = Session.Run("cover", Session.Scenario("hollow-mat"), "--set", "strike.distance=3 m", "--set", "rod.length=12 ft", "--out", Path.Combine(_folder, "near"));
+        Session near = Session.Run("cover", Session.Scenario("hollow-mat"), "--set", "strike.distance=3 m", "--set", "angler.hand_height=3 m", "--out", Path.Combine(_folder, "near"));
         Assert.Equal((ExitCode.BadInput, 1), (near.Exit, near.Error.TrimEnd('\n').Split('\n').Length));
     }
 }
