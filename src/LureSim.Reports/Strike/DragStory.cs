@@ -1,5 +1,4 @@
 using LureSim.Model.Lines;
-using LureSim.Model.Strike;
 using LureSim.Reports.Kit.Text;
 using LureSim.Studies.Strike;
 
@@ -15,8 +14,13 @@ internal static class DragStory
     /// <param name="report">Strike.</param>
     /// <param name="shown">Units.</param>
     public static IEnumerable<string> Sentences(StrikeReport report, Shown shown) =>
-        report.Window.Range.LowN is null ? RemedyStory.Sentences(report, shown)
-        : [Window(report, shown), .. Advice(report, shown), Practice(report, shown), .. Readings(report.Window, shown)];
+        [.. Found(report, shown), .. report.Window.Range.LowN is null ? [] : Readings(report.Window, shown)];
+
+    /// <summary>The same without the other readings, for where a drawing shows them.</summary>
+    /// <param name="report">Strike.</param>
+    /// <param name="shown">Units.</param>
+    public static IEnumerable<string> Found(StrikeReport report, Shown shown) =>
+        report.Window.Range.LowN is null ? RemedyStory.Sentences(report, shown) : [Window(report, shown), .. Advice(report, shown), Practice(report, shown)];
 
     private static string Window(StrikeReport report, Shown shown)
     {
@@ -79,7 +83,7 @@ internal static class DragStory
 
     private static IEnumerable<string> Readings(DragWindow window, Shown shown)
     {
-        string[] told = [.. window.Bands.Select(b => $"if {If(b, shown)}, {Found(b.Range, shown)}")];
+        string[] told = [.. window.Bands.Select(b => $"if {If(b, shown)}, {Told(b.Range, shown)}")];
         if (told.Length > 0)
         {
             yield return $"Those forces are guesses. {Trade.Capital(string.Join("; ", told))}.";
@@ -95,7 +99,7 @@ internal static class DragStory
         _ => "one point alone holds the fish",
     };
 
-    private static string Found(DragRange range, Shown shown) =>
+    private static string Told(DragRange range, Shown shown) =>
         range.LowN is not double low ? "no drag sets the hook"
         : range.HighN is not double high ? "something gives at any drag"
         : range.IsEmpty ? $"{shown.Pull(low)} would set it and {shown.Pull(high)} is the most that spares everything"
