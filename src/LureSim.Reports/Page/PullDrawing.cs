@@ -28,7 +28,7 @@ internal static class PullDrawing
 
         private ShownUnit Unit => shown.Unit(ShownQuantity.Pull, _most);
 
-        private double PlotTop => Head + Scene + Between;
+        private static double PlotTop => Head + Scene + Between;
 
         private OxyRect SceneArea => new(Left, Head, width - Left - Right, Scene);
 

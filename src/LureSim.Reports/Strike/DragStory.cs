@@ -1,5 +1,4 @@
 using LureSim.Model.Lines;
-using LureSim.Model.Strike;
 using LureSim.Reports.Kit.Text;
 using LureSim.Studies.Strike;
 

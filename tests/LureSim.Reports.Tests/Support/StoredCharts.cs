@@ -3,6 +3,7 @@ using LureSim.Reports.Bend;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Cast;
 using LureSim.Reports.Compare;
+using LureSim.Reports.Cover;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
@@ -56,6 +57,8 @@ internal static class StoredCharts
         ("bend_curve", typeof(BendCurve), () => BendCurve.Build(MadeUpBend.Report(odd: false), Shown.Both)),
         ("bend_curve_odd", typeof(BendCurve), () => BendCurve.Build(MadeUpBend.Report(odd: true), new(UnitChoice.Trade))),
         ("bend_shapes", typeof(BendShapes), () => BendShapes.Build(MadeUpBend.Report(odd: false), Shown.Both)),
+        ("cover", typeof(CoverChart), () => CoverChart.Build(MadeUpCover.Report(), Shown.Both)),
+        ("cover_trade", typeof(CoverChart), () => CoverChart.Build(MadeUpCover.Hopeless(), new(UnitChoice.Trade))),
         ("compare_page", typeof(ComparePage), () => ComparePage.Build(MadeUpCompare.Result(), Shown.Both)),
         ("compare_page_trade", typeof(ComparePage), () => ComparePage.Build(MadeUpCompare.Result(), new(UnitChoice.Trade))),
         ("compare_page_many", typeof(ComparePage), () => ComparePage.Build(MadeUpCompare.Result(10), Shown.Both)),

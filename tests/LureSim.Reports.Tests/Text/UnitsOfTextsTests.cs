@@ -5,6 +5,7 @@ using LureSim.Model.Retrieve;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Cast;
 using LureSim.Reports.Crawl;
+using LureSim.Reports.Cover;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Kit.Text;
@@ -29,6 +30,8 @@ public sealed partial class UnitsOfTextsTests
         ("retrieve_dives", n => RetrieveText.Build(Changed(WalkPattern.Diving, s => s with { UnderShare = 0.3, DipM = 0.05, LineDragMeanN = 0.0004, NoseDownLoadN = -0.0001 }), n)),
         ("retrieve_nose", n => RetrieveText.Build(Changed(WalkPattern.Turning, s => s with { NoseDipM = 0.02 }), n)),
         ("trim", n => TrimText.Build("Made up", MadeUpTrim.Result(), n)),
+        ("cover", n => CoverText.Build(MadeUpCover.Report(), n)),
+        ("cover_hopeless", n => CoverText.Build(MadeUpCover.Hopeless(), n)),
         ("pool", n => PoolText.Build("Made up", MadeUpPool.Result(), n, MadeUpDoubt.Study())),
         ("pool_stiff", n => PoolText.Build("Made up", MadeUpPool.Stiff(), n)),
         ("strike", n => StrikeText.Build(MadeUpStrike.Report(), n, MadeUpDoubt.Study())),
