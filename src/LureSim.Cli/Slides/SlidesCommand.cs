@@ -7,6 +7,7 @@ using LureSim.Reports.Slides;
 using LureSim.Scenarios;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Cast;
+using LureSim.Studies.Strike;
 using LureSim.Studies.Trim;
 
 namespace LureSim.Cli.Slides;
@@ -15,7 +16,7 @@ namespace LureSim.Cli.Slides;
 internal static class SlidesCommand
 {
     private const string Name = "slides";
-    private const Activities Asked = Activities.Retrieve | Activities.Cast | Activities.Rest;
+    private const Activities Asked = Activities.Retrieve | Activities.Cast | Activities.Rest | Activities.Strike;
 
     /// <summary>The capability: a command without a summary of its own.</summary>
     public static Capability Capability { get; } = new(Create);
@@ -96,7 +97,22 @@ internal static class SlidesCommand
         talk.AddRetrieve(result, rhythms);
         talk.AddTrim(scenario.Setup!.Title, TrimSource.AtRest(scenario, stop));
         talk.AddCast(CastStudy.Run(scenario.Setup!, scenario.Cast!, 0, new(null, stop)).Demand());
+        AddStrike(talk, values, scenario, terminal, stop);
         return new(scenario.Setup!.Title, values.File, talk.Slides, scenario.Effective().Guesses.Count);
+    }
+
+    // A talk goes on without: a rod tip higher than the strike is far.
+    private static void AddStrike(SlideTalk talk, CommonValues values, ScenarioResult scenario, Terminal terminal, CancellationToken stop)
+    {
+        try
+        {
+            using var progress = new ProgressLine("strike", terminal, values.Quiet);
+            talk.AddStrike(StrikeStudy.Run(scenario, 0, progress.Report, stop).Demand());
+        }
+        catch (ArgumentException e)
+        {
+            terminal.Error.WriteLine($"{values.File}: no slides of a strike: {e.Message.Split('\n')[0]}");
+        }
     }
 
     // As one would type it.

@@ -36,8 +36,11 @@ internal static class StrikeCommand
         return command;
     }
 
-    // What no single key could tell: a rod tip higher than the strike is far.
-    private static int Guarded(CommonValues values, Terminal terminal, Func<int> run)
+    /// <summary>Runs; what no single key could tell, such as a rod tip higher than the strike is far, is one line.</summary>
+    /// <param name="values">Options.</param>
+    /// <param name="terminal">Terminal.</param>
+    /// <param name="run">What runs.</param>
+    internal static int Guarded(CommonValues values, Terminal terminal, Func<int> run)
     {
         try
         {

@@ -20,8 +20,8 @@ public static class LandingFigures
         {
             Headline = new("pull held for long", "N", 1.0),
         },
-        new("pull_6ft6_N", "the same hands, rod of 6 ft 6 in", "pull held for long with a rod of 6 ft 6 in and the same power load, square to the line", l => l.Lever.ShortN),
-        new("pull_7ft6_N", "the same hands, rod of 7 ft 6 in", "pull held for long with a rod of 7 ft 6 in and the same power load, square to the line", l => l.Lever.LongN),
+        new("pull_6ft6_N", "same hands, rod of 6 ft 6 in", "pull held for long with a rod of 6 ft 6 in and the same power load, square to the line", l => l.Lever.ShortN),
+        new("pull_7ft6_N", "same hands, rod of 7 ft 6 in", "pull held for long with a rod of 7 ft 6 in and the same power load, square to the line", l => l.Lever.LongN),
         new("tow_pull_N", "pull that tows it", "pull that tows the tired fish under the surface at the steady speed of the reel", l => l.TowAtReel.PullN.Value),
         new("head_up_speed_m_s", "speed that keeps its head up", "least speed at which half of the head stays out of the water", l => l.OnTop.LeastMS.Value),
         new("head_up_pull_N", "pull that keeps it on top", "steady pull that keeps half of its head out and the fish coming, tired, at the steady speed of the reel or the least speed for it", l => l.OnTop.PullN.Value),
@@ -46,7 +46,7 @@ public static class LandingFigures
         {
             Headline = new("drag at the boat", "N", 1.0),
         },
-        new("boat_hook_drag_N", "drag that spares hook and knot", "the same without the rod: hook, knot and leader", l => l.Boat.HookDragN),
+        new("boat_hook_drag_N", "drag that spares the hook", "the same without the rod: hook, knot and leader", l => l.Boat.HookDragN),
     ];
 
     /// <summary>A limit as files name it.</summary>

@@ -56,7 +56,7 @@ public static class StrikeFigures
     private static Figure<StrikeResult> Of(string key, string label, string meaning, Func<StrikeSummary, double?> value) => new(key, label, meaning, r => value(r.Summary));
 
     private static Figure<StrikeResult> MarginOf(WeakPlace place) => Of(
-        $"margin_{Name(place).Replace('-', '_')}", $"reserve of the {Words(place)}", $"strength over largest load, {Words(place)}: below 1 it gives{(place == WeakPlace.Leader ? "; none without a leader" : "")}",
+        $"margin_{Name(place).Replace('-', '_')}", $"reserve, {Words(place)}", $"strength over largest load, {Words(place)}: below 1 it gives{(place == WeakPlace.Leader ? "; none without a leader" : "")}",
         s => s.Margins.FirstOrDefault(m => m.Place == place) is Margin margin && double.IsFinite(margin.Ratio) ? margin.Ratio : null);
 
     private static string Words(WeakPlace place) => place switch

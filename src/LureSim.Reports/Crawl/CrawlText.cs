@@ -27,7 +27,7 @@ public static class CrawlText
             text.AppendWrapped("STOPPED EARLY: " + crawl.Failure);
         }
 
-        foreach (string sentence in (string[])[CrawlWords.End(crawl, notes.Shown) + ".", Starts(crawl, notes.Shown), Plants(crawl, notes.Shown), Hops(crawl.Summary, notes.Shown), Unknown])
+        foreach (string sentence in (string[])[CrawlWords.End(crawl, notes.Shown) + ".", Starts(crawl, notes.Shown), Plants(crawl, notes.Shown), Hops(crawl.Summary, notes.Shown), Unknown, FliesBack])
         {
             text.AppendWrapped(sentence);
         }
@@ -39,6 +39,8 @@ public static class CrawlText
     }
 
     private const string Unknown = "Nobody has published how plants hold a lure or a line: friction, hold, turn and stiffness (cover.*) are guesses, and a hold twice as strong may stop it.";
+
+    private const string FliesBack = "A lure that comes loose from plants under a bent rod flies back, hooks first: keep faces out of its line.";
 
     private static IEnumerable<TableRow> Rows(CrawlResult c, Shown shown) =>
     [

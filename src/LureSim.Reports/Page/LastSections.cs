@@ -43,7 +43,7 @@ internal static class LastSections
     [
         "This is a computation, not a measurement. Its equations are checked against published cases, but no measured track of a walking lure exists to compare with.",
         $"Some {page.Result.Cases.Max(c => c.Guesses.Count)} numbers behind each run are guesses, such as how fast a hand pulls and how much the hull drags. They are listed below with their ranges; near the edge of a rhythm window any of them may change the answer.",
-        "It knows no waves, no plants and no fish, and its hands keep time like a clock. Wind is in it only where the file says so. Names and numbers of tackle are classes, not products.",
+        "The retrieve knows no waves, no plants and no fish, and its hands keep time like a clock. Wind is in it only where the file says so. Names and numbers of tackle are classes, not products.",
         .. page.Result.Cases.SelectMany(c => c.Notes).Distinct(StringComparer.Ordinal).Select(n => $"Note: {n}."),
     ]));
 

@@ -20,7 +20,7 @@ internal static class PullDrawing
 
     private sealed class Frame(StrikeReport report, Shown shown, double width)
     {
-        private const double Left = 46, Right = 12, Head = 28, Scene = 230, Between = 58, Plot = 170, Foot = 46, Letters = 14, Behind = 0.3, Ahead = 0.6;
+        private const double Left = 46, Right = 12, Head = 28, Scene = 210, Between = 52, Plot = 160, Foot = 46, Letters = 14, Behind = 0.3, Ahead = 0.6;
 
         private readonly StrikeResult _strike = report.Strike;
         private readonly double _most = Math.Max(1.25 * report.Strike.Series["hook_force_N"].Max(), 1.1 * report.Window.SettingN);
@@ -28,7 +28,7 @@ internal static class PullDrawing
 
         private ShownUnit Unit => shown.Unit(ShownQuantity.Pull, _most);
 
-        private double PlotTop => Head + Scene + Between;
+        private static double PlotTop => Head + Scene + Between;
 
         private OxyRect SceneArea => new(Left, Head, width - Left - Right, Scene);
 

@@ -18,13 +18,13 @@ internal static class StrikeSection
         ? StorySections.Paragraphs([$"No strike was computed: {c.StrikeFault ?? "the model gives none"}."])
         : Markup.Of(
             StorySections.Paragraphs(StrikeStory.Sentences(report.Strike, shown)),
-            PullDrawing.Both(report, shown),
-            Key($"Dashed: the pull that sets {StrikeNames.Points(report.Strike.Setup.Hook.Points)}, {shown.Pull(report.Window.SettingN)}.{Grounds(report)}"),
-            StorySections.Paragraphs(DragStory.Sentences(report, shown)),
-            DragDrawing.Both(report, shown),
-            Key(DragDrawing.Key(report, shown)),
+            Drawn(PullDrawing.Both(report, shown), $"Dashed: the pull that sets {StrikeNames.Points(report.Strike.Setup.Hook.Points)}, {shown.Pull(report.Window.SettingN)}.{Grounds(report)}"),
+            StorySections.Paragraphs(DragStory.Found(report, shown)),
+            Drawn(DragDrawing.Both(report, shown), DragDrawing.Key(report, shown)),
             HtmlTable.Of(["", "in the strike"], [.. StrikeTable.Rows(report.Strike, shown).Select(r => (Markup[])[r.Name, HtmlTable.Cell(r.First, r.Second)])]),
             Key(GuessStory.Sentence(report, shown)));
+
+    private static Markup Drawn(Markup figure, string words) => Markup.Tag("div", "drawn", figure, Key(words));
 
     private static string Grounds(StrikeReport report)
     {

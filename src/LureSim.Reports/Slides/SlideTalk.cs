@@ -7,13 +7,15 @@ using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Retrieve.Moving;
+using LureSim.Reports.Strike;
 using LureSim.Reports.Trim;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Cast;
+using LureSim.Studies.Strike;
 
 namespace LureSim.Reports.Slides;
 
-/// <summary>Puts the pictures of one scenario into the order of a talk: it walks, why, the line, the lure itself, which rhythms, the loads, how it floats, the cast.</summary>
+/// <summary>Puts the pictures of one scenario into the order of a talk: it walks, why, the line, the lure itself, which rhythms, the loads, how it floats, the cast, the strike.</summary>
 /// <param name="source">Arguments that name the scenario, as typed after a command.</param>
 /// <param name="shown">Units.</param>
 public sealed class SlideTalk(string source, Shown shown)
@@ -76,6 +78,14 @@ public sealed class SlideTalk(string source, Shown shown)
         }
     }
 
+    /// <summary>Adds the slides of a strike: which drag, and how far the pull reaches.</summary>
+    /// <param name="report">Strike with its curves.</param>
+    public void AddStrike(StrikeReport report)
+    {
+        Add(() => DragWindowChart.OfWindowAlone(report, shown), "strike");
+        Add(() => StrikeDistance.Build(report, shown), "strike");
+    }
+
     private void Add(Func<Chart> build, string command)
     {
         foreach (Chart slide in SlideFit.InParts(build))
@@ -109,6 +119,8 @@ public sealed class SlideTalk(string source, Shown shown)
         "cast_release" => "What a hundredth of a second costs: let go too early or too late.",
         "cast_energy" => "Where the work of the hands goes; the lure gets only a part of it.",
         "cast_brake" => "What a brake costs in distance, and which tangles it saves; how much loose line a spool bears is a guess.",
+        "drag_window" => "Which drag sets the hook and spares everything, as far as forces go that nobody has measured. Ease it before the fish is at the boat.",
+        "strike_distance" => "What a strike brings to the hook near and far: the line stretches, and then the stroke runs out. The rod changes little.",
         _ => throw new ArgumentOutOfRangeException(nameof(name), name, "a picture without words for a speaker"),
     };
 }

@@ -1,5 +1,4 @@
 using LureSim.Model.Lines;
-using LureSim.Model.Strike;
 using LureSim.Reports.Kit.Text;
 using LureSim.Studies.Strike;
 
@@ -15,8 +14,13 @@ internal static class DragStory
     /// <param name="report">Strike.</param>
     /// <param name="shown">Units.</param>
     public static IEnumerable<string> Sentences(StrikeReport report, Shown shown) =>
-        report.Window.Range.LowN is null ? RemedyStory.Sentences(report, shown)
-        : [Window(report, shown), .. Advice(report, shown), Practice(report, shown), .. Readings(report.Window, shown)];
+        [.. Found(report, shown), .. report.Window.Range.LowN is null ? [] : Readings(report.Window, shown)];
+
+    /// <summary>The same without the other readings, for where a drawing shows them.</summary>
+    /// <param name="report">Strike.</param>
+    /// <param name="shown">Units.</param>
+    public static IEnumerable<string> Found(StrikeReport report, Shown shown) =>
+        report.Window.Range.LowN is null ? RemedyStory.Sentences(report, shown) : [Window(report, shown), .. Advice(report, shown), Practice(report, shown)];
 
     private static string Window(StrikeReport report, Shown shown)
     {
@@ -43,7 +47,7 @@ internal static class DragStory
 
     private static string Reason(DragWindow window, Shown shown) => window.Advice.Reason switch
     {
-        DragAdviceReason.Middle => "it is as many times the lowest as the highest is times it, so a drag that sticks or is set by feel stays inside",
+        DragAdviceReason.Middle => $"it may be off by {Trade.Digits(Math.Sqrt(window.Range.HighN!.Value / window.Range.LowN!.Value))} times either way and still does both",
         DragAdviceReason.Shut => $"shut, because the strike harms nothing and every bit of line that slips lets the fish deeper into the plants{Ease(window, shown)}",
         DragAdviceReason.HighAmongPlants => $"a fifth under what the strike spares, because line that slips lets the fish deeper into the plants{Ease(window, shown)}",
         _ => $"the least that sets the hook{Ease(window, shown)}",
@@ -56,9 +60,10 @@ internal static class DragStory
     private static string Holds(StrikeReport report, DragPoint at, Shown shown)
     {
         int points = report.Strike.Setup.Hook.Points;
-        double strike = at.HookForceN / points, boat = Math.Max(at.HookForceN, at.DragN * report.Window.BoatFactor) / points;
+        double strike = at.HookForceN / points, boat = at.DragN * report.Window.BoatFactor / points;
+        string hold = boat > strike ? $"{shown.Pull(boat)}, as much as a fish at the boat can put on {(points == 1 ? "it" : "each")} before this drag slips" : $"{shown.Pull(strike)} too";
         return $"With it the hook gets {shown.Pull(at.HookForceN)}: {StrikeNames.Points(points)} {(points == 1 ? "goes" : "go")} in if {(points == 1 ? "it" : "each")} needs no more than {shown.Pull(strike)}, "
-            + $"and {(points == 1 ? "holds if it bears" : "hold if each bears")} {shown.Pull(boat)}, what a fish can load {(points == 1 ? "it" : "each")} with at the boat before this drag slips.";
+            + $"and {(points == 1 ? "holds if it bears" : "hold if each bears")} {hold}.";
     }
 
     private static string Practice(StrikeReport report, Shown shown)
@@ -78,7 +83,7 @@ internal static class DragStory
 
     private static IEnumerable<string> Readings(DragWindow window, Shown shown)
     {
-        string[] told = [.. window.Bands.Select(b => $"if {If(b, shown)}, {Found(b.Range, shown)}")];
+        string[] told = [.. window.Bands.Select(b => $"if {If(b, shown)}, {Told(b.Range, shown)}")];
         if (told.Length > 0)
         {
             yield return $"Those forces are guesses. {Trade.Capital(string.Join("; ", told))}.";
@@ -94,11 +99,11 @@ internal static class DragStory
         _ => "one point alone holds the fish",
     };
 
-    private static string Found(DragRange range, Shown shown) =>
+    private static string Told(DragRange range, Shown shown) =>
         range.LowN is not double low ? "no drag sets the hook"
         : range.HighN is not double high ? "something gives at any drag"
         : range.IsEmpty ? $"{shown.Pull(low)} would set it and {shown.Pull(high)} is the most that spares everything"
         : shown.Range(ShownQuantity.Pull, low, high);
 
-    private static string Gives(DragRange range) => $"{StrikeNames.Of(range.Gives!.Value)} {StrikeNames.Gives(range.Gives.Value)} {(range.Case == DragCase.Boat ? "when a fish at the boat pulls as hard as the drag lets it" : "in the strike")}";
+    private static string Gives(DragRange range) => $"{StrikeNames.Of(range.Gives!.Value)} gives first, {(range.Case == DragCase.Boat ? "when a fish at the boat pulls as hard as the drag lets it" : "in the strike")}";
 }

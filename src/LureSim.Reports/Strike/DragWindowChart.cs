@@ -23,43 +23,44 @@ public static class DragWindowChart
     /// <summary>Builds the picture.</summary>
     /// <param name="report">Strike with its drag window.</param>
     /// <param name="shown">Units.</param>
-    public static Chart Build(StrikeReport report, Shown shown)
+    public static Chart Build(StrikeReport report, Shown shown) => Build(report, shown, withReadings: true);
+
+    /// <summary>The same without the other readings of the thresholds: for a slide, which has no room for their rows.</summary>
+    /// <param name="report">Strike with its drag window.</param>
+    /// <param name="shown">Units.</param>
+    public static Chart OfWindowAlone(StrikeReport report, Shown shown) => Build(report, shown, withReadings: false);
+
+    private static Chart Build(StrikeReport report, Shown shown, bool withReadings)
     {
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(shown);
         DragWindow window = report.Window;
-        StrikeResult strike = report.Strike;
-        (string Name, DragRange Range)[] readings = [.. DragWindowWords.Readings(window, shown.OneFamily)];
-        double shut = Math.Max(window.LockedN, strike.Setup.Reel.DragN), most = Most(window);
+        double shut = Math.Max(window.LockedN, report.Strike.Setup.Reel.DragN), most = Most(window);
         ShownUnit drag = shown.Unit(ShownQuantity.Pull, shut), pull = shown.Unit(ShownQuantity.Pull, most);
-        PlotModel model = ChartStyle.NewModel(DragWindowWords.Title(window, strike.Setup.Hook.Points, shown), Subtitle(strike, shown.OneFamily));
-        var panels = new Panels(
-            model, Height, [ChartStyle.NewAxis(AxisPosition.Left, string.Empty, 0.0, pull.Of(most)), SetUpRows.Axis([.. readings.Select(r => r.Name)])],
-            [1.4, RowWeight * (readings.Length + 0.5)]);
+        (string Name, DragRange Range)[] readings = withReadings ? [.. DragWindowWords.Readings(window, shown.OneFamily)] : [];
+        PlotModel model = ChartStyle.NewModel(DragWindowWords.Title(window, report.Strike.Setup.Hook.Points, shown), Subtitle(report.Strike, shown.OneFamily));
+        LinearAxis upper = ChartStyle.NewAxis(AxisPosition.Left, string.Empty, 0.0, pull.Of(most));
+        Panels panels = withReadings
+            ? new(model, Height, [upper, SetUpRows.Axis([.. readings.Select(r => r.Name)])], [1.4, RowWeight * (readings.Length + 0.5)])
+            : new(model, ChartStyle.Height, [upper]);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, $"Drag setting, full spool, {drag.Name}", 0.0, drag.Of(1.03 * shut)));
         DrawZones(panels, window, drag, pull.Of(most));
         DrawPulls(panels, report, drag, pull);
-        for (int i = 0; i < readings.Length; i++)
-        {
-            DrawReading(panels, readings.Length - 1 - i, readings[i].Range, window.LockedN, drag);
-        }
-
         (double DragN, string Words, Look Look)[] marks = [.. Marks(report)];
-        foreach ((double dragN, _, Look look) in marks)
-        {
-            Mark(panels, 0, drag.Of(dragN), look, (1.0 - NameShare) * pull.Of(most));
-            Mark(panels, 1, drag.Of(dragN), look, readings.Length);
-        }
-
+        DrawMarks(panels, 0, marks, drag, (1.0 - NameShare) * pull.Of(most));
         panels.Header(0, $"Pull on the hook, {pull.Name}",
         [
             new("in the strike", Looks.NosePull), new("fish surging at the boat", Looks.Spool), .. SetLevel.Legend(report, withRange: false),
             .. window.Range is { Gives: not null, HighN: not null } ? [new(DragWindowWords.Gives(window.Range), Gives.Color, Swatch.Dot)] : Array.Empty<HeaderEntry>(),
             .. marks.Select(m => new HeaderEntry($"{m.Words}, {drag.Text(m.DragN)}", m.Look)),
         ]);
-        panels.Header(1, readings.Length > 1 ? "If the guesses are wrong" : "Zones",
-            [.. readings.SelectMany(r => DragZone.Of(r.Range, window.LockedN)).Select(z => new HeaderEntry(z.Kind, z.Color, Swatch.Box)).DistinctBy(e => e.Label)]);
-        return new Chart("drag_window", model, Height: Height);
+        if (withReadings)
+        {
+            DrawReadings(panels, readings, window.LockedN, drag);
+            DrawMarks(panels, 1, marks, drag, readings.Length);
+        }
+
+        return new Chart("drag_window", model, Height: withReadings ? Height : ChartStyle.Height);
     }
 
     private static string Subtitle(StrikeResult strike, Shown shown) =>
@@ -116,21 +117,28 @@ public static class DragWindowChart
         }
     }
 
-    private static void DrawReading(Panels panels, int row, DragRange range, double lockedN, ShownUnit drag)
+    private static void DrawReadings(Panels panels, (string Name, DragRange Range)[] readings, double lockedN, ShownUnit drag)
     {
-        foreach (DragZone zone in DragZone.Of(range, lockedN))
+        for (int i = 0; i < readings.Length; i++)
         {
-            panels.Model.Annotations.Add(new RectangleAnnotation
+            int row = readings.Length - 1 - i;
+            foreach (DragZone zone in DragZone.Of(readings[i].Range, lockedN))
             {
-                YAxisKey = Panels.Key(1),
-                MinimumX = drag.Of(zone.FromN),
-                MaximumX = drag.Of(zone.ToN),
-                MinimumY = row - Half,
-                MaximumY = row + Half,
-                Fill = zone.Color,
-                Layer = AnnotationLayer.BelowSeries,
-            });
+                panels.Model.Annotations.Add(new RectangleAnnotation
+                {
+                    YAxisKey = Panels.Key(1),
+                    MinimumX = drag.Of(zone.FromN),
+                    MaximumX = drag.Of(zone.ToN),
+                    MinimumY = row - Half,
+                    MaximumY = row + Half,
+                    Fill = zone.Color,
+                    Layer = AnnotationLayer.BelowSeries,
+                });
+            }
         }
+
+        panels.Header(1, readings.Length > 1 ? "If the guesses are wrong" : "Zones",
+            [.. readings.SelectMany(r => DragZone.Of(r.Range, lockedN)).Select(z => new HeaderEntry(z.Kind, z.Color, Swatch.Box)).DistinctBy(e => e.Label)]);
     }
 
     private static IEnumerable<(double DragN, string Words, Look Look)> Marks(StrikeReport report)
@@ -143,15 +151,21 @@ public static class DragWindowChart
         }
     }
 
-    private static void Mark(Panels panels, int panel, double x, Look look, double top) => panels.Model.Annotations.Add(new LineAnnotation
+    private static void DrawMarks(Panels panels, int panel, (double DragN, string Words, Look Look)[] marks, ShownUnit drag, double top)
     {
-        YAxisKey = Panels.Key(panel),
-        Type = LineAnnotationType.Vertical,
-        X = x,
-        MaximumY = top,
-        Color = look.Color,
-        StrokeThickness = 5,
-        LineStyle = look.Style,
-        Layer = AnnotationLayer.AboveSeries,
-    });
+        foreach ((double dragN, _, Look look) in marks)
+        {
+            panels.Model.Annotations.Add(new LineAnnotation
+            {
+                YAxisKey = Panels.Key(panel),
+                Type = LineAnnotationType.Vertical,
+                X = drag.Of(dragN),
+                MaximumY = top,
+                Color = look.Color,
+                StrokeThickness = 5,
+                LineStyle = look.Style,
+                Layer = AnnotationLayer.AboveSeries,
+            });
+        }
+    }
 }

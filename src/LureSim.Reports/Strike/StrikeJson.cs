@@ -1,5 +1,4 @@
 using System.Text.Json;
-using LureSim.Model;
 using LureSim.Model.Landing;
 using LureSim.Model.Strike;
 using LureSim.Reports.Kit.Json;

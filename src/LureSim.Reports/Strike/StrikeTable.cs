@@ -23,7 +23,7 @@ internal static class StrikeTable
         [
             shown.Row("pull on the hook, largest", ShownQuantity.Pull, s.HookForcePeakN),
             shown.Row("held by the hands alone", ShownQuantity.Pull, s.HookForceStaticN),
-            shown.Row("pull on each point", ShownQuantity.Pull, s.ForcePerPointN),
+            .. strike.Setup.Hook.Points > 1 ? [shown.Row("pull on each point", ShownQuantity.Pull, s.ForcePerPointN)] : Array.Empty<TableRow>(),
             shown.Row("impulse", ShownQuantity.Impulse, s.ImpulseNs),
             new("line tight after", Time(s.TimeToTightS), ""),
             new("points set after", s.TimeToForceS is null ? "not set" : Time(s.TimeToForceS), s.Sets ? $"kept up for {Trade.Fixed(s.SetTimeS, 2)} s" : $"due: {shown.Pull(strike.Setup.Hook.SettingN)}"),

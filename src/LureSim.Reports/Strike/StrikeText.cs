@@ -11,7 +11,7 @@ namespace LureSim.Reports.Strike;
 /// <summary>A strike for the terminal: ASCII, lines of at most <see cref="Closing.Width"/> characters.</summary>
 public static class StrikeText
 {
-    private const string Caution =
+    internal const string Caution =
         "Care under load: braid cuts, so never take a turn of it around a hand; a hook that lets go flies back at the rod, so face away and wear glasses.";
 
     /// <summary>Title, table, what happened, what can give, the drag, holding and landing, guesses, warnings and cautions, each line ended by a line feed.</summary>

@@ -5,7 +5,7 @@ using LureSim.Scenarios.Quantities;
 
 namespace LureSim.Scenarios.Keys;
 
-/// <summary>Table <c>[crawl]</c>. The hand that gathers is that of <c>[retrieve]</c>, the plants are those of <c>[cover]</c>.</summary>
+/// <summary>Table <c>[crawl]</c>. The hand at the reel is that of <c>[retrieve]</c> but for its slack, the plants are those of <c>[cover]</c>.</summary>
 public static class CrawlKeys
 {
     /// <summary>Distance.</summary>

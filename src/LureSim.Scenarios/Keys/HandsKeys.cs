@@ -115,7 +115,7 @@ public static class HandsKeys
         Words = "fade of the drive after the release",
         Default = "50 ms",
         Parameter = Parameter.Of<HandsSpec>(nameof(HandsSpec.FadeS)),
-        Lens = Lens.OfSetup(s => s.Hands.FadeS, Activities.Cast | Activities.Strike),
+        Lens = Lens.OfSetup(s => s.Hands.FadeS, Activities.Cast),
     };
 
     /// <summary>Delay of the catch.</summary>

@@ -49,21 +49,21 @@ public static class RetrieveKeys
         [
             new("gather", (int)TakeUpMode.Gather), new("steady", (int)TakeUpMode.Steady), new("per_twitch", (int)TakeUpMode.PerTwitch),
         ],
-        Lens = Lens.OfRetrieve(t => (int)t.TakeUp.Mode),
+        Lens = Lens.OfRetrieve(t => (int)t.TakeUp.Mode, Activities.Retrieve | Activities.Crawl),
     };
 
     /// <summary>Steady take-up.</summary>
     public static readonly KeySpec TakeUpSpeed = new("retrieve.take_up_speed", QuantityKind.Speed, "m/s", "Line speed of take_up = \"steady\" and of a steady pull (stroke 0).")
     {
         Parameter = Parameter.Of<TakeUpSpec>(nameof(TakeUpSpec.SpeedMS)),
-        Lens = Lens.OfRetrieve(t => t.TakeUp.SpeedMS),
+        Lens = Lens.OfRetrieve(t => t.TakeUp.SpeedMS, Activities.Retrieve | Activities.Crawl),
     };
 
     /// <summary>Take-up per twitch.</summary>
     public static readonly KeySpec TakeUpPerTwitch = new("retrieve.take_up_per_twitch", QuantityKind.Length, "cm", "Line won per twitch of take_up = \"per_twitch\".")
     {
         Parameter = Parameter.Of<TakeUpSpec>(nameof(TakeUpSpec.PerTwitchM)),
-        Lens = Lens.OfRetrieve(t => t.TakeUp.PerTwitchM),
+        Lens = Lens.OfRetrieve(t => t.TakeUp.PerTwitchM, Activities.Retrieve | Activities.Crawl),
     };
 
     /// <summary>Lag of gathering.</summary>

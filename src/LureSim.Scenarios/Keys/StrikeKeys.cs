@@ -1,4 +1,5 @@
 using LureSim.Model;
+using LureSim.Model.Cover;
 using LureSim.Model.Hands;
 using LureSim.Model.Lures;
 using LureSim.Model.Strike;
@@ -34,6 +35,10 @@ public static class StrikeKeys
         Choices = [new("snap", (int)StrikeStyle.Snap), new("haul", (int)StrikeStyle.Haul), new("sweep", (int)StrikeStyle.Sweep)],
         Lens = Lens.OfStrike(t => (int)t.Stroke.Style),
     };
+
+    /// <summary>Style where none is said: over a mat people haul (common practice, no source).</summary>
+    /// <param name="kind">Cover.</param>
+    public static StrikeStyle UsualStyle(CoverKind kind) => kind == CoverKind.Mat ? StrikeStyle.Haul : StrikeStyle.Snap;
 
     /// <summary>Effort.</summary>
     public static readonly KeySpec Effort = new("strike.effort", QuantityKind.Ratio, "", "Share of full strength in the strike; 1 is all that the person has.")

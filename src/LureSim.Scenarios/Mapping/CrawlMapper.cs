@@ -10,7 +10,7 @@ internal static class CrawlMapper
 {
     /// <summary>Maps; refused values stay NaN.</summary>
     /// <param name="c">Values.</param>
-    /// <param name="hand">The hand that gathers.</param>
+    /// <param name="hand">The hand at the reel.</param>
     /// <param name="rod">Rod, or null when it was refused.</param>
     public static CrawlTask Map(MapContext c, TakeUpSpec hand, RodSpec? rod)
     {
@@ -21,7 +21,7 @@ internal static class CrawlMapper
             StrokeM: c[CrawlKeys.Stroke],
             DurationS: c[CrawlKeys.Duration])
         {
-            TakeUp = hand with { Mode = TakeUpMode.Gather, SlackM = c[CrawlKeys.Slack], SpeedMS = new TakeUpSpec().SpeedMS, PerTwitchM = new TakeUpSpec().PerTwitchM },
+            TakeUp = hand with { SlackM = c[CrawlKeys.Slack] },
             Solver = new(Nodes: (int)c[SolverKeys.Nodes], StepS: c[SolverKeys.Step], OutputStepS: c[SolverKeys.OutputStep]),
         };
         if (rod is not null)

@@ -77,11 +77,10 @@ internal static class StrikeMapper
         return stroke;
     }
 
-    // Over a mat people haul (common practice, no source).
     private static StrikeStyle Style(MapContext c)
     {
-        double style = c[StrikeKeys.Style];
-        return !double.IsNaN(style) ? (StrikeStyle)(int)style : c[CoverKeys.Kind] == (int)CoverKind.Mat ? StrikeStyle.Haul : StrikeStyle.Snap;
+        double style = c[StrikeKeys.Style], kind = c[CoverKeys.Kind];
+        return !double.IsNaN(style) ? (StrikeStyle)(int)style : StrikeKeys.UsualStyle(double.IsNaN(kind) ? CoverKind.Open : (CoverKind)(int)kind);
     }
 
     // A count that was refused is a fault already.

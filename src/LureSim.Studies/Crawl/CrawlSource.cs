@@ -26,7 +26,9 @@ public sealed class CrawlSource() : FigureSource<CrawlResult>("crawl", Activitie
     public override bool Reads(KeySpec key, ScenarioResult scenario)
     {
         ArgumentNullException.ThrowIfNull(key);
-        return (key.ReadBy & Activities.Crawl) != 0 && !Unread.Contains(key) && (key.Table != "lure" || OfLure.Contains(key)) && RetrieveSource.TurnsWith(key, scenario);
+        ArgumentNullException.ThrowIfNull(scenario);
+        return (key.ReadBy & Activities.Crawl) != 0 && !Unread.Contains(key) && (key.Table != "lure" || OfLure.Contains(key)) 
+            && RetrieveSource.TurnsWith(key, scenario) && RetrieveSource.WindsWith(key, scenario.Crawl!.TakeUp.Mode);
     }
 
     /// <inheritdoc/>

@@ -48,11 +48,17 @@ public sealed class RetrieveSource() : FigureSource<RetrieveSummary>("retrieve",
         TakeUpMode mode = retrieve.IsTow ? TakeUpMode.Steady : retrieve.TakeUp.Mode;
         return (key.ReadBy & Activities.Retrieve) != 0 && !Unread.Contains(key)
             && (!OfPlants.Contains(key) || scenario.Setup!.Cover.LineOverM > 0.0)
-            && (key != RetrieveKeys.TakeUpSpeed || mode == TakeUpMode.Steady)
-            && (!OfGathering.Contains(key) || mode == TakeUpMode.Gather)
-            && (key != RetrieveKeys.TakeUpPerTwitch || mode == TakeUpMode.PerTwitch)
+            && WindsWith(key, mode)
             && TurnsWith(key, scenario);
     }
+
+    /// <summary>Whether a key of the hand at the reel enters: each way to work it has keys of its own.</summary>
+    /// <param name="key">Key, of any table.</param>
+    /// <param name="mode">How the reel is worked.</param>
+    internal static bool WindsWith(KeySpec key, TakeUpMode mode) =>
+        (key != RetrieveKeys.TakeUpSpeed || mode == TakeUpMode.Steady)
+        && (!OfGathering.Contains(key) || mode == TakeUpMode.Gather)
+        && (key != RetrieveKeys.TakeUpPerTwitch || mode == TakeUpMode.PerTwitch);
 
     /// <summary>Whether a key of reel or spool enters where a lure is twitched: those of a turning spool do where the drag may slip.</summary>
     /// <param name="key">Key, of any table.</param>

@@ -10,7 +10,7 @@ namespace LureSim.Studies.Page;
 internal sealed record PageStrike(StrikeReport? Report, string? Fault)
 {
     /// <summary>Computes it, on one thread.</summary>
-    /// <param name="file">File.</param>
+    /// <param name="file">The file whose strike it is.</param>
     /// <param name="stop">Stops the runs.</param>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
     public static PageStrike Of(PageFile file, CancellationToken stop)

@@ -2,6 +2,7 @@ using LureSim.Model;
 using LureSim.Model.Assembly;
 using LureSim.Model.Cover;
 using LureSim.Model.Landing;
+using LureSim.Model.Lines;
 using LureSim.Model.Lures;
 using LureSim.Model.Strike;
 using LureSim.Scenarios.Keys;
@@ -29,7 +30,7 @@ public sealed record ThresholdReading(ThresholdCase Case, HookHold Hook);
 public static class DragStudy
 {
     /// <summary>A loose drag, N: half a pound, which a light pull of the hand moves (a choice).</summary>
-    public const double LooseN = 2.2;
+    public const double LooseN = 0.5 * LineLabels.NewtonPerLb;
 
     // Loosest drag of the ladder, N, its rungs, and halvings of a rung: 1.39^(1/32) is 1 % of the drag.
     private const double LeastN = 1.0;
@@ -82,7 +83,7 @@ public static class DragStudy
             LabelN = labelN,
             SettingN = setup.Hook.SettingN,
             BoatFactor = demand.BoatFactor,
-            Advice = setup.Cover.Kind == CoverKind.Open ? InOpenWater(range, Point) : AmongPlants(inStrike, locked, Point),
+            Advice = setup.Cover.Kind == CoverKind.Open ? InOpenWater(range, inStrike, Point) : AmongPlants(inStrike, locked, Point),
         }));
 
         DragDemand Read(HookHold hook) => new(setup with { Hook = hook }, task, LandingOfStrike.Run(setup with { Hook = hook }, task).Demand());
@@ -121,11 +122,11 @@ public static class DragStudy
         return [.. made];
     }
 
-    private static DragAdvice InOpenWater(DragRange range, Func<double, DragPoint?> strike) =>
+    private static DragAdvice InOpenWater(DragRange range, DragRange inStrike, Func<double, DragPoint?> strike) =>
         range.LowN is not double low ? new(DragAdviceReason.CannotSet, null)
         : !range.IsEmpty ? new(DragAdviceReason.Middle, strike(Math.Sqrt(low * range.HighN!.Value)))
-        : range.Case == DragCase.Boat ? new(DragAdviceReason.SetThenEase, strike(low))
-        : new(DragAdviceReason.TooWeak, null);
+        : inStrike.IsEmpty ? new(DragAdviceReason.TooWeak, null)
+        : new(DragAdviceReason.SetThenEase, strike(low));
 
     private static DragAdvice AmongPlants(DragRange range, double locked, Func<double, DragPoint?> strike) =>
         range.LowN is not double low ? new(DragAdviceReason.CannotSet, null)

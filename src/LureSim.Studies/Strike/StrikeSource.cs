@@ -15,7 +15,7 @@ public sealed class StrikeSource() : FigureSource<StrikeResult>("strike", Activi
     private static readonly KeySpec[] Unread =
     [
         AnglerKeys.RodElevation, AnglerKeys.RodBearing, AnglerKeys.PullTime, AnglerKeys.ReturnTime, AnglerKeys.ReturnShare, AnglerKeys.SustainedTorque,
-        RodKeys.Damping, ReelKeys.Ratio, LeaderKeys.Knot, CoverKeys.LureFriction,
+        RodKeys.Damping, ReelKeys.Ratio, LeaderKeys.Knot,
     ];
 
     private static readonly KeySpec[] OfLure = [LureKeys.Mass, LureKeys.MassWithHooks, LureKeys.Hooks];
@@ -37,11 +37,16 @@ public sealed class StrikeSource() : FigureSource<StrikeResult>("strike", Activi
     }
 
     // Line that crosses no plants feels none, plants that neither hold it nor turn it do nothing to it.
-    private static bool OverPlants(KeySpec key, CoverSpec cover) =>
-        key == CoverKeys.LineOver || key == CoverKeys.Height ? (cover.DragNM > 0.0 || cover.TurnRadM > 0.0) && (key == CoverKeys.LineOver || cover.LineOverM > 0.0)
-        : key == CoverKeys.LineDrag ? cover.LineOverM > 0.0
-        : key == CoverKeys.LineTurn ? cover.LineOverM > 0.0 && cover.LineFriction > 0.0
-        : key != CoverKeys.LineFriction || (cover.LineOverM > 0.0 && cover.TurnRadM > 0.0);
+    private static bool OverPlants(KeySpec key, CoverSpec cover)
+    {
+        bool lies = cover.LineOverM > cover.OpeningM, holds = cover.DragNM > 0.0 || cover.TurnRadM * cover.LineFriction > 0.0;
+        return key == CoverKeys.LineOver ? holds
+            : key == CoverKeys.Opening ? holds && cover.LineOverM > 0.0
+            : key == CoverKeys.Height ? holds && lies
+            : key == CoverKeys.LineDrag ? lies
+            : key == CoverKeys.LineTurn ? lies && cover.LineFriction > 0.0
+            : key != CoverKeys.LineFriction || (lies && cover.TurnRadM > 0.0);
+    }
 
     /// <summary>Strikes once.</summary>
     /// <param name="scenario">Valid scenario.</param>

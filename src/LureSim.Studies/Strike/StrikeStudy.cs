@@ -38,7 +38,7 @@ public static class StrikeStudy
         }
 
         DragOutcome found = drag.Result;
-        ValueList<StrikeRemedy> remedies = found.Window.Range.LowN is null ? [.. Remedies(setup, task, label, found.Window.LockedN, threads, stop, Counted)] : [];
+        ValueList<StrikeRemedy> remedies = found.Window.Range.LowN is null ? [.. Remedies(setup, task, label, found.Window.LockedN, threads, Counted, stop)] : [];
         StrikeCurves curves = withCurves ? StrikeCurveStudy.Run(setup, task, label, threads, stop, Counted) : new([], [], label, setup.Hook.SettingN);
         return new(new StrikeReport(found.Own, found.Locked, found.Loose, found.Window, remedies, found.Landing, curves) { Guesses = StrikeGuesses.Of(setup, scenario.Effective()) });
 
@@ -71,7 +71,7 @@ public static class StrikeStudy
         }
     }
 
-    private static IEnumerable<StrikeRemedy> Remedies(Setup own, StrikeTask task, double labelN, double lockedN, int threads, CancellationToken stop, Func<Setup, StrikeTask, Outcome<StrikeResult>> run)
+    private static IEnumerable<StrikeRemedy> Remedies(Setup own, StrikeTask task, double labelN, double lockedN, int threads, Func<Setup, StrikeTask, Outcome<StrikeResult>> run, CancellationToken stop)
     {
         Setup setup = own with { Reel = own.Reel with { DragN = lockedN } };
         StrikeTask coarse = StrikeVariants.Coarse(task);

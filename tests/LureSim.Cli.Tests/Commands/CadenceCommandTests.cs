@@ -114,7 +114,7 @@ public sealed class CadenceCommandTests
     {
         public override bool Reads(Scenarios.Keys.KeySpec key, Scenarios.ScenarioResult scenario) => true;
 
-        public override FigureRow Run(Scenarios.ScenarioResult scenario, CancellationToken stop) => Row("", 0);
+        public override FigureRow Run(Scenarios.ScenarioResult scenario, CancellationToken stop) => Row([""], 0);
     }
 
     [Fact]

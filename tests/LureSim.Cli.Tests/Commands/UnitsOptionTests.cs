@@ -12,6 +12,7 @@ public sealed class UnitsOptionTests : IDisposable
     [Theory]
     [InlineData("trim")]
     [InlineData("pool")]
+    [InlineData("strike")]
     [InlineData("retrieve", "--set", "retrieve.duration=2 s")]
     public void Files_for_machines_are_the_same_bytes_in_every_choice(params string[] command)
     {

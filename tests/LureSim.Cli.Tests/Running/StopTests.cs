@@ -23,6 +23,8 @@ public sealed class StopTests : IDisposable
     [InlineData("cadence", "--map")]
     [InlineData("trim")]
     [InlineData("pool")]
+    [InlineData("strike")]
+    [InlineData("strike", "--doubt", "20")]
     [InlineData("crawl", "--set", "cover.kind=mat")]
     public void Every_command_stops_with_its_own_code_and_leaves_nothing(string command, params string[] options)
     {
@@ -39,6 +41,7 @@ public sealed class StopTests : IDisposable
     [InlineData("trim", "trim.json")]
     [InlineData("pool", "pool.json")]
     [InlineData("retrieve", "summary.json")]
+    [InlineData("strike", "summary.json")]
     public void A_wish_that_comes_while_files_are_written_is_granted(string command, string first)
     {
         using var stop = new CancellationTokenSource();

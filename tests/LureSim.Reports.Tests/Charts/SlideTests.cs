@@ -4,6 +4,7 @@ using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Slides;
 using LureSim.Reports.Tests.Support;
+using LureSim.Studies.Strike;
 using SkiaSharp;
 
 namespace LureSim.Reports.Tests.Charts;
@@ -56,7 +57,8 @@ public sealed class SlideTests
         Assert.Equal(
             [
                 "walk", "path_top", "pull_slack_turn_1", "pull_slack_turn_2", "side_view", "attitude_side_1", "attitude_side_2", "attitude_time_1", "attitude_time_2", "cadence_1", "cadence_2",
-                "loads", "trim_side", "trim_righting", "cast_swing", "cast_path", "cast_speeds", "cast_release", "cast_energy", "cast_brake",
+                "loads", "trim_side", "trim_righting", "cast_swing", "cast_path", "cast_speeds", "cast_release", "cast_energy", "cast_brake", "drag_window",
+                "strike_distance",
             ],
             names);
     }
@@ -93,7 +95,7 @@ public sealed class SlideTests
         Assert.DoesNotContain('\u202E', notes);
         Assert.DoesNotContain('\u0007', notes);
         Assert.Contains("`` luresim check a`b.toml ``", notes, StringComparison.Ordinal);
-        Assert.Equal(20 - 1, notes.Split('\n').Count(l => l.Length > 0 && char.IsAsciiDigit(l[0]) && l.Contains(". **", StringComparison.Ordinal)));
+        Assert.Equal(20 - 1 + 2, notes.Split('\n').Count(l => l.Length > 0 && char.IsAsciiDigit(l[0]) && l.Contains(". **", StringComparison.Ordinal)));
     }
 
     private static IReadOnlyList<Slide> Talk(Shown shown, bool longNames, ReelKind reel)
@@ -105,6 +107,8 @@ public sealed class SlideTests
         talk.AddTrim(title, MadeUpTrim.Result());
         var cast = MadeUpCast.Result(reel);
         talk.AddCast(new(cast with { Setup = cast.Setup with { Title = title } }, reel == ReelKind.Revolving ? MadeUpCast.Brakes : []));
+        StrikeReport strike = MadeUpStrike.Report();
+        talk.AddStrike(strike with { Strike = strike.Strike with { Setup = strike.Strike.Setup with { Title = title } } });
         return talk.Slides;
     }
 }

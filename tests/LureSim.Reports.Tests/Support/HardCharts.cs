@@ -4,6 +4,7 @@ using LureSim.Model.Hands;
 using LureSim.Model.Reels;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Cast;
+using LureSim.Reports.Cover;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Text;
@@ -44,6 +45,8 @@ internal static class HardCharts
         yield return ("cast_power", () => PowerTableChart.Build(MadeUpCast.Powers() with { Title = Title }, shown));
         yield return ("cast_across ten", () => CastAcrossChart.Build(Ten(), shown));
         yield return ("cast_match", () => MatchChart.Build(StoredCharts.Match() with { Title = Title }, shown));
+        yield return ("cover", () => CoverChart.Build(MadeUpCover.Report() with { Title = Title }, shown));
+        yield return ("cover hopeless", () => CoverChart.Build(MadeUpCover.Hopeless() with { Title = Title }, shown));
         foreach (StrikeStyle style in Enum.GetValues<StrikeStyle>())
         {
             yield return ($"strike_force {style}", () => StrikeForce.Build(Long(MadeUpStrike.About(MadeUpStrike.Result(style, 26.0, 45.0, slips: true))), shown));

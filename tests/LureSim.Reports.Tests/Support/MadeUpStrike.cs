@@ -91,10 +91,22 @@ internal static class MadeUpStrike
             BoatFactor = 1.4,
             Advice = new(reason, adviceN is double drag ? At(drag) : null),
         };
-        return new(strike, null, null, window, [], LandingOfStrike.Run(strike.Setup, strike.Task).Demand(), Curves(strike.Setup))
+        StrikeRemedy[] remedies =
+        [
+            new(RemedyKind.FullEffort, CurveLine.Own, 15.0, 31.0, false), new(RemedyKind.Haul, CurveLine.Own, 15.0, 1.1 * setN, true), new(RemedyKind.FullHaul, CurveLine.Own, 15.0, 1.3 * setN, true),
+            new(RemedyKind.Nearer, CurveLine.Own, 5.0, 1.05 * setN, true), new(RemedyKind.Nearer, CurveLine.Own, 10.0, 1.01 * setN, true), new(RemedyKind.Line, CurveLine.SoakedNylon, 15.0, 20.0, false),
+        ];
+        return new(
+            strike, Dragged(40.0, 50.0), Dragged(4.0, DragStudy.LooseN, slips: true), window, range.LowN is null ? [.. remedies] : [], LandingOfStrike.Run(strike.Setup, strike.Task).Demand(), Curves(strike.Setup))
         {
             Guesses = new(new(setN, 0.5 * setN, 2.0 * setN), [new(WeakPlace.HookHold, 48.0, 240.0), new(WeakPlace.HookWire, 78.0, 218.0), new(WeakPlace.Knot, 110.0, 209.0), new(WeakPlace.Rod, 31.5, 90.0)]),
         };
+    }
+
+    private static StrikeResult Dragged(double peakN, double dragN, bool slips = false)
+    {
+        StrikeResult strike = Result(peakN: peakN, slips: slips);
+        return strike with { Setup = strike.Setup with { Reel = strike.Setup.Reel with { DragN = dragN } } };
     }
 
     private static DragPoint At(double dragN) => new(dragN, Math.Min(1.7 * dragN, 40.0), Math.Min(1.8 * dragN, 42.0), 0.01 * dragN, Math.Max(0.0, 0.5 - (0.02 * dragN)));

@@ -3,6 +3,7 @@ using LureSim.Reports.Bend;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Cast;
 using LureSim.Reports.Compare;
+using LureSim.Reports.Cover;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
@@ -56,6 +57,8 @@ internal static class StoredCharts
         ("bend_curve", typeof(BendCurve), () => BendCurve.Build(MadeUpBend.Report(odd: false), Shown.Both)),
         ("bend_curve_odd", typeof(BendCurve), () => BendCurve.Build(MadeUpBend.Report(odd: true), new(UnitChoice.Trade))),
         ("bend_shapes", typeof(BendShapes), () => BendShapes.Build(MadeUpBend.Report(odd: false), Shown.Both)),
+        ("cover", typeof(CoverChart), () => CoverChart.Build(MadeUpCover.Report(), Shown.Both)),
+        ("cover_trade", typeof(CoverChart), () => CoverChart.Build(MadeUpCover.Hopeless(), new(UnitChoice.Trade))),
         ("compare_page", typeof(ComparePage), () => ComparePage.Build(MadeUpCompare.Result(), Shown.Both)),
         ("compare_page_trade", typeof(ComparePage), () => ComparePage.Build(MadeUpCompare.Result(), new(UnitChoice.Trade))),
         ("compare_page_many", typeof(ComparePage), () => ComparePage.Build(MadeUpCompare.Result(10), Shown.Both)),
@@ -81,6 +84,7 @@ internal static class StoredCharts
         ("strike_margins_gives", typeof(MarginBars), () => MarginBars.Build(MadeUpStrike.About(MadeUpStrike.Result(peakN: 70.0)), new(UnitChoice.Trade))),
         ("strike_distance", typeof(StrikeDistance), () => StrikeDistance.Build(MadeUpStrike.Report(), Shown.Both)),
         ("drag_window", typeof(DragWindowChart), () => DragWindowChart.Build(MadeUpStrike.Report(), Shown.Both)),
+        ("drag_window_alone", typeof(DragWindowChart), () => DragWindowChart.OfWindowAlone(MadeUpStrike.Report(), Shown.Both)),
         ("drag_window_empty", typeof(DragWindowChart), () => DragWindowChart.Build(MadeUpStrike.Empty(), new(UnitChoice.Trade))),
         ("drag_window_weak", typeof(DragWindowChart), () => DragWindowChart.Build(MadeUpStrike.TooWeak(), Shown.Both)),
         ("cadence", typeof(CadenceChart), () => CadenceChart.Build(MadeUpCadence.TwoWindows())),

@@ -35,6 +35,7 @@ public sealed class CrawlTextTests
         Assert.Contains("of the pull at the tip 55 % come to the lure", text, StringComparison.Ordinal);
         Assert.Contains("off the plants for 4 % of the time, up to 0.47 in (1.2 cm) high", text, StringComparison.Ordinal);
         Assert.Contains("are guesses", text, StringComparison.Ordinal);
+        Assert.Contains("flies back", text, StringComparison.Ordinal);
     }
 
     [Fact]

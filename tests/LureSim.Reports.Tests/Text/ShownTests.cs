@@ -1,8 +1,10 @@
 using System.Text.RegularExpressions;
 using LureSim.Model.Cast;
 using LureSim.Model.Crawl;
+using LureSim.Model.Landing;
 using LureSim.Model.Pool;
 using LureSim.Model.Retrieve;
+using LureSim.Model.Strike;
 using LureSim.Model.Trim;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Text;
@@ -76,6 +78,7 @@ public sealed class ShownTests
         [
             .. RetrieveFigures.All.Select(f => f.Key), .. CastFigures.All.Select(f => f.Key), .. CadenceFigures.All.Select(f => f.Key), .. TrimFigures.All.Select(f => f.Key), .. PoolFigures.All.Select(f => f.Key),
             .. CrawlFigures.All.Select(f => f.Key),
+            .. StrikeFigures.All.Select(f => f.Key), .. LandingFigures.All.Select(f => f.Key),
         ];
         string[] shared = ["", "/s", "s", "deg", "W", "Hz", "rpm", "rad/s"];
         foreach (string key in keys)

@@ -5,12 +5,14 @@ using LureSim.Model.Retrieve;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Cast;
 using LureSim.Reports.Crawl;
+using LureSim.Reports.Cover;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Pool;
 using LureSim.Reports.Retrieve;
 using LureSim.Reports.Tests.Support;
+using LureSim.Reports.Strike;
 using LureSim.Reports.Trim;
 using LureSim.Studies.Cast;
 
@@ -28,8 +30,14 @@ public sealed partial class UnitsOfTextsTests
         ("retrieve_dives", n => RetrieveText.Build(Changed(WalkPattern.Diving, s => s with { UnderShare = 0.3, DipM = 0.05, LineDragMeanN = 0.0004, NoseDownLoadN = -0.0001 }), n)),
         ("retrieve_nose", n => RetrieveText.Build(Changed(WalkPattern.Turning, s => s with { NoseDipM = 0.02 }), n)),
         ("trim", n => TrimText.Build("Made up", MadeUpTrim.Result(), n)),
+        ("cover", n => CoverText.Build(MadeUpCover.Report(), n)),
+        ("cover_hopeless", n => CoverText.Build(MadeUpCover.Hopeless(), n)),
         ("pool", n => PoolText.Build("Made up", MadeUpPool.Result(), n, MadeUpDoubt.Study())),
         ("pool_stiff", n => PoolText.Build("Made up", MadeUpPool.Stiff(), n)),
+        ("strike", n => StrikeText.Build(MadeUpStrike.Report(), n, MadeUpDoubt.Study())),
+        ("strike_empty", n => StrikeText.Build(MadeUpStrike.Empty(), n)),
+        ("strike_unset", n => StrikeText.Build(MadeUpStrike.TooWeak(), n)),
+        ("strike_shut", n => StrikeText.Build(MadeUpStrike.Strong(), n)),
         ("crawl", n => CrawlText.Build(MadeUpCrawl.Result(), n, MadeUpDoubt.Study())),
         ("crawl_late", n => CrawlText.Build(MadeUpCrawl.Late(), n)),
         ("crawl_stuck", n => CrawlText.Build(MadeUpCrawl.Stuck(), n)),

@@ -4,14 +4,17 @@ using System.Text;
 using LureSim.Model;
 using LureSim.Model.Cast;
 using LureSim.Model.Crawl;
+using LureSim.Model.Landing;
 using LureSim.Model.Pool;
 using LureSim.Model.Retrieve;
+using LureSim.Model.Strike;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Crawl;
 using LureSim.Studies.Figures;
 using LureSim.Studies.Pool;
+using LureSim.Studies.Strike;
 
 namespace LureSim.Studies.Tests.Figures;
 
@@ -38,6 +41,8 @@ public sealed class FigureDocumentTests
         Check(CadenceFigures.All);
         Check(PoolFigures.All);
         Check(CrawlFigures.All);
+        Check(StrikeFigures.All);
+        Check(LandingFigures.All);
 
         static void Check<T>(IReadOnlyList<Figure<T>> figures)
         {
@@ -58,6 +63,8 @@ public sealed class FigureDocumentTests
         List(text, "retrieve", RetrieveFigures.All);
         List(text, "cadence", CadenceFigures.All);
         List(text, "cast", CastFigures.All);
+        List(text, "strike", StrikeFigures.All);
+        List(text, "strike", LandingFigures.All, ": holding and landing");
         List(text, "pool", PoolFigures.All);
         List(text, "crawl", CrawlFigures.All);
         text.Append("## Keys that do not enter\n\nSet by `--set` they are named in a note; in `--across` they are refused; in `--vary` a note says that rows will be equal. A test changes every key and compares.\n\n");
@@ -75,12 +82,13 @@ public sealed class FigureDocumentTests
     [
         ("retrieve", new RetrieveSource(), []), ("cadence", new CadenceSource(new CadencePlan()), []),
         ("cast, revolving spool", new CastSource(), []), ("cast, fixed spool", new CastSource(), ["reel.kind=fixed"]),
+        ("strike", new StrikeSource(), []),
         ("pool", new PoolSource(), []), ("crawl", new CrawlSource(), ["cover.kind=mat"]),
     ];
 
-    private static void List<T>(StringBuilder text, string command, IReadOnlyList<Figure<T>> figures)
+    private static void List<T>(StringBuilder text, string command, IReadOnlyList<Figure<T>> figures, string part = "")
     {
-        text.Append(CultureInfo.InvariantCulture, $"## `{command}`\n\n| figure | in words | meaning |\n|---|---|---|\n");
+        text.Append(CultureInfo.InvariantCulture, $"## `{command}`{part}\n\n| figure | in words | meaning |\n|---|---|---|\n");
         foreach (Figure<T> figure in figures)
         {
             text.Append(CultureInfo.InvariantCulture, $"| `{figure.Key}` | {figure.Label} | {figure.Meaning} |\n");

@@ -7,13 +7,14 @@ using LureSim.Studies.Crawl;
 using LureSim.Studies.Figures;
 using LureSim.Studies.Pool;
 using LureSim.Studies.Runs;
+using LureSim.Studies.Strike;
 
 namespace LureSim.Studies.Tests.Figures;
 
 /// <summary>
 /// Which keys a command says it reads, against what it does: every key is changed a little, and the numbers change or do not. The set-up
 /// has a soaked leader with a fixed knot and wind from the side, a drag that slips, a swing that
-/// stops before the release, so that hardly any key lies idle.
+/// stops before the release, and a strong fish among plants, so that hardly any key lies idle.
 /// </summary>
 public sealed class KeysThatEnterTests
 {
@@ -63,18 +64,28 @@ public sealed class KeysThatEnterTests
         [crawl]
         duration = "3 s"
         stroke = "25 cm"
+        [strike]
+        nodes = 10
+        step = "1 ms"
+        points = 1
+        set_force = "3 N"
+        [fish]
+        pull = "25 N"
         """;
 
     // A word for people, the seed of draws, limits that only a remark compares with or that are not reached here, and packing that braid alone is sized by.
     private static readonly string[] Apart =
         ["title", "seed", "angler.sustained_torque", "line.strength", "line.packing", "leader.packing", "retrieve.gather_fastest"];
 
+    // What a strike of the wrists among single plants makes slip.
+    private static readonly string[] Yielding = ["reel.drag=4 N", "cover.kind=sparse"];
+
     private static readonly ScenarioSource Source = ScenarioSource.FromText(Text);
 
     public static TheoryData<string, string> Commands() => new()
     {
         { "retrieve", "revolving" }, { "cast", "fixed" }, { "cast", "revolving" }, { "cadence", "revolving" },
-        { "pool", "revolving" }, { "crawl", "revolving" },
+        { "pool", "revolving" }, { "crawl", "revolving" }, { "strike", "revolving" }, { "strike", "fixed" },
     };
 
     [Theory]
@@ -86,11 +97,12 @@ public sealed class KeysThatEnterTests
             "retrieve" => new RetrieveSource(),
             "cast" => new CastSource(),
             "pool" => new PoolSource(),
+            "strike" => new StrikeSource(),
             "crawl" => new CrawlSource(),
             _ => new CadenceSource(new CadencePlan(1.5, 1.6, ScanPoints: 3, Starts: 1, Run: new StationaryPlan(0.5, 4, 4))),
         };
-        string kind = "reel.kind=" + reel;
-        ScenarioResult own = Source.Resolve([kind]);
+        string[] set = command == "strike" ? ["reel.kind=" + reel, .. Yielding] : ["reel.kind=" + reel];
+        ScenarioResult own = Source.Resolve(set);
         string before = Row(figures, own);
         var wrong = new List<string>();
         foreach (KeySpec key in ScenarioSchema.Keys.Where(k => k.Kind != QuantityKind.List && k.Path is not ("lure.tie" or "reel.kind") && !Apart.Contains(k.Path)))
@@ -102,7 +114,7 @@ public sealed class KeysThatEnterTests
                 continue;
             }
 
-            ScenarioResult changed = Source.Resolve([kind, $"{key.Path}={Other(key, own)}"]);
+            ScenarioResult changed = Source.Resolve([.. set, $"{key.Path}={Other(key, own)}"]);
             if (changed.IsValid && (Row(figures, changed) != before) != says)
             {
                 wrong.Add($"{key.Path} {(says ? "is said to enter but does not" : "enters unsaid")}");
@@ -110,6 +122,25 @@ public sealed class KeysThatEnterTests
         }
 
         Assert.Empty(wrong);
+    }
+
+    // A fish that does nothing has no thrust, a hook that does not yield no mass, plants that are not there no hold.
+    [Theory]
+    [InlineData("fish.way=comes")]
+    [InlineData("fish.way=stays")]
+    [InlineData("fish.way=fast")]
+    [InlineData("cover.kind=open")]
+    [InlineData("cover.line_turn=0 rad/m")]
+    public void Of_fish_and_plants_that_enters_a_strike_which_is_there(string set)
+    {
+        var strike = new StrikeSource();
+        ScenarioResult own = Source.Resolve([.. Yielding, set]);
+        string before = Row(strike, own);
+        foreach (KeySpec key in ScenarioSchema.Keys.Where(k => k.Table is "fish" or "cover" || k.Path is "lure.mass"))
+        {
+            ScenarioResult changed = Source.Resolve([.. Yielding, set, $"{key.Path}={Other(key, own)}"]);
+            Assert.True(changed.IsValid && (Row(strike, changed) != before) == strike.Reads(key, own), $"{set}, {key.Path}");
+        }
     }
 
     [Fact]
