@@ -6,6 +6,9 @@ internal static class Pictures
     private const string Large = "luresim retrieve scenarios/large-walker.toml", LargeOut = "out/large-walker/retrieve/";
     private const string Cast = "luresim cast scenarios/small-walker.toml", CastOut = "out/small-walker/cast/";
 
+    private const string Mat = "luresim strike scenarios/hollow-mat.toml", MatOut = "out/hollow-mat/strike/";
+    private const string Edge = "luresim strike scenarios/treble-edge.toml", EdgeOut = "out/treble-edge/strike/";
+
     // Scenario, model and study, each in little: short runs on a coarse line.
     private static readonly Probe Rhythms = new(
         "across_windows", "luresim check scenarios/small-walker.toml --effective", "luresim retrieve scenarios/small-walker.toml --json",
@@ -82,6 +85,30 @@ internal static class Pictures
             "bend_curve.png", "out/bend-test/bend/bend_curve.png",
             "A few weights hung on a rod in the shop, and the rod that fits them: how stiff it is, and how sure that is.",
             "luresim bend scenarios/bend-test.csv"),
+        new(
+            "strike_force.png", MatOut + "strike_force.png",
+            "A hook set over a mat. Above, rod and line to scale at four moments; below, the pull on the hook. The line is tight after a tenth of a second; the pull is hardest half a second later, with the rod bent and the line stretched.",
+            Mat),
+        new(
+            "drag_window.png", EdgeOut + "drag_window.png",
+            "Trebles along an edge: drags that do not set the hook, that set it and spare everything, and that are too much. The rows below move the forces that nobody has measured.",
+            Edge),
+        new(
+            "strike_distance.png", MatOut + "strike_distance.png",
+            "What a strike brings to the hook near and far on four lines of one label, and on other rods. The band is the range of the force that sets a double, which nobody has measured.",
+            Mat),
+        new(
+            "strike_margins.png", EdgeOut + "strike_margins.png",
+            "What gives first when a treble is set: load against strength of rod, hook, hold, knot and line, with the ranges of what is guessed.",
+            Edge),
+        new(
+            "cover.png", "out/treble-edge/cover/cover.png",
+            "One person's tackle at an open edge, among single plants and over a mat: the pull on the hook against what sets it and what gives, and the drags that do. Trebles cannot be drawn over the mat, whatever the forces.",
+            "luresim cover scenarios/treble-edge.toml"),
+        new(
+            "crawl.png", "out/hollow-mat/crawl/crawl.png",
+            "A hollow lure twitched over a mat to an opening. Plants hold the line: half of the strokes never reach the lure, the others draw it a hand or two.",
+            "luresim crawl scenarios/hollow-mat.toml"),
         new(
             "pool_push.png", "out/small-walker/pool/pool_push.png",
             "Push the lure along in a pool without its hooks and let go: how soon it turns aside tells how strong the force at its stern is.",

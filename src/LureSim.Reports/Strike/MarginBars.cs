@@ -62,10 +62,10 @@ public static class MarginBars
             return $"{Trade.Capital(place)} {StrikeNames.Gives(first.Place)}: it bears {shown.Pull(first.StrengthN)} and gets {shown.Pull(first.LoadN)}";
         }
 
-        Margin[] doubtful = [.. summary.Margins.Where(m => Strength(report, m).Low < m.LoadN)];
-        return doubtful.Length == 0
-            ? $"Nothing gives; first would be {place}, which bears {Times(first)} its load"
-            : $"{Trade.Capital(place)} bears {Times(first)} its load; if the guesses are too high, {StrikeNames.Of(doubtful[0].Place)} {StrikeNames.Gives(doubtful[0].Place)}";
+        Margin? doubtful = summary.Margins.FirstOrDefault(m => Strength(report, m).Low < m.LoadN);
+        return doubtful is null ? $"Nothing gives; first would be {place}, which bears {Times(first)} its load"
+            : doubtful == first ? $"{Trade.Capital(place)} bears {Times(first)} its load; at the low end of that guess it {StrikeNames.Gives(first.Place)}"
+            : $"{Trade.Capital(place)} bears {Times(first)} its load; at the low end of a guess {StrikeNames.Of(doubtful.Place)} {StrikeNames.Gives(doubtful.Place)}";
     }
 
     private static Ranged Strength(StrikeReport report, Margin margin)

@@ -52,7 +52,7 @@ public sealed class StrikeChartTests
     [Theory]
     [InlineData(0.0, "The line never pulls: nothing is loaded")]
     [InlineData(26.0, "Nothing gives; first would be the rod, which bears 2.1 times its load")]
-    [InlineData(50.0, "The rod bears 1.1 times its load; if the guesses are too high, the rod breaks")]
+    [InlineData(50.0, "The rod bears 1.1 times its load; at the low end of that guess it breaks")]
     [InlineData(60.0, "The rod breaks: it bears 5.5 kg and gets 6.1 kg")]
     public void Margins_are_told_with_the_doubt_of_what_things_bear(double peakN, string title) =>
         Assert.Equal(title, Title(MarginBars.Build(MadeUpStrike.About(MadeUpStrike.Result(peakN: peakN)), Metric)));
