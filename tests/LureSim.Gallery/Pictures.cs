@@ -102,6 +102,14 @@ internal static class Pictures
             "What gives first when a treble is set: load against strength of rod, hook, hold, knot and line, with the ranges of what is guessed.",
             Edge),
         new(
+            "cover.png", "out/treble-edge/cover/cover.png",
+            "One person's tackle at an open edge, among single plants and over a mat: the pull on the hook against what sets it and what gives, and the drags that do. Trebles cannot be drawn over the mat, whatever the forces.",
+            "luresim cover scenarios/treble-edge.toml"),
+        new(
+            "crawl.png", "out/hollow-mat/crawl/crawl.png",
+            "A hollow lure twitched over a mat to an opening. Plants hold the line: half of the strokes never reach the lure, the others draw it a hand or two.",
+            "luresim crawl scenarios/hollow-mat.toml"),
+        new(
             "pool_push.png", "out/small-walker/pool/pool_push.png",
             "Push the lure along in a pool without its hooks and let go: how soon it turns aside tells how strong the force at its stern is.",
             "luresim pool scenarios/small-walker.toml --set lure.hook_drag=0"),

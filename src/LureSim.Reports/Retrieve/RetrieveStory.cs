@@ -1,3 +1,4 @@
+using LureSim.Model.Cover;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Text;
 
@@ -19,10 +20,10 @@ internal static class RetrieveStory
     {
         RetrieveSummary s = result.Summary;
         return s.TowSpeedMS > 0.0
-            ? [Tow(s, shown), .. AttitudeStory.Sentences(s), Cost(s, shown), .. Slip(result, shown)]
+            ? [Tow(s, shown), .. AttitudeStory.Sentences(s), Cost(s, shown), .. Slip(result, shown), .. Plants(result)]
             : AttitudeStory.Trouble(s, shown) is string trouble
-                ? [trouble, .. AttitudeStory.Sentences(s), Cost(s, shown), .. Slip(result, shown)]
-                : [What(s, shown), .. Facing(s), Why(result), .. AttitudeStory.Sentences(s), Cost(s, shown), .. Slip(result, shown), Limit(result, shown)];
+                ? [trouble, .. AttitudeStory.Sentences(s), Cost(s, shown), .. Slip(result, shown), .. Plants(result)]
+                : [What(s, shown), .. Facing(s), Why(result), .. AttitudeStory.Sentences(s), Cost(s, shown), .. Slip(result, shown), .. Plants(result), Limit(result, shown)];
     }
 
     private static string[] Slip(RetrieveResult result, Shown shown)
@@ -32,6 +33,11 @@ internal static class RetrieveStory
             ? []
             : [$"The drag slipped: set to {shown.Pull(result.Setup.Reel.DragN)}, it gave {(slip < 1.0 ? shown.Size(slip) : shown.Distance(slip))} of line; tighten it."];
     }
+
+    // A lure that lies on plants does not float: what is computed here is another thing.
+    private static string[] Plants(RetrieveResult result) => result.Setup.Cover is { Kind: CoverKind.Mat, OpeningM: 0.0 }
+        ? ["The file has it on a closed mat (cover.opening is 0); here it floats, with plants holding its line. The command crawl draws it over them; cover.opening = \"3 m\" puts it into free water."]
+        : [];
 
     private static string Tow(RetrieveSummary s, Shown shown)
     {

@@ -17,7 +17,10 @@ public sealed class RetrieveClutchTests
     // Steady: the angler backs away at 1 m/s, the lure follows as fast as the drag lets it.
     private static readonly RetrieveTask Pull = Walk with
     {
-        DistanceM = 20.0, StrokeM = 0.0, HoldDistance = true, TakeUp = new(TakeUpMode.Steady, SpeedMS: 1.0),
+        DistanceM = 20.0,
+        StrokeM = 0.0,
+        HoldDistance = true,
+        TakeUp = new(TakeUpMode.Steady, SpeedMS: 1.0),
     };
 
     [Fact]
