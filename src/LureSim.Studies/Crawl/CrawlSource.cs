@@ -27,7 +27,7 @@ public sealed class CrawlSource() : FigureSource<CrawlResult>("crawl", Activitie
     {
         ArgumentNullException.ThrowIfNull(key);
         ArgumentNullException.ThrowIfNull(scenario);
-        return (key.ReadBy & Activities.Crawl) != 0 && !Unread.Contains(key) && (key.Table != "lure" || OfLure.Contains(key)) 
+        return (key.ReadBy & Activities.Crawl) != 0 && !Unread.Contains(key) && (key.Table != "lure" || OfLure.Contains(key))
             && RetrieveSource.TurnsWith(key, scenario) && RetrieveSource.WindsWith(key, scenario.Crawl!.TakeUp.Mode);
     }
 

@@ -40,7 +40,16 @@ internal static class MadeUpCrawl
         CrawlResult whole = Result();
         CrawlSummary s = whole.Summary with
         {
-            TimeToOpeningS = null, TwitchesToOpening = null, WayM = 0.05, WayPerTwitchM = 0.01, StrokeShare = 0.07, SpeedMS = 0.02, LostTwitches = 5, OffShare = 0.0, HopM = 0.0, PlantsPeakN = 0.0,
+            TimeToOpeningS = null,
+            TwitchesToOpening = null,
+            WayM = 0.05,
+            WayPerTwitchM = 0.01,
+            StrokeShare = 0.07,
+            SpeedMS = 0.02,
+            LostTwitches = 5,
+            OffShare = 0.0,
+            HopM = 0.0,
+            PlantsPeakN = 0.0,
             Twitches = [.. whole.Summary.Twitches.Select(t => t with { WayM = 0.01 })],
         };
         return Of(0.01, s) with { Statics = Statics with { LeastStrokeM = double.PositiveInfinity, TipPullN = Statics.PullN } };
