@@ -59,7 +59,8 @@ internal static class MadeUpCover
             Of(CoverCriterion.Drawn, Exact(50.0), new(12.0, 4.0, 31.0)), Of(CoverCriterion.Tight, Exact(2.1), Exact(1.5)),
         ];
         return new(new(strike.Setup, strike.Task, strike.Setup.Reel.DragN), strike, LandingOfStrike.Run(strike.Setup, strike.Task).Demand(),
-            [.. passing.Select(p => others.FirstOrDefault(o => o.Criterion == p.Criterion) ?? p)]) { BoatFactor = 1.55 };
+            [.. passing.Select(p => others.FirstOrDefault(o => o.Criterion == p.Criterion) ?? p)])
+        { BoatFactor = 1.55 };
     }
 
     private static CoverCheck Of(CoverCriterion criterion, Ranged have, Ranged need, WeakPlace? place = null) => CoverCheck.Of(criterion, have, need, place);

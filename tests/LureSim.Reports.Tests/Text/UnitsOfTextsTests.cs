@@ -4,15 +4,15 @@ using LureSim.Model.Reels;
 using LureSim.Model.Retrieve;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Cast;
-using LureSim.Reports.Crawl;
 using LureSim.Reports.Cover;
+using LureSim.Reports.Crawl;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Pool;
 using LureSim.Reports.Retrieve;
-using LureSim.Reports.Tests.Support;
 using LureSim.Reports.Strike;
+using LureSim.Reports.Tests.Support;
 using LureSim.Reports.Trim;
 using LureSim.Studies.Cast;
 
