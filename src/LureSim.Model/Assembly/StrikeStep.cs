@@ -52,9 +52,6 @@ internal sealed class StrikeStep
     /// <summary>Line at n+1 after <see cref="Try"/>.</summary>
     public LineState Next { get; private set; }
 
-    /// <summary>Force of the line on the rod tip in the last step, N.</summary>
-    public Vec3 TipForce { get; private set; }
-
     /// <summary>Pull of the line on the hook in the last step, N.</summary>
     public double HookN => Pass.Solver.Tension[Mesh.Segments - 1];
 
@@ -135,7 +132,6 @@ internal sealed class StrikeStep
         _bending.Apply(Pass, Next, Vec3.Zero);
         LineEnd head = Clutch.Give(tip, Pass.Direction(0));
         Pass.Solve(step, Next, head, Fish.Begin(step), out Vec3 tipForce, out Vec3 hookForce);
-        TipForce = tipForce;
         Rod.Finish(step, tipForce);
         Fish.Finish(step, hookForce);
         return !Clutch.Finish(Pass.Solver.Tension[0]);

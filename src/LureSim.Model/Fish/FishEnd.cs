@@ -47,11 +47,10 @@ internal sealed class FishEnd
     /// <summary>Place as the running step sees it, m.</summary>
     public Vec3 Place => _next.Place;
 
-    /// <summary>True for a hook that does not yield.</summary>
-    public bool IsFast => _fish.Way == FishWay.Fast;
-
     /// <summary>Speed toward the angler now, m/s.</summary>
     public double TowardMS => -_now.Speed.X;
+
+    private bool IsFast => _fish.Way == FishWay.Fast;
 
     /// <summary>Starts a step.</summary>
     /// <param name="step">Step coefficients.</param>

@@ -185,8 +185,9 @@ internal sealed class ChainRodEnd
         return sum + Math.Atan2(Vec3.Cross(last, line).Length, Vec3.Dot(last, line));
     }
 
-    /// <summary>Joints of the rod at n from the turning point to the tip, m.</summary>
-    public Vec3[] Joints() => [.. _motion.Joints(Now.Q).Select(p => Frame.Place(p.X, p.Z))];
+    /// <summary>Joints of the rod from the turning point to the tip, m.</summary>
+    /// <param name="place">Travel of the hands, then angle of each link, m and rad.</param>
+    public Vec3[] Joints(double[] place) => [.. _motion.Joints(place).Select(p => Frame.Place(p.X, p.Z))];
 
     private void Solve(StepGains gains, double time, double[] place, double[] rate)
     {

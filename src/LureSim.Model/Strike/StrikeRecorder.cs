@@ -1,6 +1,5 @@
 using LureSim.Model.Assembly;
 using LureSim.Model.Hands;
-using LureSim.Model.Lines.Chain;
 using LureSim.Numerics;
 
 namespace LureSim.Model.Strike;
@@ -17,7 +16,7 @@ internal sealed class StrikeRecorder
     private readonly Vec3 _toHook;
     private readonly double _tipStart, _turnStart, _fishStart;
     private readonly List<StrikeMoment> _moments = [];
-    private StrikeMoment? _peakMoment;
+    private readonly double[] _peakQ, _peakX, _peakZ;
     private double _nextRow, _slackS, _sincePeakS;
     private bool _held;
 
@@ -26,6 +25,8 @@ internal sealed class StrikeRecorder
     public StrikeRecorder(StrikeParts parts)
     {
         (_parts, _step) = (parts, parts.Step);
+        int nodes = _step.Mesh.Segments + 1;
+        (_peakQ, _peakX, _peakZ) = (new double[_step.Rod.Now.Q.Length], new double[nodes], new double[nodes]);
         _toHook = (_step.Fish.Now.Place - _step.Rod.TipNow).Unit();
         (_tipStart, _turnStart, _fishStart) = (Away(_step.Rod.TipNow), _step.Rod.Now.Q[1], _step.Fish.Now.Place.X);
         Keep(StrikeMomentName.Start, 0.0);
@@ -75,9 +76,9 @@ internal sealed class StrikeRecorder
     /// <param name="counters">Work of the numbers.</param>
     public StrikeResult Finish(SolverCounters counters)
     {
-        if (_peakMoment is not null)
+        if (Peaks.HookN > 0.0)
         {
-            _moments.Add(_peakMoment);
+            _moments.Add(Moment(StrikeMomentName.Peak, Peaks.TimeS, Peaks.HookN, _peakQ, _peakX, _peakZ));
         }
 
         return new()
@@ -126,7 +127,9 @@ internal sealed class StrikeRecorder
         (Peaks.StretchM, Peaks.SlipM) = (LineEnergy.StretchM(_step.Mesh, _step.Now), _step.Clutch.GivenM);
         (Peaks.TravelM, Peaks.TurnRad, Peaks.ButtRad) = (Away(_step.Rod.TipNow) - _tipStart, _step.Rod.Now.Q[1] - _turnStart, _step.Rod.Now.Q[1]);
         (Peaks.Tip, Peaks.Hook) = (_step.Rod.TipNow, _step.Fish.Now.Place);
-        _peakMoment = Moment(StrikeMomentName.Peak, time);
+        _step.Rod.Now.Q.CopyTo(_peakQ, 0);
+        _step.Now.X.AsSpan(0, _peakX.Length).CopyTo(_peakX);
+        Across.AsSpan(0, _peakZ.Length).CopyTo(_peakZ);
     }
 
     private void Hold(double time)
@@ -156,16 +159,17 @@ internal sealed class StrikeRecorder
 
     private double Away(Vec3 tip) => -Vec3.Dot(tip, _toHook);
 
-    private void Keep(StrikeMomentName name, double time) => _moments.Add(Moment(name, time));
+    // Line across the stroke's plane: height, or to the side.
+    private double[] Across => _parts.Task.Stroke.Plane == StrokePlane.Up ? _step.Now.Z : _step.Now.Y;
 
-    private StrikeMoment Moment(StrikeMomentName name, double time)
+    private void Keep(StrikeMomentName name, double time) =>
+        _moments.Add(Moment(name, time, _step.HookN, _step.Rod.Now.Q, _step.Now.X.AsSpan(0, _peakX.Length), Across.AsSpan(0, _peakZ.Length)));
+
+    private StrikeMoment Moment(StrikeMomentName name, double time, double hookN, double[] rod, ReadOnlySpan<double> lineX, ReadOnlySpan<double> lineZ)
     {
         bool up = _parts.Task.Stroke.Plane == StrokePlane.Up;
-        LineState line = _step.Now;
-        int count = _step.Mesh.Segments + 1;
-        Vec3[] rod = _step.Rod.Joints();
-        return new(
-            name, time, _step.HookN, [.. rod.Select(p => p.X)], [.. rod.Select(p => up ? p.Z : p.Y)], [.. line.X.AsSpan(0, count)], [.. (up ? line.Z : line.Y).AsSpan(0, count)]);
+        Vec3[] joints = _step.Rod.Joints(rod);
+        return new(name, time, hookN, [.. joints.Select(p => p.X)], [.. joints.Select(p => up ? p.Z : p.Y)], [.. lineX], [.. lineZ]);
     }
 }
 

@@ -55,7 +55,7 @@ public sealed class StrokeRodTests
     {
         ChainRodEnd rod = StrokeRod.Of(Tackle, new StrikeStroke());
         Run(rod, 5e-4, 0.2, _ => TowardFish);
-        Vec3[] joints = rod.Joints();
+        Vec3[] joints = rod.Joints(rod.Now.Q);
         var chain = RodChain.Build(Tackle.Rod);
         Assert.Equal(new Vec3(-rod.Now.Q[0], 0.0, Tackle.Angler.HandHeightM), joints[0]);
         Assert.Equal(0.0, (joints[^1] - rod.TipNow).Length, 1e-12);
