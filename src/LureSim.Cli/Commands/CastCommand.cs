@@ -47,12 +47,11 @@ public static class CastCommand
                 return ExitCode.BadInput;
             }
 
-            return Guarded(
-                () => asked.Axes.Count > 0 ? CastAcrossCommand.Run(values, scenario, asked, runs > 0 ? runs : CastAcrossCommand.Draws, threads, terminal, stop)
+            return ScenarioInput.Guarded(
+                values, terminal, () => asked.Axes.Count > 0 ? CastAcrossCommand.Run(values, scenario, asked, runs > 0 ? runs : CastAcrossCommand.Draws, threads, terminal, stop)
                     : parsed.GetValue(power) ? CastPowerCommand.Run(values, scenario, threads, terminal, stop)
                     : measured is not null ? CastMatchCommand.Run(values, scenario, measured, threads, terminal, stop)
-                    : Run(values, scenario, runs, threads, terminal, stop),
-                values, terminal);
+                    : Run(values, scenario, runs, threads, terminal, stop));
         });
         command.Validators.Add(result =>
         {
@@ -67,20 +66,6 @@ public static class CastCommand
             }
         });
         return command;
-    }
-
-    // What no single key could tell: the lure in the water at the start.
-    private static int Guarded(Func<int> run, CommonValues values, Terminal terminal)
-    {
-        try
-        {
-            return run();
-        }
-        catch (ArgumentException e)
-        {
-            terminal.Error.WriteLine($"{values.File}: {e.Message.Split('\n')[0]}");
-            return ExitCode.BadInput;
-        }
     }
 
     private static int Run(CommonValues values, ScenarioResult scenario, int runs, int threads, Terminal terminal, CancellationToken stop)

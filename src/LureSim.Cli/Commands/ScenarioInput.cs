@@ -37,4 +37,21 @@ public static class ScenarioInput
             values.File, RetrieveKeys.Stroke.Path, "0 is a steady pull, which has no rhythm; a stroke is due here, for example \"20 cm\""));
         return null;
     }
+
+    /// <summary>Runs; what no single key could tell, such as a lure in the water at the start of a cast or a rod tip higher than a strike is far, is one line.</summary>
+    /// <param name="values">File.</param>
+    /// <param name="terminal">Where to write.</param>
+    /// <param name="run">What runs.</param>
+    internal static int Guarded(CommonValues values, Terminal terminal, Func<int> run)
+    {
+        try
+        {
+            return run();
+        }
+        catch (ArgumentException e)
+        {
+            terminal.Error.WriteLine($"{values.File}: {e.Message.Split('\n')[0]}");
+            return ExitCode.BadInput;
+        }
+    }
 }

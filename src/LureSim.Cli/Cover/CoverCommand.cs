@@ -1,7 +1,6 @@
 using System.CommandLine;
 using LureSim.Cli.Commands;
 using LureSim.Cli.Running;
-using LureSim.Cli.Strike;
 using LureSim.Reports.Cover;
 using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Json;
@@ -28,7 +27,7 @@ internal static class CoverCommand
         {
             CommonValues values = options.Read(parsed, Name);
             return ScenarioInput.Read(values, [], terminal, Activities.Strike) is ScenarioResult scenario
-                ? StrikeCommand.Guarded(values, terminal, () => Run(values, scenario, terminal, stop))
+                ? ScenarioInput.Guarded(values, terminal, () => Run(values, scenario, terminal, stop))
                 : ExitCode.BadInput;
         });
         return command;

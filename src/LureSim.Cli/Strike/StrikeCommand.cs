@@ -30,27 +30,10 @@ internal static class StrikeCommand
             (int runs, int threads) = doubt.Read(parsed, faults);
             CommonValues values = options.Read(parsed, "strike");
             return ScenarioInput.Read(values, faults, terminal, Capability.Figures!.Asks) is ScenarioResult scenario
-                ? Guarded(values, terminal, () => Run(values, scenario, runs, threads, terminal, stop))
+                ? ScenarioInput.Guarded(values, terminal, () => Run(values, scenario, runs, threads, terminal, stop))
                 : ExitCode.BadInput;
         });
         return command;
-    }
-
-    /// <summary>Runs; what no single key could tell, such as a rod tip higher than the strike is far, is one line.</summary>
-    /// <param name="values">Options.</param>
-    /// <param name="terminal">Terminal.</param>
-    /// <param name="run">What runs.</param>
-    internal static int Guarded(CommonValues values, Terminal terminal, Func<int> run)
-    {
-        try
-        {
-            return run();
-        }
-        catch (ArgumentException e)
-        {
-            terminal.Error.WriteLine($"{values.File}: {e.Message.Split('\n')[0]}");
-            return ExitCode.BadInput;
-        }
     }
 
     private static int Run(CommonValues values, ScenarioResult scenario, int runs, int threads, Terminal terminal, CancellationToken stop)
