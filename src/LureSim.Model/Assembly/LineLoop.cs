@@ -1,4 +1,3 @@
-using System.Globalization;
 using LureSim.Model.Hands;
 using LureSim.Model.Lines.Chain;
 using LureSim.Model.Reels;
@@ -7,25 +6,16 @@ using LureSim.Numerics.Steps;
 
 namespace LureSim.Model.Assembly;
 
-/// <summary>Takes a twitched line through base steps of one length, each cut into halves as often as the step rule demands.</summary>
+/// <summary>Takes a twitched line through base steps of one length (<see cref="StepHalving"/>): hand, reel, clutch, energy account.</summary>
 internal sealed class LineLoop
 {
-    /// <summary>Step rule: the tension direction is explicit, so dt sqrt(T/mu)/l must stay under this (docs/line-solver.md).</summary>
-    public const double StepRatioLimit = 0.5;
-
-    private const int DeepestHalving = 10;
     private readonly TwitchedLine _line;
     private readonly HandleTakeUp _takeUp;
     private readonly bool _backsAway;
-    private readonly CancellationToken _stop;
+    private readonly StepHalving _steps;
     private readonly EnergyAccount _account;
     private TipFrame _tip;
-    private double _stepBefore;
     private double _backedAway;
-    private int _halving;
-    private int _steps;
-    private int _halved;
-    private double _largestRatio;
 
     /// <summary>Starts at time 0.</summary>
     /// <param name="line">Rod, line and lure.</param>
@@ -37,7 +27,8 @@ internal sealed class LineLoop
     {
         ArgumentNullException.ThrowIfNull(line);
         ArgumentNullException.ThrowIfNull(takeUp);
-        (_line, _takeUp, BaseStepS, _backsAway, _stop) = (line, takeUp, baseStepS, backsAway, stop);
+        (_line, _takeUp, _backsAway) = (line, takeUp, backsAway);
+        _steps = new StepHalving(baseStepS, TryStep, Accept, stop);
         _tip = line.Swing.At(0.0);
         _account = new EnergyAccount(line.Step, line.IsKnotFixed, _tip);
         _line.SetSurroundings();
@@ -47,30 +38,19 @@ internal sealed class LineLoop
     public Action<double>? Accepted { get; init; }
 
     /// <summary>Base step, s.</summary>
-    public double BaseStepS { get; }
+    public double BaseStepS => _steps.BaseStepS;
 
     /// <summary>t at the end of the last accepted step, s.</summary>
-    public double TimeS { get; private set; }
+    public double TimeS => _steps.TimeS;
 
     /// <summary>Line taken up, or speed of backing away, in this base step, m/s.</summary>
     public double TakeUpMS { get; private set; }
 
     /// <summary>Solver counters so far.</summary>
-    public SolverCounters Counters => new(
-        _steps, _halved, _line.Step.Pass.Solver.Passes, _line.Step.Pass.Solver.LimitHits, _largestRatio)
-    {
-        EnergyOpenShare = _account.OpenShare,
-    };
+    public SolverCounters Counters => _steps.Counters(_line.Step.Pass, _account.OpenShare);
 
     /// <summary>Why the energy account, at the end of a run, is too far open for a result; null where it is closed.</summary>
-    public string? OpenAccount()
-    {
-        // Not above, so that NaN is open too.
-        double open = _account.OpenShare;
-        return open <= SolverCounters.MostEnergyOpenShare
-            ? null
-            : string.Create(CultureInfo.InvariantCulture, $"the energy account stays open by {100.0 * open:0.0} % of the work at a step of {1e3 * BaseStepS:0.###} ms; use a smaller step");
-    }
+    public string? OpenAccount() => _steps.OpenAccount(_account.OpenShare);
 
     /// <summary>One base step; returns why it cannot be taken, or null.</summary>
     /// <param name="start">t at its start, s.</param>
@@ -78,42 +58,12 @@ internal sealed class LineLoop
     public string? BaseStep(double start)
     {
         TakeUpMS = _takeUp.Speed(start, BaseStepS, _line.SlackM);
-        _halving = Math.Max(0, _halving - 1);
-        long done = 0;
-        double worst = 0.0;
-        while (done < 1L << _halving)
-        {
-            _stop.ThrowIfCancellationRequested();
-            double dt = BaseStepS / (1L << _halving);
-            double ratio = TryStep(start + ((done + 1) * dt), dt);
-            if (ratio > StepRatioLimit)
-            {
-                if (++_halving > DeepestHalving)
-                {
-                    return double.IsFinite(ratio)
-                        ? $"the line's tension waves need a step below {dt:E1} s at {TimeS:F3} s (stiffest rate {StepRatioLimit / dt:E1} /s); use fewer nodes"
-                        : $"the state stopped being finite at {TimeS:F3} s, step {_steps}";
-                }
-
-                _halved++;
-                done *= 2;
-                continue;
-            }
-
-            Accept(dt, ratio);
-            worst = Math.Max(worst, ratio);
-            done++;
-        }
-
-        TimeS = start + BaseStepS;
-        _halving += worst > 0.5 * StepRatioLimit && _halving > 0 ? 1 : 0;
-        _halving = Math.Min(_halving, DeepestHalving);
-        return null;
+        return _steps.BaseStep(start);
     }
 
-    private double TryStep(double end, double dt)
+    private double TryStep(Bdf2 step, double end)
     {
-        Bdf2 step = _steps == 0 ? Bdf2.BackwardEuler(dt) : Bdf2.Step(dt, _stepBefore);
+        double dt = step.Dt;
         LineMesh mesh = _line.Mesh;
         CoupledStep coupled = _line.Step;
         (double length, double extra) = (mesh.LengthM, mesh.TipExtraM);
@@ -132,7 +82,7 @@ internal sealed class LineLoop
         _tip = tip;
         coupled.Try(step, tip);
         double ratio = coupled.IsFinite() ? coupled.StepRatio(dt) : double.PositiveInfinity;
-        if (ratio > StepRatioLimit)
+        if (ratio > StepHalving.RatioLimit)
         {
             mesh.SetLength(length, extra);
         }
@@ -152,15 +102,11 @@ internal sealed class LineLoop
         }
     }
 
-    private void Accept(double dt, double ratio)
+    private void Accept(double dt)
     {
         _account.Book(dt, _tip);
         _line.Step.Commit();
-        TimeS += dt;
-        _stepBefore = dt;
         _backedAway += _backsAway ? dt * TakeUpMS : 0.0;
-        _largestRatio = Math.Max(_largestRatio, ratio);
-        _steps++;
         Accepted?.Invoke(dt);
         _line.SetSurroundings();
     }

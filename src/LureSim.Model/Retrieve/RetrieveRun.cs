@@ -6,7 +6,7 @@ namespace LureSim.Model.Retrieve;
 public sealed class RetrieveRun
 {
     /// <summary>Step rule: the tension direction is explicit, so dt sqrt(T/mu)/l must stay under this (docs/line-solver.md).</summary>
-    public const double StepRatioLimit = LineLoop.StepRatioLimit;
+    public const double StepRatioLimit = StepHalving.RatioLimit;
 
     private readonly RetrieveParts _parts;
     private readonly RetrieveTask _task;
