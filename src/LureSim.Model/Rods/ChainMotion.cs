@@ -14,7 +14,6 @@ namespace LureSim.Model.Rods;
 /// </remarks>
 internal sealed class ChainMotion
 {
-    private readonly RodChain _chain;
     private readonly int _size;
     private readonly double _beta, _gravity;
     private readonly RodAir _air;
@@ -32,7 +31,7 @@ internal sealed class ChainMotion
     /// <param name="handHeight">z of the turning point, m.</param>
     public ChainMotion(RodChain chain, double beta, HandInertia hands, RodAir air, double gravity, double handHeight = 0.0)
     {
-        _chain = chain;
+        Chain = chain;
         _size = chain.Links + 2;
         _beta = beta;
         _gravity = gravity;
@@ -56,6 +55,9 @@ internal sealed class ChainMotion
             }
         }
     }
+
+    /// <summary>The rod.</summary>
+    public RodChain Chain { get; }
 
     /// <summary>Number of coordinates.</summary>
     public int Size => _size;
@@ -146,7 +148,7 @@ internal sealed class ChainMotion
         double x = Place[0], z = HandHeightM;
         for (int i = 1; i < _size; i++)
         {
-            double l = _chain.LengthM[i - 1];
+            double l = Chain.LengthM[i - 1];
             x += l * _sin[i];
             z += l * _cos[i];
         }
@@ -162,13 +164,13 @@ internal sealed class ChainMotion
         work.AirJ += h * _dragPower;
         for (int i = 1; i < _size; i++)
         {
-            work.RaisedJ -= h * _gravity * _chain.FirstMomentKgM[i - 1] * _sin[i] * Rate[i];
+            work.RaisedJ -= h * _gravity * Chain.FirstMomentKgM[i - 1] * _sin[i] * Rate[i];
         }
 
-        for (int j = 0; j < _chain.Links; j++)
+        for (int j = 0; j < Chain.Links; j++)
         {
             double bend = Rate[j + 2] - Rate[j + 1];
-            work.DampingJ += h * _beta * _chain.SpringNm[j] * bend * bend;
+            work.DampingJ += h * _beta * Chain.SpringNm[j] * bend * bend;
         }
     }
 
@@ -177,13 +179,13 @@ internal sealed class ChainMotion
     /// <param name="rate">v.</param>
     public double KineticJ(double[] place, double[] rate)
     {
-        double sum = (Hands.PushedMassKg + _chain.MassKg) * rate[0] * rate[0] + (Hands.InertiaKgM2 * rate[1] * rate[1]);
+        double sum = (Hands.PushedMassKg + Chain.MassKg) * rate[0] * rate[0] + (Hands.InertiaKgM2 * rate[1] * rate[1]);
         for (int i = 1; i < _size; i++)
         {
-            sum += 2.0 * _chain.FirstMomentKgM[i - 1] * Math.Cos(place[i]) * rate[0] * rate[i];
+            sum += 2.0 * Chain.FirstMomentKgM[i - 1] * Math.Cos(place[i]) * rate[0] * rate[i];
             for (int j = 1; j < _size; j++)
             {
-                sum += _chain.InertiaKgM2[i - 1, j - 1] * Math.Cos(place[i] - place[j]) * rate[i] * rate[j];
+                sum += Chain.InertiaKgM2[i - 1, j - 1] * Math.Cos(place[i] - place[j]) * rate[i] * rate[j];
             }
         }
 
@@ -192,7 +194,7 @@ internal sealed class ChainMotion
 
     /// <summary>Energy of bending, J.</summary>
     /// <param name="place">q.</param>
-    public double SpringJ(double[] place) => _chain.SpringEnergyJ(place.AsSpan(1));
+    public double SpringJ(double[] place) => Chain.SpringEnergyJ(place.AsSpan(1));
 
     /// <summary>Tip place and speed of a state.</summary>
     /// <param name="place">q.</param>
@@ -203,7 +205,7 @@ internal sealed class ChainMotion
         for (int i = 1; i < _size; i++)
         {
             (double sin, double cos) = Math.SinCos(place[i]);
-            double l = _chain.LengthM[i - 1];
+            double l = Chain.LengthM[i - 1];
             x += l * sin;
             z += l * cos;
             vx += l * cos * rate[i];
@@ -222,7 +224,7 @@ internal sealed class ChainMotion
         for (int i = 1; i < _size; i++)
         {
             (double sin, double cos) = Math.SinCos(place[i]);
-            double l = _chain.LengthM[i - 1];
+            double l = Chain.LengthM[i - 1];
             joint[i] = (joint[i - 1].X + (l * sin), joint[i - 1].Z + (l * cos));
         }
 
@@ -233,7 +235,7 @@ internal sealed class ChainMotion
     private void Inertia()
     {
         int n = _size;
-        _factor[0] = Hands.PushedMassKg + _chain.MassKg;
+        _factor[0] = Hands.PushedMassKg + Chain.MassKg;
         for (int i = 1; i < n; i++)
         {
             _factor[i * n] = _moment[i] * _cos[i];
@@ -275,7 +277,7 @@ internal sealed class ChainMotion
         double vx = Rate[0], vz = 0.0;
         for (int i = 1; i < n; i++)
         {
-            double half = 0.5 * _chain.LengthM[i - 1] * Rate[i];
+            double half = 0.5 * Chain.LengthM[i - 1] * Rate[i];
             double across = ((vx - _air.WindMS) * _cos[i]) - (vz * _sin[i]) + half;
             _yx[i] = -_dragArea[i - 1] * Math.Abs(across) * across;
             vx += 2.0 * half * _cos[i];
@@ -286,7 +288,7 @@ internal sealed class ChainMotion
         _dragPower = 0.0;
         for (int i = n - 1; i >= 1; i--)
         {
-            double torque = _chain.LengthM[i - 1] * ((fx * _cos[i]) - (fz * _sin[i]) + (0.5 * _yx[i]));
+            double torque = Chain.LengthM[i - 1] * ((fx * _cos[i]) - (fz * _sin[i]) + (0.5 * _yx[i]));
             Free[i] += torque;
             _dragPower -= torque * Rate[i];
             fx += _yx[i] * _cos[i];
@@ -301,10 +303,10 @@ internal sealed class ChainMotion
     private void Joints(StepGains gains, double[] place, double[] rate)
     {
         int n = _size;
-        for (int j = 0; j < _chain.Links; j++)
+        for (int j = 0; j < Chain.Links; j++)
         {
             int a = j + 1, b = j + 2;
-            double k = _chain.SpringNm[j], d = _beta * k;
+            double k = Chain.SpringNm[j], d = _beta * k;
             double moment = (k * (place[b] - place[a] + (gains.Rate * (rate[b] - rate[a])))) + (d * (rate[b] - rate[a]));
             double stiff = gains.Mass(k, d);
             Free[a] += moment;
@@ -327,7 +329,7 @@ internal sealed class ChainMotion
         _jz[0] = 0.0;
         for (int i = 1; i < _size; i++)
         {
-            double l = _chain.LengthM[i - 1];
+            double l = Chain.LengthM[i - 1];
             _jx[i] = l * _cos[i];
             _jz[i] = -l * _sin[i];
         }

@@ -23,8 +23,7 @@ internal sealed class ChainRodEnd
     private readonly LetGo _eases;
     private DriveLoad _turn, _pull;
     private RodWork _powerNow;
-    private Vec3 _force, _forceNow;
-    private double _timeEnd, _dt, _heldAtStart;
+    private double _timeEnd, _dt;
 
     /// <summary>Prepares the rod; <see cref="Start"/> places it.</summary>
     /// <param name="motion">Equations; z of the turning point is 0 in them.</param>
@@ -60,9 +59,6 @@ internal sealed class ChainRodEnd
     /// <summary>Velocity of the tip at n, m/s.</summary>
     public Vec3 TipVelocityNow { get; private set; }
 
-    /// <summary>Work of the line on the tip in the accepted steps, J.</summary>
-    public double LineJ { get; private set; }
-
     /// <summary>Torque of the hands at n, away from the fish positive, N m.</summary>
     public double HandTorqueNm { get; private set; }
 
@@ -75,11 +71,11 @@ internal sealed class ChainRodEnd
     /// <summary>Energy of motion of hands and rod at n, J.</summary>
     public double KineticJ => _motion.KineticJ(Now.Q, Now.V);
 
+    /// <summary>The rod's chain.</summary>
+    public RodChain Chain => _motion.Chain;
+
     /// <summary>Energy of bending at n, J.</summary>
     public double SpringJ => _motion.SpringJ(Now.Q);
-
-    /// <summary>What hands and rod hold or lost less all work on them since the start: energy that the numbers made, J.</summary>
-    public double OpenJ => KineticJ + SpringJ - _heldAtStart + Work.RaisedJ + Work.AirJ + Work.DampingJ - LineJ - Work.HandsJ;
 
     /// <summary>Places the rod without a pull on its tip, with no history.</summary>
     /// <param name="place">Travel of the hands, then angle of each link, m and rad.</param>
@@ -92,8 +88,7 @@ internal sealed class ChainRodEnd
             rate.CopyTo(state.V);
         }
 
-        (Work, LineJ, _forceNow) = (default, 0.0, Vec3.Zero);
-        _heldAtStart = KineticJ + SpringJ;
+        Work = default;
         Solve(new StepGains(0.0, 0.0), 0.0, Now.Q, Now.V);
         _motion.Pull(0.0, 0.0, _a);
         _powerNow = Powers(Now);
@@ -145,7 +140,6 @@ internal sealed class ChainRodEnd
     /// <param name="force">Force of the line on the tip, N.</param>
     public void Finish(Bdf2 step, Vec3 force)
     {
-        _force = force;
         _motion.Pull(Vec3.Dot(force, Frame.Away), Vec3.Dot(force, Frame.Square), _a);
         for (int i = 0; i < _a.Length; i++)
         {
@@ -164,8 +158,7 @@ internal sealed class ChainRodEnd
         Work.Add(power, half);
         (double x, double z, double vx, double vz) = _motion.Tip(Now.Q, Now.V);
         (Tip, TipVelocityNow) = (Frame.Place(x, z), Frame.Vector(vx, vz));
-        LineJ += 0.5 * Vec3.Dot(_force + _forceNow, Tip - TipNow);
-        (TipNow, _powerNow, _forceNow) = (Tip, power, _force);
+        (TipNow, _powerNow) = (Tip, power);
     }
 
     /// <summary>Turn of the line along a rod: the joints' turns from grip to tip, and that from the last link into the line, rad.</summary>

@@ -19,8 +19,14 @@ internal sealed record LineAtRest(Vec3 Tip, Vec3 Hook)
     public Vec3[] Nodes(double lengthM, ReadOnlySpan<double> share)
     {
         (double sag, double bow) = Fit(lengthM);
-        Vec3[] curve = Curve(sag, bow);
-        double[] run = Run(curve);
+        var curve = new Vec3[Pieces + 1];
+        double[] run = new double[Pieces + 1];
+        for (int i = 0; i <= Pieces; i++)
+        {
+            curve[i] = Point(i, sag, bow);
+            run[i] = i > 0 ? run[i - 1] + (curve[i] - curve[i - 1]).Length : 0.0;
+        }
+
         var nodes = new Vec3[share.Length];
         for (int i = 0, k = 1; i < nodes.Length; i++)
         {
@@ -58,30 +64,25 @@ internal sealed record LineAtRest(Vec3 Tip, Vec3 Hook)
         return low;
     }
 
-    private double Length(double sag, double bow) => Run(Curve(sag, bow))[^1];
-
-    private Vec3[] Curve(double sag, double bow)
+    private double Length(double sag, double bow)
     {
-        var curve = new Vec3[Pieces + 1];
-        for (int i = 0; i <= Pieces; i++)
+        double run = 0.0;
+        Vec3 last = Point(0, sag, bow);
+        for (int i = 1; i <= Pieces; i++)
         {
-            double s = (double)i / Pieces;
-            Vec3 straight = Tip + (s * (Hook - Tip));
-            double z = Math.Max(straight.Z - (4.0 * sag * s * (1.0 - s)), Math.Min(0.0, straight.Z));
-            curve[i] = new(straight.X, straight.Y + (bow * Math.Sin(Math.PI * s)), z);
-        }
-
-        return curve;
-    }
-
-    private static double[] Run(Vec3[] curve)
-    {
-        double[] run = new double[curve.Length];
-        for (int i = 1; i < curve.Length; i++)
-        {
-            run[i] = run[i - 1] + (curve[i] - curve[i - 1]).Length;
+            Vec3 next = Point(i, sag, bow);
+            run += (next - last).Length;
+            last = next;
         }
 
         return run;
+    }
+
+    private Vec3 Point(int i, double sag, double bow)
+    {
+        double s = (double)i / Pieces;
+        Vec3 straight = Tip + (s * (Hook - Tip));
+        double z = Math.Max(straight.Z - (4.0 * sag * s * (1.0 - s)), Math.Min(0.0, straight.Z));
+        return new(straight.X, straight.Y + (bow * Math.Sin(Math.PI * s)), z);
     }
 }

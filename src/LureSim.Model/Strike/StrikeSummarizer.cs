@@ -17,7 +17,7 @@ internal static class StrikeSummarizer
     public static StrikeSummary Summarize(StrikeRecorder seen, StrikeParts parts)
     {
         StrikePeaks p = seen.Peaks;
-        RodChain chain = RodChain.Build(parts.Setup.Rod);
+        RodChain chain = parts.Step.Rod.Chain;
         double bears = RodHold.BearsNm(chain, WeakPlaces.RodBearsN(parts.Setup, parts.Task));
         double use = p.RodNm / bears;
         return new()

@@ -157,8 +157,9 @@ public sealed class ChainRodEndTests
         var pull = new HandDrive(30.0, 2.5, 0.04, new Stop(0.15, 0.05, 3.0, 30.0, 15.0), 0.0, new Catch(0.05, 0.0, 10.0, 15.0, true));
         var rod = new ChainRodEnd(motion, new StrokeHands(drive, pull, 0.3), Up);
         rod.Start(Straight(chain, -1.3), new double[chain.Links + 2]);
-        Run(rod, h, 0.5, Load);
-        return rod.OpenJ / rod.Work.HandsJ;
+        var books = new RodBooks(rod);
+        Run(rod, h, 0.5, Load, t => books.Book(Load(t)));
+        return books.OpenJ / rod.Work.HandsJ;
     }
 
     [Fact]
