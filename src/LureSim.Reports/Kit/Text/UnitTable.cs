@@ -26,7 +26,9 @@ internal static class UnitTable
         [ShownQuantity.Mass] = (new(new("oz", PoundKg / 16.0, 2), new("lb", PoundKg, 1), PoundKg), new(new("g", 1e-3, 1), new("kg", 1.0, 2), 1.0)),
         [ShownQuantity.Energy] = (new(new("ft-lb", FootM * PoundKg * GravityMS2, 1)), new(new("J", 1.0, 1))),
         [ShownQuantity.Volume] = (new(new("in3", InchM * InchM * InchM, 2)), new(new("cm3", 1e-6, 1))),
-        [ShownQuantity.Impulse] = (new(new("oz s", PoundKg / 16.0 * GravityMS2, 2)), new(new("g s", 1e-3 * GravityMS2, 1))),
+        [ShownQuantity.Impulse] = (
+            new(new("oz s", PoundKg / 16.0 * GravityMS2, 2), new("lb s", PoundKg * GravityMS2, 1), PoundKg * GravityMS2),
+            new(new("g s", 1e-3 * GravityMS2, 1), new("kg s", GravityMS2, 1), GravityMS2)),
         [ShownQuantity.Stiffness] = (new(new("oz/in", PoundKg / 16.0 * GravityMS2 / InchM, 2)), new(new("g/cm", 0.1 * GravityMS2, 1))),
         [ShownQuantity.Inertia] = (new(new("oz in2", PoundKg / 16.0 * InchM * InchM, 0)), new(new("kg cm2", 1e-4, 0))),
         [ShownQuantity.PerDistance] = (new(new("1/ft", 1.0 / FootM, 2)), new(new("1/m", 1.0, 2))),
