@@ -2,7 +2,7 @@ namespace LureSim.Model.Fish;
 
 /// <summary>Usual size of a stout freshwater fish by its mass. All from memory or guessed.</summary>
 /// <remarks>
-/// Length from M = c L^3 with c = 13 kg/m3 (condition of stout bass-like fish, 11 to 16, from memory); height 0.27 L and width 0.15 L (guess), so that the
+/// Length from M = c L^3 with c = 13 kg/m3 (condition of stout bass-like fish, 11 to 16, from memory); height 0.27 L (0.23 to 0.32) and width 0.15 L (0.12 to 0.18; guesses, inside the range of CdA), so that the
 /// area across is pi/4 0.27 0.15 L^2. Drag coefficient on that area 0.4 (0.1 to 0.8): about 0.1 for a body that glides, more with an open mouth and a
 /// body that does not follow its head (guess).
 /// </remarks>

@@ -7,7 +7,7 @@ namespace LureSim.Model.Strike;
 /// <summary>Runs one strike from the first movement of the hands to its end.</summary>
 public sealed class StrikeRun
 {
-    // Time in which the fish gets going (guess), s, and how near to the tip it may come, m.
+    // Time in which the fish gets going, s, guess 0.1 (0.05 to 0.2), and how near to the tip it may come, m, a choice.
     private const double StartS = 0.1, NearestM = 1.0;
 
     private readonly StrikeParts _parts;

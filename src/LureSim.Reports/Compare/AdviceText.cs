@@ -23,7 +23,7 @@ public static class AdviceText
         {
             return
             [
-                $"None of these walks the lure at any rhythm that was tried ({CompareWords.And([.. advice.Fallen.Select(i => $"{Label(result, i)}: {Answer(result, i)}")])}), so none can be recommended for it.",
+                $"None of these walks the lure at any rhythm that was tried ({Trade.And([.. advice.Fallen.Select(i => $"{Label(result, i)}: {Answer(result, i)}")])}), so none can be recommended for it.",
                 "Change the lure, the line or the stroke first.", "What else differs is in the table.",
             ];
         }
@@ -54,7 +54,7 @@ public static class AdviceText
     }
 
     private static string Fallen(CompareResult result, Advice advice) => advice.Fallen.Count == 0 ? ""
-        : $"{Trade.Capital(CompareWords.And([.. advice.Fallen.Select(i => $"{The(result, i)} does not walk the lure at any rhythm that was tried ({Answer(result, i)})")]))}, so ";
+        : $"{Trade.Capital(Trade.And([.. advice.Fallen.Select(i => $"{The(result, i)} does not walk the lure at any rhythm that was tried ({Answer(result, i)})")]))}, so ";
 
     private static string Which(CompareResult result, Advice advice, CompareNumbers numbers)
     {
@@ -63,7 +63,7 @@ public static class AdviceText
         {
             AdviceKind.Nothing => $"{take} the cheaper one: {Equal(result, advice, numbers)}{(Lighter(result) ? $"; at the same price {The(result, advice.Leader)}, the lighter to swing" : "")}.",
             AdviceKind.Clear when advice.Takes[0].For.Count == 0 => $"{take} {The(result, advice.Leader)}.",
-            _ => $"{take} {The(result, advice.Leader)} for {CompareWords.And([.. Families(advice.Takes[0].For).Take(MostRows).Select(d => Won(result, d, numbers))])}.",
+            _ => $"{take} {The(result, advice.Leader)} for {Trade.And([.. Families(advice.Takes[0].For).Take(MostRows).Select(d => Won(result, d, numbers))])}.",
         };
     }
 
@@ -74,8 +74,8 @@ public static class AdviceText
     private static string GivesUp(CompareResult result, Advice advice, CompareNumbers numbers) =>
         advice.Kind == AdviceKind.Nothing ? "You give up nothing that you will miss."
         : advice.GivenUp.Count == 0 ? $"With {The(result, advice.Leader)} you give up nothing that you will notice."
-        : $"You pay for it with {string.Join("; ", Families(advice.GivenUp).Take(MostRows).GroupBy(d => d.Winner).Select(g => $"{CompareWords.And([.. g.Select(d => Lost(d, numbers))])} than with {The(result, g.Key)}"))}"
-            + $"{string.Concat(advice.Takes.Skip(1).Select(t => $"; take {The(result, t.SetUp)} if you care more for {CompareWords.And([.. Families(t.For).Take(MostRows).Select(d => Words(d).For)])}"))}.";
+        : $"You pay for it with {string.Join("; ", Families(advice.GivenUp).Take(MostRows).GroupBy(d => d.Winner).Select(g => $"{Trade.And([.. g.Select(d => Lost(d, numbers))])} than with {The(result, g.Key)}"))}"
+            + $"{string.Concat(advice.Takes.Skip(1).Select(t => $"; take {The(result, t.SetUp)} if you care more for {Trade.And([.. Families(t.For).Take(MostRows).Select(d => Words(d).For)])}"))}.";
 
     private static string Unnoticed(Advice advice)
     {
@@ -85,7 +85,7 @@ public static class AdviceText
     }
 
     private static string Few(string[] nouns) => nouns.Length <= MostRows + 1
-        ? CompareWords.And(nouns)
+        ? Trade.And(nouns)
         : $"{string.Join(", ", nouns.Take(MostRows))} and {nouns.Length - MostRows} things more";
 
     // Rows that say the same thing come once, where all of them are there.

@@ -31,8 +31,4 @@ public static class CompareWords
         CompareVerdict.Unknown => 1,
         _ => 0,
     });
-
-    /// <summary>Labels joined as in a sentence.</summary>
-    /// <param name="items">Items, at least one.</param>
-    internal static string And(IReadOnlyList<string> items) => items.Count == 1 ? items[0] : $"{string.Join(", ", items.Take(items.Count - 1))} and {items[^1]}";
 }

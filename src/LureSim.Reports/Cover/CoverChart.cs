@@ -25,11 +25,11 @@ public static class CoverChart
     {
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(shown);
-        string[] names = [.. report.Cases.Select(c => $"{Trade.Capital(CoverNames.Of(c.Kind))}: {CoverNames.Of(c.Verdict)}")];
+        string[] names = [.. report.Cases.Select(c => Trade.Capital(CoverNames.Of(c.Kind)))];
         double most = 1.15 * report.Cases.Max(c => Math.Max(BorneN(c).Value, Math.Max(PeakN(c), c.Own[CoverCriterion.Sets].Need.High))), shut = report.Cases.Max(c => c.Window.LockedN);
         ShownUnit unit = shown.Unit(ShownQuantity.Pull, Math.Max(most, shut));
         PlotModel model = ChartStyle.NewModel(Title(report), report.Title);
-        var panels = new Panels(model, Height, [SetUpRows.Axis(names), SetUpRows.Axis([.. report.Cases.Select(c => Trade.Capital(CoverNames.Of(c.Kind)))])]);
+        var panels = new Panels(model, Height, [SetUpRows.Axis(names), SetUpRows.Axis(names)]);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, $"Pull on the hook above, drag setting below, {unit.Name}", 0.0, unit.Of(Math.Max(most, 1.05 * shut))));
         for (int i = 0; i < report.Cases.Count; i++)
         {
@@ -46,7 +46,7 @@ public static class CoverChart
     }
 
     private static string Title(CoverReport report) => Trade.Capital(string.Join("; ", report.Cases.GroupBy(c => c.Verdict).Select(g =>
-        $"{string.Join(" and ", g.Select(c => CoverNames.Of(c.Kind)))}: {(g.Key == CoverVerdict.WorksWhen ? "works, with conditions" : CoverNames.Of(g.Key))}")));
+        $"{Trade.And([.. g.Select(c => CoverNames.Of(c.Kind))])}: {(g.Key == CoverVerdict.WorksWhen ? "works, with conditions" : CoverNames.Of(g.Key))}")));
 
     private static double PeakN(CoverCase c) => c.Own[CoverCriterion.Sets].Have.Value;
 

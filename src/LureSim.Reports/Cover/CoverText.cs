@@ -80,7 +80,7 @@ public static class CoverText
 
         string[] Pull(string name, Func<CoverCase, double> value) => Some(name, c => value(c));
 
-        yield return Row("verdict", c => CoverNames.Of(c.Verdict));
+        yield return Row("verdict", c => c.Verdict == CoverVerdict.WorksWhen ? "with conditions" : CoverNames.Of(c.Verdict));
         yield return Pull("pull on the hook", c => c.Own[CoverCriterion.Sets].Have.Value);
         yield return Pull("sets all points", c => c.Own[CoverCriterion.Sets].Need.Value);
         yield return Some("least drag that sets", c => c.Window.InStrike.LowN);

@@ -43,9 +43,7 @@ internal static class ChangeWords
 
     private static string Others(PageChange[] not) => string.Join("; ", not.GroupBy(c => c.Outcome.Pattern).Select(g => $"with {List([.. g])} {CadenceStory.Answer(g.Key)}"));
 
-    private static string List(PageChange[] changes) => changes.Length == 1
-        ? Named(changes[0])
-        : string.Join(", ", changes[..^1].Select(Named)) + " and " + Named(changes[^1]);
+    private static string List(PageChange[] changes) => Trade.And([.. changes.Select(Named)]);
 
     private static string Named(PageChange change) => change.Group == ChangeGroup.Rod ? $"the {change.Label} rod" : change.Label;
 }

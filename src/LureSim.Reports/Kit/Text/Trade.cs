@@ -38,6 +38,10 @@ public static class Trade
         return text[0] == '-' && text.AsSpan(1).IndexOfAnyExcept('0', '.') < 0 ? text[1..] : text;
     }
 
+    /// <summary>Items joined as in a sentence.</summary>
+    /// <param name="items">Items, at least one.</param>
+    public static string And(IReadOnlyList<string> items) => items.Count == 1 ? items[0] : $"{string.Join(", ", items.Take(items.Count - 1))} and {items[^1]}";
+
     /// <summary>Words at the start of a sentence.</summary>
     /// <param name="words">Words, at least one letter.</param>
     public static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
