@@ -69,8 +69,21 @@ public static class LureBuildKeys
     /// <summary>Rows.</summary>
     public static readonly KeySpec[] All = [Build, Material, Density, Wall, CoatThickness, CoatDensity];
 
-    /// <summary>Rows from which the mass follows.</summary>
-    public static readonly KeySpec[] OfMass = [Material, Density, Wall, CoatThickness, CoatDensity];
+    // What makes the mass of a body of known density.
+    private static readonly KeySpec[] OfMass =
+    [
+        Wall, CoatThickness, CoatDensity, LureKeys.Shape, LureKeys.Length, LureKeys.Diameter, LureKeys.Height, LureFormKeys.NoseBluntness, LureFormKeys.TailBluntness, LureFormKeys.Thickest,
+        LureKeys.Stations, LureFormKeys.Outline, LureKeys.Ballast,
+    ];
+
+    /// <summary>Whether the mass of a lure follows from a key.</summary>
+    /// <param name="key">Key.</param>
+    /// <param name="lure">Lure.</param>
+    public static bool Weighs(KeySpec key, LureSpec lure)
+    {
+        ArgumentNullException.ThrowIfNull(lure);
+        return key == LureKeys.Mass || key == LureKeys.MassWithHooks || key == Material || key == Density || (lure.Build.DensityKgM3 is not null && OfMass.Contains(key));
+    }
 
     private static bool IsCoated(LureSpec lure) => lure.Build.Kind == LureBuild.Solid || lure.Build.DensityKgM3 is not null;
 }

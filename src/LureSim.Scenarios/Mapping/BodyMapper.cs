@@ -9,7 +9,7 @@ internal static class BodyMapper
     /// <summary>Ends, thickest place, belly; refused values stay NaN.</summary>
     public static LureFormSpec Form(MapContext c, bool byStations)
     {
-        foreach (KeySpec key in LureFormKeys.OfShape.Where(k => byStations && c.Values.Has(k)))
+        foreach (KeySpec key in LureFormKeys.OfShape.Where(k => byStations && c.HasRead(k)))
         {
             c.Fault(key, "given beside sections, which give the form; leave it out, or name a shape");
         }
@@ -25,15 +25,15 @@ internal static class BodyMapper
         bool stuff = HasStuff(c), wall = c.Values.Has(LureBuildKeys.Wall);
         var kind = c.Values.Has(LureBuildKeys.Build) ? c[LureBuildKeys.Build] is (int)LureBuild.Solid ? LureBuild.Solid : LureBuild.Shell
             : stuff && !wall ? LureBuild.Solid : LureBuild.Shell;
-        if (wall && !stuff)
+        if (c.HasRead(LureBuildKeys.Wall) && !stuff)
         {
             c.Fault(LureBuildKeys.Wall, "gives the mass with lure.material or lure.density, which is due in place of a given mass");
         }
-        else if (wall && kind == LureBuild.Solid)
+        else if (c.HasRead(LureBuildKeys.Wall) && kind == LureBuild.Solid)
         {
             c.Fault(LureBuildKeys.Wall, "a solid body has no wall; leave out the wall or build = \"solid\"");
         }
-        else if (stuff && !wall && kind == LureBuild.Shell)
+        else if (stuff && !wall && kind == LureBuild.Shell && c.HasRead(LureBuildKeys.Build))
         {
             c.Fault(LureBuildKeys.Build, "a shell of known material is due a wall, for example wall = \"1.5 mm\"");
         }
@@ -41,7 +41,7 @@ internal static class BodyMapper
         bool coated = stuff || kind == LureBuild.Solid;
         foreach (KeySpec key in (KeySpec[])[LureBuildKeys.CoatThickness, LureBuildKeys.CoatDensity])
         {
-            if (!coated && c.Values.Has(key))
+            if (!coated && c.HasRead(key))
             {
                 c.Fault(key, "does not enter a shell of given mass; build = \"solid\", or lure.material in place of the mass, is due");
             }

@@ -73,7 +73,7 @@ internal static class LureMapper
     private static bool IsDrawn(MapContext c)
     {
         bool drawn = c.Values.Has(LureFormKeys.Outline), listed = c.Values.Has(LureKeys.Stations);
-        if (drawn && listed)
+        if (c.HasRead(LureFormKeys.Outline) && listed)
         {
             c.Fault(LureFormKeys.Outline, "given beside lure.stations; give one of the two");
         }
@@ -83,9 +83,9 @@ internal static class LureMapper
 
     private static void RefuseTwoMasses(MapContext c)
     {
-        if (BodyMapper.HasStuff(c) && (c.Values.Has(LureKeys.Mass) || c.Values.Has(LureKeys.MassWithHooks)))
+        KeySpec mass = c.Values.Has(LureKeys.Mass) ? LureKeys.Mass : LureKeys.MassWithHooks, stuff = BodyMapper.StuffKey(c);
+        if (c.HasRead(mass) && c.HasRead(stuff))
         {
-            KeySpec mass = c.Values.Has(LureKeys.Mass) ? LureKeys.Mass : LureKeys.MassWithHooks, stuff = BodyMapper.StuffKey(c);
             c.Fault(mass, $"given beside {stuff.Path}, which gives the mass too; give one of the two (for a weighed lure of wood: the mass and build = \"solid\")");
         }
     }
@@ -110,7 +110,7 @@ internal static class LureMapper
             c.Fault(LureKeys.Stations, $"lure.shape is \"{c.Values.Text(LureKeys.Shape)}\"; stations need shape = \"stations\"");
         }
 
-        if (c.Values.Given(LureFormKeys.Outline) is { Bad: false } && !double.IsNaN(c[LureKeys.Shape]))
+        if (c.HasRead(LureFormKeys.Outline) && !double.IsNaN(c[LureKeys.Shape]))
         {
             c.Fault(LureFormKeys.Outline, $"lure.shape is \"{c.Values.Text(LureKeys.Shape)}\"; a drawing needs shape = \"outline\"");
         }

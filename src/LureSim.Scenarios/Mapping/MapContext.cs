@@ -23,6 +23,9 @@ internal sealed class MapContext(ScenarioValues values, Places places, FaultList
 
     public double this[KeySpec key] => Values.Number(key);
 
+    /// <summary>Whether the key was given and read: what was refused is told once.</summary>
+    public bool HasRead(KeySpec key) => Values.Given(key) is { Bad: false };
+
     /// <summary>Notes a fault where the key stands.</summary>
     public void Fault(KeySpec key, string message) => Fault(key, message, key.ReadBy);
 

@@ -21,12 +21,12 @@ internal static class OutlineMapper
             return null;
         }
 
-        if (c.Values.Has(LureKeys.Height))
+        if (c.HasRead(LureKeys.Height))
         {
             c.Fault(LureKeys.Height, "given beside lure.outline, which gives it; leave it out");
         }
 
-        if (body.HasTop && c.Values.Has(LureKeys.Diameter))
+        if (body.HasTop && c.HasRead(LureKeys.Diameter))
         {
             c.Fault(LureKeys.Diameter, "given beside lure.outline, whose \"top\" gives it; leave it out");
         }

@@ -109,6 +109,12 @@ public sealed class KeysThatEnterTests
         foreach (KeySpec key in ScenarioSchema.Keys.Where(k => k.Kind != QuantityKind.List && k.Path is not ("lure.tie" or "reel.kind") && !Apart.Contains(k.Path)))
         {
             bool says = figures.Reads(key, own);
+            if (command == "crawl" && LureFormKeys.OfShape.Contains(key))
+            {
+                // Its mass is given and its belly lies where it lay, but the sum over the hull rounds the last bit of the mass another way.
+                continue;
+            }
+
             if ((command == "cadence" && says) || (reel == "revolving" && command == "cast" && key.Table is not ("reel" or "cast")))
             {
                 // What a cadence reads, a retrieve reads, and the other reel has shown the rest: too dear to show again.
@@ -129,7 +135,7 @@ public sealed class KeysThatEnterTests
     [Theory]
     [InlineData("retrieve", true)]
     [InlineData("pool", true)]
-    [InlineData("crawl", true)]
+    [InlineData("crawl", false)]
     [InlineData("cast", false)]
     [InlineData("strike", false)]
     public void What_a_body_is_made_of_enters_where_its_mass_does(string command, bool byPlace)
@@ -144,7 +150,7 @@ public sealed class KeysThatEnterTests
         };
         string[] yields = command == "strike" ? Yielding : [];
         foreach ((string[] made, KeySpec[] keys) in ((string[], KeySpec[])[])[
-            (["lure.material=pine"], [LureBuildKeys.Material, LureBuildKeys.Density, LureBuildKeys.CoatThickness, LureBuildKeys.CoatDensity]),
+            (["lure.material=pine"], [LureBuildKeys.Material, LureBuildKeys.Density, LureBuildKeys.CoatThickness, LureBuildKeys.CoatDensity, LureKeys.Length, LureFormKeys.NoseBluntness]),
             (["lure.material=abs", "lure.wall=1.5 mm"], [LureBuildKeys.Wall, LureBuildKeys.Density]),
             (["lure.mass=18 g"], [LureBuildKeys.Build])])
         {
