@@ -69,21 +69,18 @@ public static class LureBuildKeys
     /// <summary>Rows.</summary>
     public static readonly KeySpec[] All = [Build, Material, Density, Wall, CoatThickness, CoatDensity];
 
-    // What makes the mass of a body of known density.
-    private static readonly KeySpec[] OfMass =
-    [
-        Wall, CoatThickness, CoatDensity, LureKeys.Shape, LureKeys.Length, LureKeys.Diameter, LureKeys.Height, LureFormKeys.NoseBluntness, LureFormKeys.TailBluntness, LureFormKeys.Thickest,
-        LureKeys.Stations, LureFormKeys.Outline, LureKeys.Ballast,
-    ];
-
     /// <summary>Whether the mass of a lure follows from a key.</summary>
     /// <param name="key">Key.</param>
     /// <param name="lure">Lure.</param>
     public static bool Weighs(KeySpec key, LureSpec lure)
     {
         ArgumentNullException.ThrowIfNull(lure);
-        return key == LureKeys.Mass || key == LureKeys.MassWithHooks || key == Material || key == Density || (lure.Build.DensityKgM3 is not null && OfMass.Contains(key));
+        return key == LureKeys.Mass || key == LureKeys.MassWithHooks || key == Material || key == Density || (lure.Build.DensityKgM3 is not null && IsOfBody(key));
     }
+
+    private static bool IsOfBody(KeySpec key) => key == Wall || key == CoatThickness || key == CoatDensity || key == LureKeys.Shape || key == LureKeys.Length || key == LureKeys.Diameter
+        || key == LureKeys.Height || key == LureKeys.Stations || key == LureKeys.Ballast || key == LureFormKeys.Outline
+        || (key != LureFormKeys.BellyFlat && LureFormKeys.OfShape.Contains(key));
 
     private static bool IsCoated(LureSpec lure) => lure.Build.Kind == LureBuild.Solid || lure.Build.DensityKgM3 is not null;
 }

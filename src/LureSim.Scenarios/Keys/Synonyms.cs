@@ -72,7 +72,7 @@ internal static class Synonyms
         ("lure.material", "foam", "pu foam|urethane foam|polyurethane foam"),
         ("lure.material", "pvc-board", "pvc|foamed pvc"),
         ("lure.material", "resin", "epoxy|casting resin"),
-        ("lure.material", "filled-resin", "microballoons|micro balloons|resin with microballoons"),
+        ("lure.material", "filled-resin", "microballoons|resin with microballoons"),
         ("lure.ballast.material", "lead", "pb"),
         ("lure.ballast.material", "tungsten", "wolfram"),
         .. HookSizes(),
