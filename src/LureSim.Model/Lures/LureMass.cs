@@ -4,8 +4,8 @@ namespace LureSim.Model.Lures;
 
 /// <summary>
 /// Mass, centre of gravity and inertia of a lure. What is not ballast is, by <see cref="LureBuildSpec"/>, a wall of one thickness over the whole
-/// surface (a moulded shell), or fills the body under its coat less the room of the ballast. Of the same mass a solid body has 5 to 10 % less
-/// yaw inertia than a shell. Ballast counts as points, hooks turn with the lure at their hangers.
+/// surface (a moulded shell), or fills the body under its coat less the room of the ballast. Of the same mass a solid body has 20 to 25 % less
+/// yaw inertia than a shell (spheroid, cigar, pencil; the water that turns with it is the same). Ballast counts as points, hooks turn with the lure at their hangers.
 /// </summary>
 /// <param name="MassKg">With hooks, kg.</param>
 /// <param name="Centre">Centre of gravity G in body axes, m.</param>

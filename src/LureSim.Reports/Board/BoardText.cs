@@ -29,14 +29,22 @@ public static class BoardText
             new("density", $"{Grams(report.DensityKgM3)} g/cm3", $"{Trade.Digits(report.DensityKgM3)} kg/m3"),
             shown.Row("volume", ShownQuantity.Volume, piece.VolumeM3),
             new("floats", floats, ""),
-            new("carries", $"{Trade.Digits(carries / 1000.0)} g", "more than itself, each cm3, in fresh water"),
-            new("density like", string.Join(", ", report.Near.Take(MostNear).Select(Range)), ""),
             new("in a scenario", Key(report), ""),
-            new("to check", shown.Mass(report.OffcutKg), $"is what a piece of {Measures(shown, [.. report.Offcut])} should weigh"),
-        ]));
+        ])).Append('\n');
+        if (carries > 0.0)
+        {
+            text.AppendWrapped($"Each cm3 of it carries {Trade.Digits(carries / 1000.0)} g of lead, hooks and paint in fresh water.");
+        }
+
+        text.AppendWrapped($"Near it: {string.Join(", ", report.Near.Take(MostNear).Select(Range))} g/cm3.");
+        text.AppendWrapped($"To check: a piece of {Measures(shown, [.. report.Offcut])} sawn off it should weigh {shown.Mass(report.OffcutKg)}.");
+        if (report.Material is null && !report.IsDoubtful)
+        {
+            text.AppendWrapped("Say what it should be (--material balsa), and a density that cannot be is questioned.");
+        }
+
         foreach (string sentence in Doubts(report))
         {
-            text.Append('\n');
             text.AppendWrapped(sentence);
         }
 
