@@ -17,9 +17,9 @@ public sealed class SvgPathTests
     {
         Assert.Null(PathReader.Read(data, out List<List<Curve>> pieces));
         using SKPath path = SKPath.ParseSvgPathData(data);
-        using var measure = new SKContourMeasureIterator(path, forceClosed: false, resScale: 100f);
+        using var contour = new SKPathMeasure(path, forceClosed: false, resScale: 100f);
         int n = 0;
-        for (SKContourMeasure? contour = measure.Next(); contour is not null; contour = measure.Next())
+        do
         {
             List<Spot> points = [.. pieces[n].SelectMany(c => Enumerable.Range(0, 2001).Select(i => c.At(i / 2000.0)))];
             double length = points.Skip(1).Zip(points, (b, a) => (b - a).Length).Sum();
@@ -32,6 +32,7 @@ public sealed class SvgPathTests
 
             n++;
         }
+        while (contour.NextContour());
 
         Assert.Equal(pieces.Count, n);
     }
