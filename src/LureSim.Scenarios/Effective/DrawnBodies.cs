@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using LureSim.Model.Lures;
 using LureSim.Scenarios.Keys;
@@ -43,7 +44,7 @@ internal static class DrawnBodies
         var text = new StringBuilder("[");
         foreach (HullStation s in lure.Stations!)
         {
-            text.Append($"\n  {{ x = {Metres(s.XM)}, breadth = {Metres(2.0 * s.HalfBreadthM)}, height = {Metres(2.0 * s.HalfHeightM)}, centre = {Metres(s.CentreZM)} }},");
+            text.Append(CultureInfo.InvariantCulture, $"\n  {{ x = {Metres(s.XM)}, breadth = {Metres(2.0 * s.HalfBreadthM)}, height = {Metres(2.0 * s.HalfHeightM)}, centre = {Metres(s.CentreZM)} }},");
         }
 
         return text.Append("\n]").ToString();
