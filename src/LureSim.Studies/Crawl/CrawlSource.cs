@@ -15,7 +15,7 @@ public sealed class CrawlSource() : FigureSource<CrawlResult>("crawl", Activitie
     private static readonly KeySpec[]
         OfLure =
         [
-            LureKeys.Shape, LureKeys.Length, LureKeys.Diameter, LureKeys.Height, LureKeys.Mass, LureKeys.MassWithHooks, LureKeys.Tie, LureKeys.TieZ, LureKeys.Hooks, LureKeys.Stations,
+            LureKeys.Shape, LureKeys.Length, LureKeys.Diameter, LureKeys.Height, LureFormKeys.Outline, LureKeys.Tie, LureKeys.TieZ, LureKeys.Hooks, LureKeys.Stations,
         ],
         Unread =
         [
@@ -27,7 +27,7 @@ public sealed class CrawlSource() : FigureSource<CrawlResult>("crawl", Activitie
     {
         ArgumentNullException.ThrowIfNull(key);
         ArgumentNullException.ThrowIfNull(scenario);
-        return (key.ReadBy & Activities.Crawl) != 0 && !Unread.Contains(key) && (key.Table != "lure" || OfLure.Contains(key))
+        return (key.ReadBy & Activities.Crawl) != 0 && !Unread.Contains(key) && (key.Table != "lure" || OfLure.Contains(key) || LureBuildKeys.Weighs(key, scenario.Setup!.Lure))
             && RetrieveSource.TurnsWith(key, scenario) && RetrieveSource.WindsWith(key, scenario.Crawl!.TakeUp.Mode);
     }
 

@@ -18,10 +18,8 @@ public sealed class StrikeSource() : FigureSource<StrikeResult>("strike", Activi
         RodKeys.Damping, ReelKeys.Ratio, LeaderKeys.Knot,
     ];
 
-    private static readonly KeySpec[] OfLure = [LureKeys.Mass, LureKeys.MassWithHooks, LureKeys.Hooks];
-
     // What moves with a hook that yields.
-    private static readonly KeySpec[] OfMoving = [LureKeys.Mass, LureKeys.MassWithHooks, FishKeys.Mass, FishKeys.DragArea, FishKeys.Depth, CoverKeys.Grip, CoverKeys.Weed];
+    private static readonly KeySpec[] OfMoving = [FishKeys.Mass, FishKeys.DragArea, FishKeys.Depth, CoverKeys.Grip, CoverKeys.Weed];
 
     /// <inheritdoc/>
     public override bool Reads(KeySpec key, ScenarioResult scenario)
@@ -29,8 +27,9 @@ public sealed class StrikeSource() : FigureSource<StrikeResult>("strike", Activi
         ArgumentNullException.ThrowIfNull(key);
         ArgumentNullException.ThrowIfNull(scenario);
         FishWay way = scenario.Setup!.Fish.Way;
-        return key.ReadBy.HasFlag(Activities.Strike) && !Unread.Contains(key) && (key.Table != LureKeys.Mass.Table || OfLure.Contains(key))
-            && (way != FishWay.Fast || !OfMoving.Contains(key))
+        bool weighs = LureBuildKeys.Weighs(key, scenario.Setup.Lure);
+        return key.ReadBy.HasFlag(Activities.Strike) && !Unread.Contains(key) && (key.Table != LureKeys.Mass.Table || weighs || key == LureKeys.Hooks)
+            && (way != FishWay.Fast || !(weighs || OfMoving.Contains(key)))
             && (key != FishKeys.Reaction || way == FishWay.Runs)
             && (key != FishKeys.Pull && key != FishKeys.Speed || way is FishWay.Runs or FishWay.Comes)
             && OverPlants(key, scenario.Setup.Cover);
