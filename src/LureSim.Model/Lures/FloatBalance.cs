@@ -18,7 +18,9 @@ internal sealed record FloatState(Attitude Attitude, Immersion Immersion, int St
 /// </summary>
 internal static class FloatBalance
 {
-    private const int Strips = 61;
+    /// <summary>Strips per piece of the hull of a found attitude.</summary>
+    public const int Strips = 61;
+
     private const int ScanStrips = 21;
     private const double AngleTolerance = 1e-10;
 
