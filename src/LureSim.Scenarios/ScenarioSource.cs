@@ -81,6 +81,7 @@ public sealed class ScenarioSource
         List<RangedKey> ranges = [.. RangeReader.Holding(layers.Ranges, layers.Entries, faults)];
         int given = ranges.Count;
         DropUnasked(layers.Entries);
+        LureAlone.Fill(layers.Entries, Asked, Name);
         var values = new ScenarioValues(layers.Entries);
         var places = new Places(Name, layers.Entries, layers.TablePlaces);
         bool broken = _layers.Broken || layers.Broken;
