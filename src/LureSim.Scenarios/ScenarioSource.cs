@@ -85,7 +85,7 @@ public sealed class ScenarioSource
         var values = new ScenarioValues(layers.Entries);
         var places = new Places(Name, layers.Entries, layers.TablePlaces);
         bool broken = _layers.Broken || layers.Broken;
-        Scenario? scenario = broken ? null : ScenarioMapper.Map(new(values, places, faults, ranges), Asked);
+        Scenario? scenario = broken ? null : ScenarioMapper.Map(new(values, places, faults, notes, ranges), Asked);
         (FaultList errors, FaultList others) = faults.Split(Asked);
         notes.AddRange(others);
         return new(errors.Count == 0 ? scenario : null, values, ranges, given, errors.ToList(), notes.ToList()) { Units = Units };
