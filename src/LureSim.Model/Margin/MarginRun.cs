@@ -29,7 +29,7 @@ public static class MarginRun
         {
             FloatingLure f = FloatingLure.Float(lure, water);
             var hull = new FreeHull(f);
-            return new MarginResult(lure, task, f.State.Attitude.TrimRad, Tow(hull, task), Critical(f, task, Halvings, stop), PullTest.Run(hull, task, stop));
+            return new MarginResult(lure, task, f.State.Attitude.TrimRad, Tow(hull, task), Critical(hull, task, Halvings, stop), PullTest.Run(hull, task, stop));
         });
     }
 
@@ -47,8 +47,9 @@ public static class MarginRun
         ArgumentNullException.ThrowIfNull(task);
         task.Check();
         FloatingLure f = FloatingLure.Float(lure, water);
-        double? critical = criticalHalvings is int halvings ? Critical(f, task, Math.Clamp(halvings, 0, Halvings), default) : null;
-        return new RestAndTow(FloatSolver.Report(f), Tow(new FreeHull(f), task), critical);
+        var hull = new FreeHull(f);
+        double? critical = criticalHalvings is int halvings ? Critical(hull, task, Math.Clamp(halvings, 0, Halvings), default) : null;
+        return new RestAndTow(FloatSolver.Report(f), Tow(hull, task), critical);
     }
 
     private static TowBalance? Tow(FreeHull hull, MarginTask task)
@@ -58,12 +59,12 @@ public static class MarginRun
     }
 
     /// <summary>Least chi above which the straight tow is kept: scanned, since a fishtail may begin where a one-sided sheer ends, then halved.</summary>
-    private static double? Critical(FloatingLure f, MarginTask task, int halvings, CancellationToken stop)
+    private static double? Critical(FreeHull hull, MarginTask task, int halvings, CancellationToken stop)
     {
         bool Kept(double chi)
         {
             stop.ThrowIfCancellationRequested();
-            var tow = new StraightTow(new FreeHull(f) { Shedding = chi }, task);
+            var tow = new StraightTow(hull.WithShedding(chi), task);
             return tow.IsFound && !tow.Modes()[0].Leaves;
         }
 
