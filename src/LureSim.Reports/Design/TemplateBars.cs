@@ -12,7 +12,7 @@ internal static class TemplateBars
     /// <summary>Length of the other, mm: 2 in.</summary>
     public const double InchesMm = 50.8;
 
-    private const double Between = 70.0, Tick = 2.5, Down = 6.5;
+    private const double Between = 86.0, Tick = 2.5, Down = 6.5;
 
     /// <summary>The bars and what to do with them.</summary>
     /// <param name="x">Left end, mm.</param>

@@ -12,6 +12,9 @@ internal static class TemplatePens
     /// <summary>Size of numbers in the drawing, mm.</summary>
     public const double Small = 2.2;
 
+    /// <summary>Size of the names of marks, mm.</summary>
+    public const double Name = 2.6;
+
     /// <summary>From line to line of words, mm.</summary>
     public const double Pitch = 3.9;
 
@@ -28,7 +31,7 @@ internal static class TemplatePens
     public static PlanPen Axis { get; } = new(ChartStyle.Grey, 0.12, 3.0);
 
     /// <summary>Stations.</summary>
-    public static PlanPen Station { get; } = new(ChartStyle.Grey, 0.1);
+    public static PlanPen Station { get; } = new(ChartStyle.Pale(ChartStyle.Grey, 0.5), 0.15);
 
     /// <summary>The water at rest.</summary>
     public static PlanPen Water { get; } = new(ChartStyle.Blue, 0.25, 1.5);

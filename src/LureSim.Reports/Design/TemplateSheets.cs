@@ -26,7 +26,7 @@ public static class TemplateSheets
         double end = Margin + Header + template.Views.HeightMm + keys.HeightMm;
         return new(
             width + (2.0 * Margin), end + Footer + Margin,
-            [.. Frame(template, width, end, null), template.Views.At(Margin, Margin + Header), keys.At(Margin, Margin + Header + template.Views.HeightMm)]);
+            [.. Frame(template, width, end, null), .. template.Views.At(Margin, Margin + Header), .. keys.At(Margin, Margin + Header + template.Views.HeightMm)]);
     }
 
     /// <summary>Pages of a paper.</summary>
@@ -53,7 +53,7 @@ public static class TemplateSheets
             items.AddRange(Joins(column, across, row, down, width, height, seen));
             if (i == 0 && beside)
             {
-                items.Add(keys.At(Margin, Margin + Header + template.Views.HeightMm));
+                items.AddRange(keys.At(Margin, Margin + Header + template.Views.HeightMm));
             }
 
             sheets.Add(new(paper.WidthMm, paper.HeightMm, items));
@@ -61,7 +61,7 @@ public static class TemplateSheets
 
         if (!beside)
         {
-            sheets.Add(new(paper.WidthMm, paper.HeightMm, [.. Frame(template, width, Margin + Header + height, (pages, pages)), keys.At(Margin, Margin + Header)]));
+            sheets.Add(new(paper.WidthMm, paper.HeightMm, [.. Frame(template, width, Margin + Header + height, (pages, pages)), .. keys.At(Margin, Margin + Header)]));
         }
 
         return sheets;
@@ -88,22 +88,22 @@ public static class TemplateSheets
         const double left = Margin, top = Margin + Header, half = 0.5 * Overlap;
         if (column > 0)
         {
-            yield return PlanPath.Line($"join-before", left + half, top, left + half, top + seen, Join);
+            yield return PlanPath.Line("join-before", left + half, top, left + half, top + seen, Join);
         }
 
         if (column < across - 1)
         {
-            yield return PlanPath.Line($"join-after", left + width - half, top, left + width - half, top + seen, Join);
+            yield return PlanPath.Line("join-after", left + width - half, top, left + width - half, top + seen, Join);
         }
 
         if (row > 0)
         {
-            yield return PlanPath.Line($"join-over", left, top + half, left + width, top + half, Join);
+            yield return PlanPath.Line("join-over", left, top + half, left + width, top + half, Join);
         }
 
         if (row < down - 1)
         {
-            yield return PlanPath.Line($"join-under", left, top + height - half, left + width, top + height - half, Join);
+            yield return PlanPath.Line("join-under", left, top + height - half, left + width, top + height - half, Join);
         }
     }
 

@@ -32,7 +32,7 @@ internal sealed class TemplateViews
         double half = Math.Max(0.5 * _body.BreadthMm, _marks.Max(m => m.RadiusMm));
         double sideAxis = Edge + high, sideEnd = sideAxis - low + Edge;
         double topStart = sideEnd + (4 * RowPitch) + 2.0, topAxis = topStart + Edge + half, end = topAxis + half + Edge;
-        Stations(0.0 + 2.0, sideEnd, topStart, end - 2.0);
+        Stations(2.0, sideEnd, topStart, end - 2.0);
         View("side", sideAxis, s => s.BackMm, s => s.BellyMm, m => m.ZMm);
         View("top", topAxis, s => s.HalfBreadthMm, s => -s.HalfBreadthMm, _ => 0.0);
         Water(sideAxis, high, low);
@@ -41,13 +41,13 @@ internal sealed class TemplateViews
 
     private double Px(double xMm) => RowNames + Tail + (0.5 * _body.LengthMm) + xMm;
 
-    private void View(string name, double axis, Func<TemplateSection, double> upper, Func<TemplateSection, double> lower, Func<TemplateMark, double> height)
+    private void View(string view, double axis, Func<TemplateSection, double> upper, Func<TemplateSection, double> lower, Func<TemplateMark, double> height)
     {
-        _items.Add(Words(0.0, axis + 1.0, $"From {(name == "side" ? "the side" : "above")}", bold: true));
-        _items.Add(PlanPath.Line($"{name}-axis", Px(-0.5 * _body.LengthMm) - 3.0, axis, Px(0.5 * _body.LengthMm) + 3.0, axis, Axis));
+        _items.Add(Words(0.0, axis + 1.0, $"From {(view == "side" ? "the side" : "above")}", bold: true));
+        _items.Add(PlanPath.Line($"{view}-axis", Px(-0.5 * _body.LengthMm) - 3.0, axis, Px(0.5 * _body.LengthMm) + 3.0, axis, Axis));
         PlanPoint At(int i, Func<TemplateSection, double> edge) => new(Px(_body.X[i]), axis - edge(_body.Sections[i]));
         int[] along = [.. Enumerable.Range(0, _body.X.Count)];
-        _items.Add(new PlanPath(name, [.. along.Select(i => At(i, upper)), .. along.Reverse().Select(i => At(i, lower))], true, Outline));
+        _items.Add(new PlanPath(view, [.. along.Select(i => At(i, upper)), .. along.Reverse().Select(i => At(i, lower))], true, Outline));
         var places = new LabelPlaces();
         foreach (TemplateMark m in _marks)
         {
@@ -59,12 +59,12 @@ internal sealed class TemplateViews
             double x = Px(m.XMm), y = axis - height(m);
             if (m.RadiusMm > 0.0)
             {
-                _items.Add(new PlanCircle($"{name}-hole-{m.Name}", new(x, y), m.RadiusMm, Mark));
+                _items.Add(new PlanCircle($"{view}-hole-{m.Name}", new(x, y), m.RadiusMm, Mark));
             }
 
-            _items.Add(PlanPath.Line($"{name}-{m.Name}", x - Cross, y, x + Cross, y, Mark));
+            _items.Add(PlanPath.Line($"{view}-{m.Name}", x - Cross, y, x + Cross, y, Mark));
             _items.Add(PlanPath.Line(null, x, y - Cross, x, y + Cross, Mark));
-            _items.Add(new PlanText(null, places.Place(x, y, Math.Max(Cross, m.RadiusMm), m.Name, Small), m.Name, Small, PlanAnchor.Start, true, ChartStyle.Vermilion));
+            _items.Add(new PlanText(null, places.Place(x, y, Math.Max(Cross, m.RadiusMm), m.Name, Name), m.Name, Name, PlanAnchor.Start, true, ChartStyle.Vermilion));
         }
     }
 

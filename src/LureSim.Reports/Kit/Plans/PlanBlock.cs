@@ -9,12 +9,12 @@ public sealed record PlanBlock(double WidthMm, double HeightMm, IReadOnlyList<Pl
     /// <summary>The block with its corner at a point of a sheet.</summary>
     /// <param name="x">To the right, mm.</param>
     /// <param name="y">Down, mm.</param>
-    public PlanWindow At(double x, double y) => Part(new(x, y), WidthMm, HeightMm, new(0.0, 0.0));
+    public IEnumerable<PlanItem> At(double x, double y) => Items.Select(i => i.Moved(x, y));
 
     /// <summary>A part of the block.</summary>
     /// <param name="corner">Corner of the part on the sheet.</param>
     /// <param name="widthMm">Width of the part, mm.</param>
     /// <param name="heightMm">Height of the part, mm.</param>
     /// <param name="from">Corner of the part in the block.</param>
-    public PlanWindow Part(PlanPoint corner, double widthMm, double heightMm, PlanPoint from) => new(null, corner, widthMm, heightMm, from, Items);
+    public PlanWindow Part(PlanPoint corner, double widthMm, double heightMm, PlanPoint from) => new(corner, widthMm, heightMm, from, Items);
 }

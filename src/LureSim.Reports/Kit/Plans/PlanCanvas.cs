@@ -53,6 +53,7 @@ internal static class PlanCanvas
         canvas.DrawPath(builder, paint);
     }
 
+    // As shapes: a PDF with the two whole fonts in it would be ten times as large.
     private static void Words(SKCanvas canvas, PlanText t)
     {
         string text = PlainText.Escape(t.Text);
@@ -60,7 +61,8 @@ internal static class PlanCanvas
         using var paint = new SKPaint { Color = t.Colour.ToSKColor(), IsAntialias = true };
         double width = FontMetrics.For(t.Bold ? FontFile.BoldFrom : 0.0).Width(text) * t.SizeMm;
         double left = t.At.X - (t.Anchor switch { PlanAnchor.Start => 0.0, PlanAnchor.Middle => 0.5, _ => 1.0 } * width);
-        canvas.DrawText(text, (float)left, (float)t.At.Y, font, paint);
+        using SKPath letters = font.GetTextPath(text, new SKPoint((float)left, (float)t.At.Y));
+        canvas.DrawPath(letters, paint);
     }
 
     private static SKPaint Stroke(PlanPen pen) => new()

@@ -59,15 +59,8 @@ public static class PlanSvg
                 case PlanText t:
                     Words(xml, t);
                     break;
-                case PlanWindow w:
-                    // A nested document clips by itself.
-                    Start(xml, "svg", w.Name);
-                    Numbers(xml, ("x", w.Corner.X), ("y", w.Corner.Y), ("width", w.WidthMm), ("height", w.HeightMm));
-                    xml.WriteAttributeString("viewBox", $"{Mm(w.From.X)} {Mm(w.From.Y)} {Mm(w.WidthMm)} {Mm(w.HeightMm)}");
-                    Items(xml, w.Items);
-                    break;
                 default:
-                    throw new NotSupportedException($"a {item.GetType().Name} cannot be drawn yet");
+                    throw new NotSupportedException($"a {item.GetType().Name} cannot be written as SVG");
             }
 
             xml.WriteEndElement();
