@@ -22,7 +22,7 @@ internal static class HookClearance
         foreach (HookSpec hook in lure.Hooks)
         {
             Vec3 hanger = pose.Place(new Vec3(hook.XM, 0.0, hook.ZM) - centre);
-            if ((hanger - pose.Tie).Length <= lure.HookReachM)
+            if (!hook.HasPoints || (hanger - pose.Tie).Length <= lure.HookReachM)
             {
                 continue;
             }

@@ -3,9 +3,9 @@ using LureSim.Numerics;
 namespace LureSim.Model.Lures;
 
 /// <summary>
-/// Mass, centre of gravity and inertia of a lure. What is not ballast is a wall of one thickness over the whole
-/// surface (a moulded shell); a solid body of the same mass has 5 to 10 % less yaw inertia, which hardly moves the
-/// walk. Hooks turn with the lure at their hangers.
+/// Mass, centre of gravity and inertia of a lure. What is not ballast is, by <see cref="LureBuildSpec"/>, a wall of one thickness over the whole
+/// surface (a moulded shell), or fills the body under its coat less the room of the ballast. Of the same mass a solid body has 5 to 10 % less
+/// yaw inertia than a shell. Ballast counts as points, hooks turn with the lure at their hangers.
 /// </summary>
 /// <param name="MassKg">With hooks, kg.</param>
 /// <param name="Centre">Centre of gravity G in body axes, m.</param>
@@ -16,18 +16,22 @@ namespace LureSim.Model.Lures;
 public sealed record LureMass(
     double MassKg, Vec3 Centre, double YawInertiaKgM2, double RollInertiaKgM2, double PitchInertiaKgM2, double ProductKgM2)
 {
-    /// <summary>Adds up shell, ballast and hooks.</summary>
+    /// <summary>Adds up body, ballast and hooks.</summary>
     /// <param name="lure">Lure.</param>
     /// <param name="hull">Its hull.</param>
-    public static LureMass Of(LureSpec lure, HullForm hull)
+    /// <exception cref="ArgumentException">The ballast of a solid body takes more room than the body has.</exception>
+    public static LureMass Of(LureSpec lure, HullForm hull) => Of(lure, hull, HullForm.Panels);
+
+    /// <summary>The same with another number of slices along the body.</summary>
+    internal static LureMass Of(LureSpec lure, HullForm hull, int panels)
     {
         ArgumentNullException.ThrowIfNull(lure);
         ArgumentNullException.ThrowIfNull(hull);
-        double shell = lure.MassKg;
+        double body = lure.MassKg;
         var sums = default(MassSums);
         foreach (BallastSpec b in lure.Ballast)
         {
-            shell -= b.MassKg;
+            body -= b.MassKg;
             sums.Add(b.MassKg, b.XM, b.ZM, 0.0, 0.0);
         }
 
@@ -36,17 +40,28 @@ public sealed record LureMass(
             sums.Add(h.MassKg, h.XM, h.ZM, 0.0, 0.0);
         }
 
-        // Ballast may be all of the mass; rounding must not leave a negative shell.
-        AddShell(ref sums, hull, Math.Max(0.0, shell));
+        // Ballast may be all of the mass; rounding must not leave a negative body.
+        body = Math.Max(0.0, body);
+        if (lure.Build.Kind == LureBuild.Shell)
+        {
+            AddShell(ref sums, hull, body, panels);
+        }
+        else
+        {
+            double coat = Math.Min(body, LureWeight.CoatKg(lure, hull));
+            AddShell(ref sums, hull, coat, panels);
+            AddSolid(ref sums, lure, hull, body - coat, panels);
+        }
+
         return sums.Result();
     }
 
-    private static void AddShell(ref MassSums sums, HullForm hull, double massKg)
+    private static void AddShell(ref MassSums sums, HullForm hull, double massKg, int panels)
     {
-        double perArea = massKg / hull.SurfaceM2();
-        for (int i = 0; i < HullForm.Panels; i++)
+        double perArea = massKg / hull.SurfaceM2(panels);
+        for (int i = 0; i < panels; i++)
         {
-            HullPanel p = hull.Panel(i, HullForm.Panels);
+            HullPanel p = hull.Panel(i, panels);
             Add(ref sums, perArea * p.Section.PerimeterM * p.SlantM, p.XM, p.Section, 0.5);
         }
 
@@ -54,6 +69,30 @@ public sealed record LureMass(
         {
             HullSection s = hull.SectionAt(end * hull.LengthM);
             Add(ref sums, perArea * s.AreaM2, end * hull.LengthM, s, 0.25);
+        }
+    }
+
+    // The whole body of one density, then at each ballast as much less as it takes the place of.
+    private static void AddSolid(ref MassSums sums, LureSpec lure, HullForm hull, double massKg, int panels)
+    {
+        double holes = LureWeight.HolesM3(lure), room = hull.VolumeM3(panels) - holes;
+        if (!(room > 0.0))
+        {
+            throw new ArgumentException("the ballast takes more room than the body has.");
+        }
+
+        double density = massKg / room;
+        StripRule rule = StripRule.Of(panels);
+        for (int i = 0; i < panels; i++)
+        {
+            double x = 0.5 * hull.LengthM * rule.Node[i];
+            HullSection s = hull.SectionAt(x);
+            Add(ref sums, density * s.AreaM2 * 0.5 * hull.LengthM * rule.Weight[i], x, s, 0.25);
+        }
+
+        foreach (BallastSpec b in lure.Ballast)
+        {
+            sums.Add(-density * b.VolumeM3, b.XM, b.ZM, 0.0, 0.0);
         }
     }
 

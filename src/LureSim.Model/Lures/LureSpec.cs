@@ -37,25 +37,36 @@ public sealed record HullStation(
 /// <param name="MassKg">kg.</param>
 /// <param name="XM">From the middle, positive toward the nose, m.</param>
 /// <param name="ZM">Above the axis, m.</param>
+/// <param name="DensityKgM3">Density, kg/m3, which says how much of a solid body it takes the place of; 11340 lead (handbook value).</param>
 public sealed record BallastSpec(
     [property: Parameter("m", "kg", 0.0, 0.5)] double MassKg,
     [property: Parameter("x", "m", -0.2, 0.2)] double XM,
-    [property: Parameter("z", "m", -0.1, 0.1)] double ZM) : ISpec;
+    [property: Parameter("z", "m", -0.1, 0.1)] double ZM,
+    [property: Parameter("rho", "kg/m3", 500.0, 25000.0)] double DensityKgM3 = 11340.0) : ISpec
+{
+    /// <summary>Room that it takes, m3.</summary>
+    internal double VolumeM3 => MassKg / DensityKgM3;
 
-/// <summary>A hook, or a skirt or feather, with its drag.</summary>
+    /// <summary>Radius of the ball that it makes, m: no form of it is more compact.</summary>
+    public double BallRadiusM => Math.Cbrt(0.75 * VolumeM3 / Math.PI);
+}
+
+/// <summary>A hook, ring, skirt or feather, with its drag.</summary>
 /// <param name="MassKg">Mass in air, kg.</param>
 /// <param name="XM">Hanger position from the middle, positive toward the nose, m.</param>
 /// <param name="ZM">Hanger height over the axis, m.</param>
 /// <param name="DragAreaM2">CdA of hook and feather in water against motion across the hull, m2 (a guess by size: docs/lure.md).</param>
 /// <param name="SteelVolumeM3">Displaced volume, m3; mass / 7850 for plain steel.</param>
 /// <param name="DragAreaAlongM2">CdA against motion along the hull, m2; null: the same as across.</param>
+/// <param name="HasPoints">False for a ring or swivel, which cannot catch the line.</param>
 public sealed record HookSpec(
     [property: Parameter("m", "kg", 0.0, 0.2)] double MassKg,
     [property: Parameter("x", "m", -0.25, 0.25)] double XM,
     [property: Parameter("z", "m", -0.1, 0.1)] double ZM,
     [property: Parameter("CdA", "m2", 0.0, 0.02)] double DragAreaM2,
     [property: Parameter("volume", "m3", 0.0, 2e-3)] double SteelVolumeM3,
-    [property: Parameter("CdA along", "m2", 0.0, 0.02)] double? DragAreaAlongM2 = null) : ISpec;
+    [property: Parameter("CdA along", "m2", 0.0, 0.02)] double? DragAreaAlongM2 = null,
+    bool HasPoints = true) : ISpec;
 
 /// <summary>A floating lure: hull, weights, line tie, hooks.</summary>
 /// <param name="Shape">Named shape or stations.</param>
@@ -102,4 +113,10 @@ public sealed record LureSpec(
 {
     /// <summary>The lure in the air.</summary>
     public LureFlightSpec Flight { get; init; } = new(LureFlightSpec.UsualTumbling(Shape).Value);
+
+    /// <summary>What its outline has different from its named shape.</summary>
+    public LureFormSpec Form { get; init; } = new();
+
+    /// <summary>What its body is made of.</summary>
+    public LureBuildSpec Build { get; init; } = new();
 }

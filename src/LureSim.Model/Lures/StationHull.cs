@@ -20,10 +20,12 @@ internal sealed class StationHull : HullForm
     /// <inheritdoc/>
     public override HullSection SectionAt(double x)
     {
-        int i = 1;
-        while (i < _stations.Length - 1 && _stations[i].XM < x)
+        // The first station from the second on that is not behind x, or the last.
+        int i = 1, last = _stations.Length - 1;
+        while (i < last)
         {
-            i++;
+            int middle = (i + last) / 2;
+            (i, last) = _stations[middle].XM < x ? (middle + 1, last) : (i, middle);
         }
 
         HullStation a = _stations[i - 1];
