@@ -1,3 +1,5 @@
+using LureSim.Model.Lures.Free;
+
 namespace LureSim.Model.Pool;
 
 /// <summary>Measurements that anybody can make in a pool: a tow, a push, a coast-down, and three swings after letting go.</summary>
@@ -36,6 +38,9 @@ public sealed record PoolTask(
 
     /// <summary>Tow speeds, m/s, rising; 1 to <see cref="MostSpeeds"/> of them.</summary>
     public ValueList<double> SpeedsMS { get; init; } = [0.15, 0.3, 0.5, 0.8];
+
+    /// <summary>The line from hand to lure.</summary>
+    internal ElasticLine TowLine => new(TowLineM, TowStiffnessN / TowLineM, TowStiffnessN / TowLineM * TowDampingTimeS);
 
     /// <summary>Demands every number inside its range.</summary>
     /// <exception cref="ArgumentException">A value is out of range; the message names it and what is allowed.</exception>

@@ -23,7 +23,7 @@ internal static class PushTest
         int every = Math.Max(1, (int)Math.Round(OutputS / task.StepS));
         for (int i = 1; swim.SpeedMS > LeftShare * task.PushSpeedMS && swim.TimeS < LongestPushS; i++)
         {
-            swim.Step();
+            swim.Step(Vec3.Zero);
             HullPose pose = swim.Pose;
             double before = turned, step = Horizontal(pose.Centre - last);
             turned = pose.HeadingRad - task.PushDriftRad;
@@ -63,7 +63,7 @@ internal static class PushTest
             }
 
             (before, last) = (swim.SpeedMS, swim.Pose.Centre);
-            swim.Step();
+            swim.Step(Vec3.Zero);
         }
 
         double share = (before - (0.5 * task.PushSpeedMS)) / (before - swim.SpeedMS);

@@ -65,7 +65,7 @@ internal sealed class SwingTest
         for (int i = 1; _swim.TimeS < ShownS || (_swim.TimeS < LongestS && _crossings.Count < WantedCrossings); i++)
         {
             double before = now, t = _swim.TimeS;
-            _swim.Step();
+            _swim.Step(Vec3.Zero);
             now = _away(_swim.Pose);
             if ((before < 0.0) != (now < 0.0) && peak > SeenShare * Math.Abs(release) && _crossings.Count < MostCrossings)
             {

@@ -56,7 +56,7 @@ internal sealed class TowTest
             double t = i * _dt, ramped = Math.Min(t, ramp);
             double way = _speed * ((0.5 * ramped * ramped / ramp) + Math.Max(0.0, t - ramp));
             var hand = new Vec3(ahead + way, 0.0, height);
-            double pull = _swim.Step(_task, hand, new Vec3(_speed * ramped / ramp, 0.0, 0.0));
+            double pull = _swim.Step(_task.TowLine, hand, new Vec3(_speed * ramped / ramp, 0.0, 0.0));
             NoteFate();
             if (i > from)
             {

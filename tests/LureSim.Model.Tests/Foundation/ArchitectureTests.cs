@@ -6,7 +6,7 @@ namespace LureSim.Model.Tests.Foundation;
 /// <summary>Parts own physics, activities choose parts: the arrows inside the model point one way.</summary>
 public sealed class ArchitectureTests
 {
-    private static readonly string[] Parts = ["Foundation", "Media", "Rods", "Hands", "Reels", "Lines", "Lures", "Fish", "Cover"], Activities = ["Retrieve", "Cast", "Trim", "Pool", "Bend", "Strike", "Landing", "Crawl"];
+    private static readonly string[] Parts = ["Foundation", "Media", "Rods", "Hands", "Reels", "Lines", "Lures", "Fish", "Cover"], Activities = ["Retrieve", "Cast", "Trim", "Pool", "Bend", "Strike", "Landing", "Crawl", "Margin"];
 
     [Fact]
     public void No_part_knows_an_activity_or_the_assembly() => Assert.Empty(Parts.SelectMany(p => Named(p, [.. Activities, "Assembly"])));

@@ -111,7 +111,7 @@ internal sealed class FreeHull
     public Vec3 Nose { get; }
 
     /// <summary>chi, share of the stern's cross-flow momentum that is shed.</summary>
-    public double Shedding { get; }
+    public double Shedding { get; init; }
 
     /// <summary>Where it sheds moving ahead.</summary>
     public FreeStern Tail { get; }
