@@ -11,10 +11,7 @@ namespace LureSim.Reports.Design;
 /// <param name="Words">What it is and where.</param>
 internal sealed record TemplateMark(string Name, double XMm, double ZMm, double RadiusMm, string Words)
 {
-    // Lead at 20 degrees (CRC Handbook of Chemistry and Physics, from memory).
-    private const double LeadDensityKgM3 = 11340.0;
-
-    private const double MmPerM = 1000.0, MmPerInch = 25.4;
+    private const double MmPerM = 1000.0, MmPerInch = 25.4, GPerCm3 = 1e-3;
 
     // Half the last digit shown.
     private const double Touching = 0.05;
@@ -32,10 +29,9 @@ internal sealed record TemplateMark(string Name, double XMm, double ZMm, double 
 
     private static TemplateMark Weight(string name, BallastSpec b, TemplateBody body, Shown shown)
     {
-        double radius = MmPerM * Math.Cbrt(3.0 * b.MassKg / (4.0 * Math.PI * LeadDensityKgM3));
-        double out1 = body.StandsOutMm(MmPerM * b.XM, MmPerM * b.ZM, radius);
-        string ball = b.MassKg == 0.0 ? "" : $"; circle: a ball of lead of this mass, {Size(2.0 * radius)} across"
-            + (out1 < Touching ? "" : $", stands out of the body by {Size(out1)}: use a longer, thinner piece about the same centre");
+        double radius = MmPerM * b.BallRadiusM, beyond = body.StandsOutMm(MmPerM * b.XM, MmPerM * b.ZM, radius);
+        string ball = b.MassKg == 0.0 ? "" : $"; circle: a ball of this mass at {Trade.Fixed(GPerCm3 * b.DensityKgM3, 2)} g/cm3 (lead has 11.34), {Size(2.0 * radius)} across"
+            + (beyond < Touching ? "" : $", stands out of the body by {Size(beyond)}: use a longer, thinner piece about the same centre");
         TemplateMark mark = Mark(name, b.XM, b.ZM, radius, $"ballast, {shown.Mass(b.MassKg)}", body);
         return mark with { Words = mark.Words + ball };
     }

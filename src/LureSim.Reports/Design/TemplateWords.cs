@@ -2,6 +2,7 @@ using LureSim.Model.Trim;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Plans;
 using LureSim.Reports.Kit.Text;
+using LureSim.Reports.Trim;
 using static LureSim.Reports.Design.TemplatePens;
 
 namespace LureSim.Reports.Design;
@@ -47,10 +48,13 @@ internal static class TemplateWords
         }
     }
 
-    private static string Rest(TrimResult trim, Shown shown) =>
-        $"{TrimHeadline(trim, shown)}{(trim.IsUpright ? "; dashed blue: the water at rest" : "; no water is drawn")}. Computed, not measured: float it in a bowl before a hole is closed for good.";
-
-    private static string TrimHeadline(TrimResult trim, Shown shown) => Reports.Trim.TrimText.Headline(trim, shown);
+    private static string Rest(TrimResult trim, Shown shown)
+    {
+        string water = trim.IsUpright ? "dashed blue: the water at rest" : "no water is drawn";
+        double coat = 1000.0 * trim.Lure.Build.CoatThicknessM;
+        string blank = coat > 0.0 ? $" The outline is that of the finished lure: the blank is smaller all round by its coat, {Trade.Fixed(coat, 2)} mm." : "";
+        return $"{TrimText.Headline(trim, shown)}; {water}.{blank} Computed, not measured: float it in a bowl before a hole is closed for good.";
+    }
 
     private static string Mm(double mm) => Trade.Fixed(mm, 1);
 }
