@@ -52,7 +52,8 @@ public sealed record HeldTrim(double TrimRad, double ArmM, double FreeboardM, do
         return water.DensityKgM3 * body.At(new Attitude(freeboardM - raised, trimRad), FloatBalance.Strips).VolumeM3;
     }
 
-    private static Vec3 BackAmidships(HullForm hull)
+    /// <summary>Back amidships, in body axes, m.</summary>
+    internal static Vec3 BackAmidships(HullForm hull)
     {
         HullSection s = hull.SectionAt(0.0);
         return new Vec3(0.0, 0.0, s.CentreZM + s.HalfHeightM);

@@ -26,27 +26,10 @@ public static class Trimming
         FloatingLure f = FloatingLure.Float(lure, water);
         FloatReport report = FloatSolver.Report(f);
         HullProfile profile = Profile(f);
-        TrimPoint depths = Depths(f, report, profile);
         return new TrimResult(
             lure, report, FloatSolver.Righting(lure, water), profile,
-            depths.DraftM, depths.FreeboardM, DippingLoad(lure, water, report, stop), TieStiffness(f));
+            Math.Max(0.0, -profile.BellyZM.Min()), profile.BackZM[ProfilePoints / 2], DippingLoad(lure, water, report, stop), TieStiffness(f));
     }
-
-    /// <summary>How the lure lies, how deep, and how high its back stands: the same numbers as those of <see cref="Run"/>, many times faster.</summary>
-    /// <param name="lure">Lure.</param>
-    /// <param name="water">Water.</param>
-    /// <exception cref="ArgumentException">A value is out of range, or the lure is heavier than its water (it sinks).</exception>
-    /// <exception cref="ModelException">No stable attitude was found.</exception>
-    public static TrimPoint Point(LureSpec lure, WaterState water)
-    {
-        ArgumentNullException.ThrowIfNull(lure);
-        ArgumentNullException.ThrowIfNull(water);
-        FloatingLure f = FloatingLure.Float(lure, water);
-        return Depths(f, FloatSolver.Report(f), Profile(f));
-    }
-
-    private static TrimPoint Depths(FloatingLure f, FloatReport report, HullProfile profile) =>
-        new(f.Spec, report, Math.Max(0.0, -profile.BellyZM.Min()), profile.BackZM[ProfilePoints / 2]);
 
     /// <summary>How the lure lies, and nothing else: for searches, many times faster than <see cref="Run"/>.</summary>
     /// <param name="lure">Lure.</param>

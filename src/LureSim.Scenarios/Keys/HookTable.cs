@@ -10,6 +10,8 @@ public static class HookTable
     /// <summary>Density of plain steel, kg/m3 (handbook value).</summary>
     public const double SteelDensityKgM3 = 7850.0;
 
+    private const double RingWire = 0.1;
+
     // Wire, wire length per point and gap from point to shank, all in mm; from memory.
     private static readonly (string Name, double Wire, double PerPoint, double Gap)[] Rows =
     [
@@ -32,6 +34,21 @@ public static class HookTable
 
     /// <summary>Gap from point to shank of a row, m.</summary>
     internal static double GapM(int row) => 1e-3 * Rows[row].Gap;
+
+    /// <summary>
+    /// Mass and drag area of a split ring: two turns of wire a tenth as thick as the ring is wide (guess from memory, 0.08 to 0.13), half the wire's
+    /// frontal area as for hooks.
+    /// </summary>
+    /// <param name="diameterM">Outer diameter, m.</param>
+    internal static (double MassKg, double DragAreaM2) Ring(double diameterM)
+    {
+        double wire = RingWire * diameterM, length = 2.0 * Math.PI * (diameterM - wire);
+        return (SteelDensityKgM3 * 0.25 * Math.PI * wire * wire * length, 0.5 * wire * length);
+    }
+
+    /// <summary>Diameter of the ring of a mass, m.</summary>
+    /// <param name="massKg">Mass, kg.</param>
+    internal static double RingDiameterM(double massKg) => Math.Cbrt(massKg / Ring(1.0).MassKg);
 
     private static double LengthM(int row) => 1e-3 * Rows[row].PerPoint;
 

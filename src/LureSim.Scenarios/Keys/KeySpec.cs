@@ -103,6 +103,9 @@ public sealed class KeySpec
     /// <summary>A list that may be a CSV file beside the scenario.</summary>
     public bool MayBeCsv { get; init; }
 
+    /// <summary>A text that names a drawing (SVG) beside the scenario, read with it.</summary>
+    public bool IsDrawing { get; init; }
+
     /// <summary>Where the effective value lies; null where the key only leads to others.</summary>
     public Lens? Lens { get; init; }
 

@@ -16,12 +16,30 @@ public static class LureItemKeys
     /// <summary>Ballast z.</summary>
     public static readonly KeySpec BallastZ = new("lure.ballast.z", QuantityKind.Length, "mm", "Above the axis.") { Default = "0 m", Parameter = Parameter.Of<BallastSpec>(nameof(BallastSpec.ZM)) };
 
+    /// <summary>Ballast density.</summary>
+    public static readonly KeySpec BallastDensity = new("lure.ballast.density", QuantityKind.Density, "kg/m3", "Density of the weight, which says how much of a solid body it takes the place of.")
+    {
+        HasNoDefault = true,
+        Parameter = Parameter.Of<BallastSpec>(nameof(BallastSpec.DensityKgM3)),
+    };
+
+    /// <summary>Ballast material.</summary>
+    public static readonly KeySpec BallastMaterial = new("lure.ballast.material", QuantityKind.Choice, "", "What the weight is made of; gives density unless that is given.")
+    {
+        Default = "lead",
+        Choices = BodyMaterials.Weights,
+        Gives = BallastDensity,
+    };
+
     /// <summary>Hook type.</summary>
-    public static readonly KeySpec HookType = new("lure.hooks.type", QuantityKind.Choice, "", "Points of the hook; used with size.")
+    public static readonly KeySpec HookType = new("lure.hooks.type", QuantityKind.Choice, "", "Points of the hook, used with size; \"ring\" for a split ring or swivel, with diameter or mass.")
     {
         Default = "treble",
-        Choices = [new("single", 1), new("double", 2), new("treble", 3)],
+        Choices = [new("single", 1), new("double", 2), new("treble", 3), new("ring", 0)],
     };
+
+    /// <summary>Ring diameter.</summary>
+    public static readonly KeySpec RingDiameter = new("lure.hooks.diameter", QuantityKind.Length, "mm", "Outer diameter of a ring; gives mass and drag area.") { Low = 0.001, High = 0.05 };
 
     /// <summary>Hook size.</summary>
     public static readonly KeySpec HookSize = new("lure.hooks.size", QuantityKind.Choice, "", "Hook size; gives mass and drag area from a table of guesses.")
@@ -76,10 +94,10 @@ public static class LureItemKeys
     public static readonly KeySpec StationCentre = new("lure.stations.centre", QuantityKind.Length, "mm", "Height of the section's centre over the axis.") { Parameter = Parameter.Of<HullStation>(nameof(HullStation.CentreZM)) };
 
     /// <summary>Columns of <c>lure.ballast</c>.</summary>
-    public static readonly KeySpec[] BallastItems = [BallastMass, BallastX, BallastZ];
+    public static readonly KeySpec[] BallastItems = [BallastMass, BallastX, BallastZ, BallastMaterial, BallastDensity];
 
     /// <summary>Columns of <c>lure.hooks</c>.</summary>
-    public static readonly KeySpec[] HookItems = [HookType, HookSize, HookX, HookZ, HookMass, HookDragArea, HookDragAreaAlong, HookFeather, HookDressing, HookDensity];
+    public static readonly KeySpec[] HookItems = [HookType, HookSize, RingDiameter, HookX, HookZ, HookMass, HookDragArea, HookDragAreaAlong, HookFeather, HookDressing, HookDensity];
 
     /// <summary>Columns of <c>lure.stations</c>.</summary>
     public static readonly KeySpec[] StationItems = [StationX, StationBreadth, StationHeight, StationCentre];

@@ -7,30 +7,36 @@ namespace LureSim.Scenarios.Keys;
 /// <summary>Table <c>[lure]</c>. Places: x from the middle of the lure toward the nose, z up from its axis.</summary>
 public static class LureKeys
 {
-    private const string MassGroup = "lure mass";
+    /// <summary>Keys from which the mass of the body comes.</summary>
+    internal const string MassGroup = "lure mass";
+
+    /// <summary>Keys that give sections.</summary>
+    internal const string SectionGroup = "lure sections";
+
     private const string TieGroup = "lure tie";
 
     /// <summary>Body shape.</summary>
-    public static readonly KeySpec Shape = new("lure.shape", QuantityKind.Choice, "", "Body shape; \"stations\" for sections given one by one.")
+    public static readonly KeySpec Shape = new("lure.shape", QuantityKind.Choice, "", "Body shape; \"stations\" for sections given one by one, \"outline\" for a drawing.")
     {
         Required = true,
         Choices =
         [
             new("cigar", (int)LureShape.Cigar), new("pencil", (int)LureShape.Pencil), new("drop", (int)LureShape.Drop),
             new("spheroid", (int)LureShape.Spheroid), new("hollow", (int)LureShape.Hollow), new("stations", (int)LureShape.Stations),
+            new("outline", (int)LureShape.Stations),
         ],
         Lens = Lens.OfSetup(s => (int)s.Lure.Shape),
     };
 
     /// <summary>Length.</summary>
-    public static readonly KeySpec Length = new("lure.length", QuantityKind.Length, "mm", "Length of the body; due unless stations give it.")
+    public static readonly KeySpec Length = new("lure.length", QuantityKind.Length, "mm", "Length of the body; due unless stations or a drawing in mm give it.")
     {
         Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.LengthM)),
         Lens = Lens.OfSetup(s => s.Lure.LengthM),
     };
 
     /// <summary>Largest breadth.</summary>
-    public static readonly KeySpec Diameter = new("lure.diameter", QuantityKind.Length, "mm", "Largest breadth of the body; due unless stations give it.")
+    public static readonly KeySpec Diameter = new("lure.diameter", QuantityKind.Length, "mm", "Largest breadth of the body; due unless stations or a drawing give it.")
     {
         Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.DiameterM)),
         Lens = Lens.OfSetup(s => s.Lure.DiameterM),
@@ -44,7 +50,7 @@ public static class LureKeys
     };
 
     /// <summary>Mass without hooks.</summary>
-    public static readonly KeySpec Mass = new("lure.mass", QuantityKind.Mass, "g", "Mass of the body with its ballast, without hooks.")
+    public static readonly KeySpec Mass = new("lure.mass", QuantityKind.Mass, "g", "Mass of the body with its ballast, without hooks; due unless material or density give it.")
     {
         Group = MassGroup,
         Parameter = Parameter.Of<LureSpec>(nameof(LureSpec.MassKg)),
@@ -85,10 +91,10 @@ public static class LureKeys
     };
 
     /// <summary>Ballast.</summary>
-    public static readonly KeySpec Ballast = new("lure.ballast", QuantityKind.List, "", "Weights in the body: list of { mass, x, z }.") { Items = LureItemKeys.BallastItems };
+    public static readonly KeySpec Ballast = new("lure.ballast", QuantityKind.List, "", "Weights in the body: list of { mass, x, z, material }.") { Items = LureItemKeys.BallastItems };
 
     /// <summary>Hooks.</summary>
-    public static readonly KeySpec Hooks = new("lure.hooks", QuantityKind.List, "", "Hooks, skirts, feathers: list of { type, size, x, z, ... } or { mass, drag_area, x, z }.")
+    public static readonly KeySpec Hooks = new("lure.hooks", QuantityKind.List, "", "Hooks, rings, skirts, feathers: list of { type, size, x, z, ... } or { mass, drag_area, x, z }.")
     {
         Items = LureItemKeys.HookItems,
     };
@@ -98,6 +104,7 @@ public static class LureKeys
     {
         Items = LureItemKeys.StationItems,
         MayBeCsv = true,
+        Group = SectionGroup,
     };
 
     /// <summary>Surface added mass.</summary>
@@ -207,7 +214,7 @@ public static class LureKeys
     /// <summary>Rows of the table.</summary>
     public static readonly KeySpec[] All =
     [
-        Shape, Length, Diameter, Height, Mass, MassWithHooks, Tie, TieX, TieZ, Ballast, Hooks, Stations, AddedMassFactor, CrossFlowCd, AxialDragFactor, FormDrag,
+        Shape, Length, Diameter, Height, .. LureFormKeys.OfShape, Mass, MassWithHooks, .. LureBuildKeys.All, Tie, TieX, TieZ, Ballast, Hooks, Stations, LureFormKeys.Outline, AddedMassFactor, CrossFlowCd, AxialDragFactor, FormDrag,
         SternShedding, SternPlace, NoseDamping, RollDamping, FrictionSpeed, HookReach, HookDrag, HookAlong,
         .. FlightKeys.All,
     ];

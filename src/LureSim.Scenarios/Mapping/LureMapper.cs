@@ -12,12 +12,26 @@ internal static class LureMapper
     {
         double shape = c[LureKeys.Shape];
         bool byStations = shape == (int)LureShape.Stations;
-        List<HullStation>? stations = byStations ? StationMapper.Map(c) : null;
+        List<HullStation>? stations = !byStations ? null : IsDrawn(c) ? OutlineMapper.Map(c) : StationMapper.Map(c);
         LureBox? box = byStations ? StationMapper.Box(stations) : Box(c);
         List<HookSpec>? hooks = HookMapper.Hooks(c);
         List<BallastSpec>? ballast = HookMapper.Ballast(c);
-        double mass = Mass(c, hooks);
-        if (double.IsNaN(shape + mass) || box is null || hooks is null || ballast is null)
+        LureFormSpec form = BodyMapper.Form(c, byStations);
+        LureBuildSpec build = BodyMapper.Build(c);
+        RefuseTwoMasses(c);
+        if (double.IsNaN(shape) || box is null || hooks is null || ballast is null)
+        {
+            _ = BodyMapper.HasStuff(c) ? 0.0 : Mass(c, hooks);
+            return null;
+        }
+
+        var body = new LureSpec((LureShape)(int)shape, box.LengthM, box.BreadthM, box.HeightM, double.NaN, 0.0, 0.0, [.. ballast], [], stations is null ? null : [.. stations])
+        {
+            Form = form,
+            Build = build,
+        };
+        double mass = BodyMapper.HasStuff(c) ? BodyMapper.Mass(c, body) : Mass(c, hooks);
+        if (double.IsNaN(mass))
         {
             return null;
         }
@@ -31,9 +45,9 @@ internal static class LureMapper
             MassKg: mass,
             TieXM: ownTie ? c.Values.Optional(LureKeys.TieX) ?? (0.5 * box.LengthM) : 0.5 * box.LengthM,
             TieZM: ownTie ? c.Values.Optional(LureKeys.TieZ) ?? 0.0 : 0.0,
-            Ballast: [.. ballast],
+            Ballast: body.Ballast,
             Hooks: [.. hooks],
-            Stations: stations is null ? null : [.. stations],
+            Stations: body.Stations,
             AddedMassFactor: c[LureKeys.AddedMassFactor],
             CrossFlowCd: c[LureKeys.CrossFlowCd],
             AxialDragFactor: c[LureKeys.AxialDragFactor],
@@ -50,7 +64,30 @@ internal static class LureMapper
                 FrontCd: c[FlightKeys.FrontCd],
                 SideFactor: c[FlightKeys.SideFactor],
                 KnownCdAM2: KnownCdAM2(c)),
+            Form = form,
+            Build = build,
         };
+    }
+
+    // Either word of the shape reads either list of sections; a drawing alone is enough.
+    private static bool IsDrawn(MapContext c)
+    {
+        bool drawn = c.Values.Has(LureFormKeys.Outline), listed = c.Values.Has(LureKeys.Stations);
+        if (drawn && listed)
+        {
+            c.Fault(LureFormKeys.Outline, "given beside lure.stations; give one of the two");
+        }
+
+        return drawn || (!listed && c.Values.Text(LureKeys.Shape).Contains("outline", StringComparison.OrdinalIgnoreCase));
+    }
+
+    private static void RefuseTwoMasses(MapContext c)
+    {
+        if (BodyMapper.HasStuff(c) && (c.Values.Has(LureKeys.Mass) || c.Values.Has(LureKeys.MassWithHooks)))
+        {
+            KeySpec mass = c.Values.Has(LureKeys.Mass) ? LureKeys.Mass : LureKeys.MassWithHooks, stuff = BodyMapper.StuffKey(c);
+            c.Fault(mass, $"given beside {stuff.Path}, which gives the mass too; give one of the two (for a weighed lure of wood: the mass and build = \"solid\")");
+        }
     }
 
     // Even a measured drag area is not that of the next throw: it is a guess like the one that follows from the shape.
@@ -71,6 +108,11 @@ internal static class LureMapper
         if (c.Values.Given(LureKeys.Stations) is { Bad: false } && !double.IsNaN(c[LureKeys.Shape]))
         {
             c.Fault(LureKeys.Stations, $"lure.shape is \"{c.Values.Text(LureKeys.Shape)}\"; stations need shape = \"stations\"");
+        }
+
+        if (c.Values.Given(LureFormKeys.Outline) is { Bad: false } && !double.IsNaN(c[LureKeys.Shape]))
+        {
+            c.Fault(LureFormKeys.Outline, $"lure.shape is \"{c.Values.Text(LureKeys.Shape)}\"; a drawing needs shape = \"outline\"");
         }
 
         Demand(c, LureKeys.Length);

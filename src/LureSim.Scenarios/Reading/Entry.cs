@@ -1,4 +1,5 @@
 using LureSim.Scenarios.Keys;
+using LureSim.Scenarios.Outlines;
 using LureSim.Scenarios.Quantities;
 
 namespace LureSim.Scenarios.Reading;
@@ -20,6 +21,9 @@ internal sealed class Entry
 
     /// <summary>The items of a list, one array per item, by the index of the list's columns.</summary>
     public IReadOnlyList<Item> Items { get; init; } = [];
+
+    /// <summary>The outline that a drawing holds.</summary>
+    public DrawnBody? Drawing { get; init; }
 
     /// <summary>True when it was refused; the fault is already noted.</summary>
     public bool Bad { get; init; }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using LureSim.Scenarios.Keys;
+using LureSim.Scenarios.Outlines;
 using LureSim.Scenarios.Quantities;
 
 namespace LureSim.Scenarios.Reading;
@@ -37,7 +38,9 @@ internal sealed class EntryReader(FaultList faults, FaultList notes)
             notes.Add(node.Place, name, value.Note);
         }
 
-        return new() { Key = key, Text = node.Text, Place = node.Place, Layer = layer, Value = value, Bad = value.Error is not null };
+        DrawnBody? drawing = null;
+        bool bad = value.Error is not null || (key.IsDrawing && !TryDrawing(key, node, directory, out drawing));
+        return new() { Key = key, Text = node.Text, Place = node.Place, Layer = layer, Value = value, Drawing = drawing, Bad = bad };
     }
 
     /// <summary>Reads one item of a list.</summary>
@@ -98,6 +101,18 @@ internal sealed class EntryReader(FaultList faults, FaultList notes)
     public static string ShortMeaning(KeySpec key) => key.Kind == QuantityKind.Choice
         ? $"allowed: {string.Join(", ", key.Choices.Select(c => c.Name))}"
         : key.Due;
+
+    private bool TryDrawing(KeySpec key, Node node, string directory, out DrawnBody? drawing)
+    {
+        drawing = null;
+        string? failure = FileText.TryRead(Path.Combine(directory, node.Text), out string text) ?? SvgReader.Read(text, out drawing);
+        if (failure is not null)
+        {
+            faults.Add(node.Place, key.Path, $"\"{node.Text}\": {failure}", key.ReadBy);
+        }
+
+        return failure is null;
+    }
 
     private Entry ReadList(KeySpec key, Node node, int layer, string directory)
     {

@@ -18,17 +18,31 @@ public static class DesignFigures
         new("gm_m", "GM across", "metacentric height across: above 0 it stands up by itself", p => p.GmM) { Headline = new("metacentric height", "mm", 1000.0) };
 
     /// <summary>Growth on a straight tow.</summary>
-    public static readonly Figure<DesignPoint> Growth =
-        new("tow_growth_per_s", "leaves the straight tow", "growth of the leading root of a straight tow: above 0 it leaves it", p => p.GrowthPerS);
+    public static readonly Figure<DesignPoint> Sheer =
+        new("tow_growth_per_s", "straight tow left at", "growth of an error of heading in a straight tow: above 0 it leaves it, below 0 it keeps it", p => p.SheerPerS)
+        {
+            Headline = new("growth of an error in the straight tow", "1/s", 1.0),
+        };
+
+    /// <summary>Side force over what the straight tow needs.</summary>
+    public static readonly Figure<DesignPoint> Margin =
+        new("shedding_margin", "side force over critical", "chi less its critical value: above 0 it comes straight on a tight line", p => p.SheddingMargin);
+
+    /// <summary>Turn at a pull.</summary>
+    public static readonly Figure<DesignPoint> Turn = new("pull_turn_deg", "turn at one pull", "how far the heading turns at one pull", p => p.PullTurnDeg);
+
+    /// <summary>Glide at a pull.</summary>
+    public static readonly Figure<DesignPoint> Glide = new("pull_glide_m", "glide at one pull", "way across the line after one pull", p => p.PullGlideM);
 
     /// <summary>Those that tolerances and changes are told by.</summary>
-    public static IReadOnlyList<Figure<DesignPoint>> Told { get; } = [Trim, Freeboard, Gm, Growth];
+    public static IReadOnlyList<Figure<DesignPoint>> Told { get; } = [Trim, Freeboard, Gm, Sheer, Margin, Turn, Glide];
 
     /// <summary>All.</summary>
     public static IReadOnlyList<Figure<DesignPoint>> All { get; } =
     [
         .. Told,
-        new("tow_swing_rad_s", "swing on the tow", "swing of that root: 0 to one side, else it fishtails", p => p.Tow?.SwingRadS),
+        new("tow_swing_rad_s", "swing on the tow", "swing of that root: 0 to one side, else it fishtails", p => p.SheerRoot?.SwingRadS),
+        new("critical_shedding", "critical side force", "least share of cross-flow shed at the stern from which the straight tow is kept", p => p.Margin?.CriticalShedding),
         new("draft_m", "draft", "deepest point of the hull under the water", p => p.Trim?.DraftM),
         new("tie_height_m", "line tie over the water", "line tie over the water; negative under it", p => p.Trim?.Rest.TieHeightM),
         new("mass_kg", "mass with hooks", "mass with hooks", p => p.Trim?.Rest.MassKg),

@@ -1,5 +1,6 @@
 using LureSim.Model;
 using LureSim.Model.Lures;
+using LureSim.Model.Margin;
 using LureSim.Model.Media;
 using LureSim.Model.Trim;
 
@@ -21,15 +22,19 @@ public enum FloatWord
     Refused,
 }
 
-/// <summary>One lure of a design: how it floats, and how a straight tow of it goes.</summary>
+/// <summary>One lure of a design: how it floats, how a straight tow of it goes, how it answers a pull.</summary>
 /// <param name="Lure">Lure.</param>
 /// <param name="Trim">How it floats; null where it does not.</param>
-/// <param name="Tow">Leading root of the straight tow; null where it was not asked for or does not exist.</param>
+/// <param name="Tow">Straight tow; null where it was not asked for or does not exist.</param>
+/// <param name="Margin">Walk margin; null where it was not asked for or does not exist.</param>
 /// <param name="Word">What becomes of it.</param>
 /// <param name="Reason">Why it is refused or sinks; null where it floats.</param>
-public sealed record DesignPoint(LureSpec Lure, TrimPoint? Trim, TowLead? Tow, FloatWord Word, string? Reason = null)
+public sealed record DesignPoint(LureSpec Lure, TrimPoint? Trim, TowBalance? Tow, MarginResult? Margin, FloatWord Word, string? Reason = null)
 {
     private const double Degree = Math.PI / 180.0;
+
+    // Behind its hand a lure swings in at U / l, whatever its hull: within this share of it a root is that one.
+    private const double SwingInShare = 0.2;
 
     /// <summary>Trim, nose up positive, deg; null where it does not float.</summary>
     public double? TrimDeg => Trim?.Rest.TrimRad / Degree;
@@ -40,26 +45,75 @@ public sealed record DesignPoint(LureSpec Lure, TrimPoint? Trim, TowLead? Tow, F
     /// <summary>GM across, m: above 0 it stands up by itself.</summary>
     public double? GmM => Trim?.Rest.GmTransverseM;
 
-    /// <summary>Growth of the leading root of the straight tow, 1/s: above 0 it leaves the straight tow.</summary>
-    public double? GrowthPerS => Tow?.GrowthPerS;
+    /// <summary>
+    /// Growth of an error of heading in the straight tow, 1/s: above 0 the tow is left, below 0 it is kept. The least steady root but the one in which every lure swings
+    /// in behind its hand, -U / l.
+    /// </summary>
+    public double? SheerPerS => SheerRoot?.GrowthPerS;
 
-    /// <summary>Lays a lure on the water.</summary>
+    /// <summary>The root of <see cref="SheerPerS"/>.</summary>
+    public TowMode? SheerRoot { get; private init; }
+
+    /// <summary>chi less its critical value: above 0 it comes straight on a tight line. Where no value up to the largest tried keeps the tow, chi less that largest one.</summary>
+    public double? SheddingMargin => Margin is null ? null : Margin.SheddingMargin ?? (Lure.SternShedding - MarginRun.MostShedding);
+
+    /// <summary>Turn of the heading at one pull, deg.</summary>
+    public double? PullTurnDeg => Margin?.Pull.TurnDeg;
+
+    /// <summary>Glide across the line at one pull, m.</summary>
+    public double? PullGlideM => Margin?.Pull.GlideM;
+
+    /// <summary>Lays a lure on the water, and tows it if asked to.</summary>
     /// <param name="lure">Lure; one that no model takes is refused with the reason.</param>
     /// <param name="water">Water.</param>
-    /// <param name="tow">Looks at the straight tow; null: not asked for.</param>
-    public static DesignPoint Of(LureSpec lure, WaterState water, TowLook? tow = null)
+    /// <param name="tow">Straight tow to look at; null: none.</param>
+    public static DesignPoint Of(LureSpec lure, WaterState water, MarginTask? tow = null) =>
+        Guarded(lure, water, () => tow is null ? (Trimming.Rest(lure, water), null, null) : Towed(MarginRun.Towed(lure, water, tow)), tow);
+
+    /// <summary>The same with the whole walk margin, ten times as dear.</summary>
+    /// <param name="lure">Lure.</param>
+    /// <param name="water">Water.</param>
+    /// <param name="task">Tow and pull.</param>
+    /// <param name="stop">Stops it.</param>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static DesignPoint Whole(LureSpec lure, WaterState water, MarginTask task, CancellationToken stop) => Guarded(
+        lure,
+        water,
+        () =>
+        {
+            FloatReport rest = Trimming.Rest(lure, water);
+            MarginResult? margin = MarginRun.Run(lure, water, task, stop).Result;
+            return (rest, margin?.Tow, margin);
+        },
+        task);
+
+    private static (FloatReport, TowBalance?, MarginResult?) Towed(RestAndTow found) => (found.Rest, found.Tow, null);
+
+    private static DesignPoint Guarded(LureSpec lure, WaterState water, Func<(FloatReport Float, TowBalance? Tow, MarginResult? Margin)> run, MarginTask? task)
     {
         ArgumentNullException.ThrowIfNull(lure);
         ArgumentNullException.ThrowIfNull(water);
         try
         {
-            TrimPoint trim = Trimming.Point(lure, water);
-            return new(lure, trim, tow?.Invoke(lure, water), trim.IsUpright ? FloatWord.Floats : FloatWord.LiesOver);
+            (FloatReport rest, TowBalance? tow, MarginResult? margin) = run();
+            var trim = TrimPoint.Of(lure, rest);
+            return new(lure, trim, tow, margin, trim.IsUpright ? FloatWord.Floats : FloatWord.LiesOver) { SheerRoot = Sheer(tow, task) };
         }
         catch (Exception e) when (e is ArgumentException or ModelException)
         {
-            return new(lure, null, null, Sinks(lure, water) ? FloatWord.Sinks : FloatWord.Refused, e.Message.Split('\n')[0]);
+            return new(lure, null, null, null, Sinks(lure, water) ? FloatWord.Sinks : FloatWord.Refused, e.Message.Split('\n')[0]);
         }
+    }
+
+    private static TowMode? Sheer(TowBalance? tow, MarginTask? task)
+    {
+        if (tow is null || task is null)
+        {
+            return null;
+        }
+
+        double swingIn = task.SpeedMS / task.LineM;
+        return tow.Modes.FirstOrDefault(m => m.SwingRadS != 0.0 || Math.Abs(m.GrowthPerS + swingIn) > SwingInShare * swingIn);
     }
 
     // A lure out of its ranges has no hull to ask.
@@ -76,13 +130,3 @@ public sealed record DesignPoint(LureSpec Lure, TrimPoint? Trim, TowLead? Tow, F
         }
     }
 }
-
-/// <summary>Leading root of a straight tow.</summary>
-/// <param name="GrowthPerS">Growth, 1/s: above 0 the lure leaves the straight tow, below 0 it comes back to it.</param>
-/// <param name="SwingRadS">Swing, rad/s: 0 it goes off to one side, else it fishtails.</param>
-public sealed record TowLead(double GrowthPerS, double SwingRadS);
-
-/// <summary>Looks at the straight tow of a lure; null where it has none (it does not float, or the tow has no answer).</summary>
-/// <param name="lure">Lure.</param>
-/// <param name="water">Water.</param>
-public delegate TowLead? TowLook(LureSpec lure, WaterState water);
