@@ -25,7 +25,7 @@ public static class BallastMapCharts
     {
         ArgumentNullException.ThrowIfNull(map);
         double[] angles = [.. map.Cells.Where(Floats).Select(c => c.TrimRad)];
-        string message = angles.Length == 0 ? "It floats upright nowhere here" : $"Floats {TrimText.Angle(angles.Min())} to {TrimText.Angle(angles.Max())}, by its weight alone";
+        string message = angles.Length == 0 ? "It floats upright nowhere here" : $"Floats {TrimText.Angle(angles.Min())} to {TrimText.Angle(angles.Max())} as its weight moves";
         return Build("design_float_map", message, title, map, shown, c => c.TrimRad / Degree, "Float angle, deg; tail-down above 0", []);
     }
 
@@ -55,9 +55,10 @@ public static class BallastMapCharts
 
         Chart chart = Build("design_tow_map", message, title, map, shown, c => c.SheerPerS, "Growth of an error of heading, 1/s; leaves above 0", entries);
         Border(chart.Model, leaves is > 0.0 and < 1.0);
-        foreach (IGrouping<OxyColor, WindowCell> kind in (map.Windows?.Cells ?? []).Where(w => w.Reason is null).GroupBy(Walk))
+        foreach (WindowCell w in (map.Windows?.Cells ?? []).Where(w => w.Reason is null))
         {
-            Dots(chart.Model, kind.Select(w => (X(map, shown).Of(map.XM[w.Column]), Y(map, shown).Unit.Of(map.Second[w.Row]))), kind.Key, kind.Key == ChartStyle.Ink ? 5.0 : 9.0);
+            OxyColor color = Walk(w);
+            Dot(chart.Model, X(map, shown).Of(map.XM[w.Column]), Y(map, shown).Unit.Of(map.Second[w.Row]), color, color == ChartStyle.Ink ? 5.0 : 9.0);
         }
 
         return chart;
@@ -104,22 +105,25 @@ public static class BallastMapCharts
         ];
         string keeps = map.Task.Second == MapSecond.Up ? "" : map.Task.Keeps == KeptMass.Total ? ", total mass kept" : ", body kept";
         Chart chart = StudyMap.Shade(
-            name, message, $"{title}: its heaviest weight moved{keeps}", $"Weight toward the nose from the middle, {x.Name}", yTitle, grid, valueTitle, entries: entries);
+            name, message, $"Its heaviest weight moved{keeps}: {title}", $"Weight toward the nose from the middle, {x.Name}", yTitle, grid, valueTitle, entries: entries);
         for (int i = 0; i < map.XM.Count; i++)
         {
             for (int j = 0; j < map.Second.Count; j++)
             {
-                if (Array.Find(Classes, c => c.Word == map.At(i, j).Word).Label is not null)
+                if (Array.Find(Classes, c => c.Word == map.At(i, j).Word) is { Label: not null } found)
                 {
-                    chart.Model.Annotations.Add(StudyMap.Cell(grid, i, j, Array.Find(Classes, c => c.Word == map.At(i, j).Word).Color));
+                    // Over the shade, which paints what has no number white.
+                    RectangleAnnotation cell = StudyMap.Cell(grid, i, j, found.Color);
+                    cell.Layer = AnnotationLayer.AboveSeries;
+                    chart.Model.Annotations.Add(cell);
                 }
             }
         }
 
         if (inside)
         {
-            Dots(chart.Model, [(x.Of(weight.XM), y.Of(at))], ChartStyle.Vermilion, 12.0);
-            Dots(chart.Model, [(x.Of(weight.XM), y.Of(at))], OxyColors.White, 6.0);
+            Dot(chart.Model, x.Of(weight.XM), y.Of(at), ChartStyle.Vermilion, 12.0);
+            Dot(chart.Model, x.Of(weight.XM), y.Of(at), OxyColors.White, 6.0);
         }
 
         return chart;
@@ -149,10 +153,16 @@ public static class BallastMapCharts
         }
     }
 
-    private static void Dots(PlotModel model, IEnumerable<(double X, double Y)> at, OxyColor color, double size)
+    // Annotations: a series of dots would be coloured by the shade's own scale.
+    private static void Dot(PlotModel model, double x, double y, OxyColor color, double size) => model.Annotations.Add(new PointAnnotation
     {
-        var dots = new ScatterSeries { YAxisKey = Panels.Key(0), MarkerType = MarkerType.Circle, MarkerSize = size, MarkerFill = color, MarkerStroke = ChartStyle.Ink, MarkerStrokeThickness = 1 };
-        dots.Points.AddRange(at.Select(p => new ScatterPoint(p.X, p.Y)));
-        model.Series.Add(dots);
-    }
+        YAxisKey = Panels.Key(0),
+        X = x,
+        Y = y,
+        Size = size,
+        Shape = MarkerType.Circle,
+        Fill = color,
+        Stroke = ChartStyle.Ink,
+        StrokeThickness = 1,
+    });
 }

@@ -27,7 +27,7 @@ public static class BeforeAfterChart
         ArgumentNullException.ThrowIfNull(shown);
         HullProfile a = before.Profile, b = after.Profile;
         ShownUnit unit = shown.Unit(ShownQuantity.Size, Math.Max(Long(a), Long(b)));
-        PlotModel model = ChartStyle.NewModel($"{Rests(after)} instead of {Rests(before)}", $"{title}: {change}");
+        PlotModel model = ChartStyle.NewModel(Message(before, after), $"{Trade.Capital(change)}: {title}");
         model.PlotType = PlotType.Cartesian;
         double left = unit.Of(Math.Min(Left(a), Left(b))), right = unit.Of(Math.Max(Right(a), Right(b))), room = 0.06 * (right - left);
 
@@ -53,7 +53,9 @@ public static class BeforeAfterChart
         return new Chart("design_before_after", model, Height: Height);
     }
 
-    private static string Rests(TrimResult trim) => trim.IsUpright ? $"floats {TrimText.Angle(trim.Rest.TrimRad)}" : "lies over";
+    private static string Message(TrimResult before, TrimResult after) => $"Floats {Rests(after)} instead of {Rests(before)}";
+
+    private static string Rests(TrimResult trim) => trim.IsUpright ? TrimText.Angle(trim.Rest.TrimRad) : "lying over";
 
     private static double Step(double width)
     {

@@ -25,7 +25,7 @@ public static class PullTurnChart
         ShownUnit unit = shown.Unit(ShownQuantity.Size, 1.0);
         double[] along = [.. pull.XM.Select(unit.Of)], across = [.. pull.YM.Select(unit.Of)];
         PlotModel model = ChartStyle.NewModel(
-            Message(pull), $"{title}: one pull of {shown.OneFamily.Text(ShownQuantity.Impulse, margin.Task.PullNs)}, {Trade.Fixed(margin.Task.AngleRad / Degree, 0)}° off the line, then slack");
+            Message(pull), $"One pull of {shown.OneFamily.Text(ShownQuantity.Impulse, margin.Task.PullNs)}, {Trade.Fixed(margin.Task.AngleRad / Degree, 0)}° off the line, then slack: {title}");
         double least = Math.Min(0.0, heading.Min()), most = Math.Max(0.0, heading.Max()), room = 0.06 * Math.Max(1.0, most - least);
         double low = Math.Min(0.0, Math.Min(along.Min(), across.Min())), high = Math.Max(0.0, Math.Max(along.Max(), across.Max()));
         double edge = 0.06 * Math.Max(unit.LeastSi / unit.Si, high - low);
