@@ -23,10 +23,10 @@ public static class LureChange
         BallastSpec from = BallastSlot.Of(before).Weight, to = BallastSlot.Of(after).Weight;
         var parts = new List<string>();
         Add("weight", from.MassKg, to.MassKg, LeastKg, units.Mass);
-        Add("weight", from.XM, to.XM, LeastM, x => Side(x, "ahead of the middle", "behind the middle"));
-        Add("weight", from.ZM, to.ZM, LeastM, z => Side(z, "over the axis", "under the axis"));
-        Add("line tie", before.TieXM, after.TieXM, LeastM, x => Side(x, "ahead of the middle", "behind the middle"));
-        Add("line tie", before.TieZM, after.TieZM, LeastM, z => Side(z, "over the axis", "under the axis"));
+        Add("weight", from.XM, to.XM, LeastM, x => Side(x, "ahead of the middle", "in the middle", "behind the middle"));
+        Add("weight", from.ZM, to.ZM, LeastM, z => Side(z, "over the axis", "on the axis", "under the axis"));
+        Add("line tie", before.TieXM, after.TieXM, LeastM, x => Side(x, "ahead of the middle", "in the middle", "behind the middle"));
+        Add("line tie", before.TieZM, after.TieZM, LeastM, z => Side(z, "over the axis", "on the axis", "under the axis"));
         Add("hooks", before.Hooks.Sum(h => h.MassKg), after.Hooks.Sum(h => h.MassKg), LeastKg, units.Mass);
         Add("body and weights", before.MassKg, after.MassKg, LeastKg, units.Mass);
         return parts.Count == 0 ? "nothing moved" : string.Join("; ", parts);
@@ -39,6 +39,6 @@ public static class LureChange
             }
         }
 
-        string Side(double m, string over, string under) => $"{units.Size(Math.Abs(m))} {(m >= 0.0 ? over : under)}";
+        string Side(double m, string over, string on, string under) => Math.Abs(m) < LeastM ? on : $"{units.Size(Math.Abs(m))} {(m > 0.0 ? over : under)}";
     }
 }

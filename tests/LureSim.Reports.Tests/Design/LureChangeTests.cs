@@ -16,7 +16,7 @@ public sealed class LureChangeTests
     {
         Assert.Equal("nothing moved", Words(Own));
         Assert.Equal("weight 1.7 cm behind the middle instead of 1.2 cm behind the middle", Words(Own with { Ballast = [new BallastSpec(0.0025, -0.017, -0.006), Own.Ballast[1]] }));
-        Assert.Equal("line tie 2.0 mm under the axis instead of 0 mm over the axis", Words(Own with { TieZM = -0.002 }));
+        Assert.Equal("line tie 2.0 mm under the axis instead of on the axis", Words(Own with { TieZM = -0.002 }));
         Assert.Equal("hooks 1.5 g instead of 3.0 g", Words(Own with { Hooks = [Own.Hooks[0]] }));
     }
 
