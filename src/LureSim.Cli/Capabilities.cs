@@ -40,6 +40,7 @@ internal static class Capabilities
         Cover.CoverCommand.Capability,
         Crawl.CrawlCommand.Capability,
         Bend.BendCommand.Capability,
+        Board.BoardCommand.Capability,
         Page.PageCommand.Capability,
         Live.LiveCommand.Capability,
         new(SweepCommand.Create),

@@ -81,10 +81,11 @@ public sealed class ScenarioSource
         List<RangedKey> ranges = [.. RangeReader.Holding(layers.Ranges, layers.Entries, faults)];
         int given = ranges.Count;
         DropUnasked(layers.Entries);
+        LureAlone.Fill(layers.Entries, Asked, Name);
         var values = new ScenarioValues(layers.Entries);
         var places = new Places(Name, layers.Entries, layers.TablePlaces);
         bool broken = _layers.Broken || layers.Broken;
-        Scenario? scenario = broken ? null : ScenarioMapper.Map(new(values, places, faults, ranges), Asked);
+        Scenario? scenario = broken ? null : ScenarioMapper.Map(new(values, places, faults, notes, ranges), Asked);
         (FaultList errors, FaultList others) = faults.Split(Asked);
         notes.AddRange(others);
         return new(errors.Count == 0 ? scenario : null, values, ranges, given, errors.ToList(), notes.ToList()) { Units = Units };

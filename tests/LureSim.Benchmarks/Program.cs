@@ -12,5 +12,11 @@ if (args is ["stop"])
 
 // In process: one short job per benchmark, a few minutes in all, and no project generated beside the solution.
 IConfig config = DefaultConfig.Instance.AddJob(Job.ShortRun.WithToolchain(InProcessEmitToolchain.Instance));
+if (args.Length > 0)
+{
+    BenchmarkSwitcher.FromAssembly(typeof(RetrieveBenchmarks).Assembly).Run(args, config);
+    return 0;
+}
+
 BenchmarkRunner.Run(typeof(RetrieveBenchmarks).Assembly, config);
 return 0;

@@ -51,6 +51,22 @@ public sealed class ActivityTests
         Assert.Single(taken.Notes);
     }
 
+    [Fact]
+    public void A_lure_alone_floats_and_goes_to_the_pool_without_rod_and_line()
+    {
+        const string lure = "[lure]\nshape = \"cigar\"\nlength = \"115 mm\"\ndiameter = \"21 mm\"\nmass = \"18 g\"\n";
+        ScenarioResult alone = ScenarioSource.FromText(lure, asked: Activities.Rest | Activities.Pool).Resolve();
+        Assert.Empty(alone.Errors);
+        Assert.Equal(0.115, alone.Setup!.Lure.LengthM);
+        Assert.Equal("7 ft", ScenarioSource.FromText(alone.Effective().ToToml()).Resolve().Values.Text(LureSim.Scenarios.Keys.RodKeys.Length));
+        Assert.Equal(["line.material", "rod.length", "rod.power"], ScenarioSource.FromText(lure, asked: Activities.Retrieve).Resolve().Errors.Select(e => e.Key).Order());
+        Assert.Contains(ScenarioSource.FromText(lure + "[rod]\nlength = \"banana\"\n", asked: Activities.Rest).Resolve().Errors, e => e.Key == "rod.length");
+    }
+
+    [Fact]
+    public void A_list_of_speeds_that_is_no_text_is_told_once() =>
+        Assert.Single(ScenarioSource.FromText(Texts.Least + "\n[pool]\nspeeds = 8\n", asked: Activities.Pool).Resolve().Errors);
+
     [Theory]
     [InlineData("0.15, 0.3, 0.5, 0.8 m/s", new[] { 0.15, 0.3, 0.5, 0.8 })]
     [InlineData("80 cm/s, 0.3 m/s,30 cm/s", new[] { 0.3, 0.8 })]

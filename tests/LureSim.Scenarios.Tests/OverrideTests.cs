@@ -56,7 +56,7 @@ public class OverrideTests
     [InlineData("rod.length", "--set rod.length: key=value is due, for example --set \"retrieve.cadence=2 /s\"")]
     [InlineData("solver.nodes=4.5", "--set solver.nodes=4.5: solver.nodes: \"4.5\" is not a whole number; allowed: 1 to 400")]
     [InlineData("lure.hooks[3].x=1 mm", "--set lure.hooks[3].x=1 mm: lure.hooks[3].x: there is no such item; lure.hooks has 2, counted from 1")]
-    [InlineData("lure.hooks[1].y=1 mm", "--set lure.hooks[1].y=1 mm: lure.hooks[1].y: unknown key; allowed: type, size, x, z, mass, drag_area, drag_area_along, feather_area, dressing, density")]
+    [InlineData("lure.hooks[1].y=1 mm", "--set lure.hooks[1].y=1 mm: lure.hooks[1].y: unknown key; allowed: type, size, diameter, x, z, mass, drag_area, drag_area_along, feather_area, dressing, density")]
     [InlineData("lure.hooks=[{", "--set lure.hooks=[{: the value cannot be read; a list is written [{ x = \"1 mm\" }], a text in quotes")]
     [InlineData("retrieve.cadence=9 /s", "--set retrieve.cadence=9 /s: retrieve.cadence: \"9 /s\" is out of range; allowed: 0.3 to 6 /s")]
     [InlineData("rod=none.toml", "--set rod=none.toml: rod: \"none.toml\": there is no such file; files are looked for beside the one that names them; luresim list rods shows the parts that come with the program")]

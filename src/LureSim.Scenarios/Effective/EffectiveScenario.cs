@@ -43,6 +43,12 @@ public sealed class EffectiveScenario
 
     private void Add(List<EffectiveValue> all, KeySpec key)
     {
+        if (_values.Has(LureFormKeys.Outline) && DrawnBodies.IsReplaced(key))
+        {
+            all.AddRange(DrawnBodies.Of(key, _scenario.Setup.Lure));
+            return;
+        }
+
         double? read = key.Lens?.Get(_scenario);
         double si = read ?? double.NaN;
         if (_values.Given(key) is Entry given)

@@ -68,7 +68,7 @@ internal static class BodyMapper
     public static double Mass(MapContext c, LureSpec body)
     {
         LureBuildSpec build = body.Build;
-        if (double.IsNaN(build.DensityKgM3!.Value + (build.WallM ?? 0.0) + build.CoatThicknessM + build.CoatDensityKgM3 + Sum(body.Form)))
+        if (!IsSound(body))
         {
             return double.NaN;
         }
@@ -108,6 +108,10 @@ internal static class BodyMapper
 
         return double.NaN;
     }
+
+    /// <summary>Whether no value was refused.</summary>
+    public static bool IsSound(LureSpec lure) => !double.IsNaN(
+        Sum(lure.Form) + (lure.Build.DensityKgM3 ?? 0.0) + (lure.Build.WallM ?? 0.0) + lure.Build.CoatThicknessM + lure.Build.CoatDensityKgM3);
 
     private static double Density(MapContext c) => c.Values.Has(LureBuildKeys.Material) && !c.Values.Has(LureBuildKeys.Density) && double.IsNaN(c[LureBuildKeys.Material])
         ? double.NaN

@@ -36,6 +36,7 @@ internal static class LureChecks
         // The hull is built only from parts that fit.
         if (c.FaultCount == before && ShapeIsSound(c, lure))
         {
+            BallastChecks.Run(c, lure);
             Floats(c, lure);
         }
     }
@@ -73,7 +74,7 @@ internal static class LureChecks
     private static bool ShapeIsSound(MapContext c, LureSpec lure) =>
         !double.IsNaN(c[LureKeys.AddedMassFactor] + c[LureKeys.CrossFlowCd] + c[LureKeys.AxialDragFactor] + c[LureKeys.FormDrag]
             + c[LureKeys.SternShedding] + c[LureKeys.SternPlace] + c[LureKeys.NoseDamping] + c[LureKeys.RollDamping] + c[LureKeys.FrictionSpeed] + c[LureKeys.HookReach]
-            + c[FlightKeys.FrontCd] + c[FlightKeys.SideFactor] + lure.Flight.TumblingShare + (lure.Flight.KnownCdAM2 ?? 0.0));
+            + c[FlightKeys.FrontCd] + c[FlightKeys.SideFactor] + lure.Flight.TumblingShare + (lure.Flight.KnownCdAM2 ?? 0.0)) && BodyMapper.IsSound(lure);
 
-    private static KeySpec MassKey(MapContext c) => c.Values.Has(LureKeys.MassWithHooks) ? LureKeys.MassWithHooks : LureKeys.Mass;
+    private static KeySpec MassKey(MapContext c) => BodyMapper.HasStuff(c) ? BodyMapper.StuffKey(c) : c.Values.Has(LureKeys.MassWithHooks) ? LureKeys.MassWithHooks : LureKeys.Mass;
 }

@@ -12,7 +12,7 @@ namespace LureSim.Scenarios.Mapping;
 internal sealed record RangedKey(KeySpec Key, double Low, double High);
 
 /// <summary>What mappers share: values in, faults and ranges of derived guesses out.</summary>
-internal sealed class MapContext(ScenarioValues values, Places places, FaultList faults, List<RangedKey> ranges)
+internal sealed class MapContext(ScenarioValues values, Places places, FaultList faults, FaultList notes, List<RangedKey> ranges)
 {
     public ScenarioValues Values { get; } = values;
 
@@ -28,6 +28,9 @@ internal sealed class MapContext(ScenarioValues values, Places places, FaultList
 
     /// <summary>Notes a fault that does not concern all activities that read the key.</summary>
     public void Fault(KeySpec key, string message, Activities concerns) => faults.Add(places.Of(key), key.Path, message, concerns);
+
+    /// <summary>Says what the writer should know though it is accepted.</summary>
+    public void Note(KeySpec key, string message) => notes.Add(places.Of(key), key.Path, message);
 
     /// <summary>Notes a fault at a place inside a list.</summary>
     public void FaultAt(Place place, string name, string message) => faults.Add(place, name, message);

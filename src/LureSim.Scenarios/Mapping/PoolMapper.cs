@@ -35,6 +35,11 @@ internal static class PoolMapper
 
     private static ValueList<double> Speeds(MapContext c)
     {
+        if (c.Values.Given(PoolKeys.Speeds) is { Bad: true })
+        {
+            return [];
+        }
+
         string text = c.Values.Text(PoolKeys.Speeds);
         string[] items = [.. text.Split(',').Select(i => i.Trim())];
         QuantityValue[] read = [.. items.Select(i => Quantity.Read(WithUnit(i, UnitOf(items[^1])), QuantityKind.Speed))];

@@ -118,12 +118,18 @@ internal sealed class Contour
                 (Spot c, Spot d) = Edge(order[m]);
                 if (apart > 1 && apart < n - 1 && Side(a, b, c) * Side(a, b, d) < 0.0 && Side(c, d, a) * Side(c, d, b) < 0.0)
                 {
-                    return string.Create(CultureInfo.InvariantCulture, $"it crosses itself {100.0 * Math.Max(a.X, b.X) / Length:F0} % of the way from its left end");
+                    return string.Create(CultureInfo.InvariantCulture, $"it crosses itself {100.0 * Meeting(a, b, c, d) / Length:F0} % of the way from its left end");
                 }
             }
         }
 
         return null;
+    }
+
+    private static double Meeting(Spot a, Spot b, Spot c, Spot d)
+    {
+        double from = Side(c, d, a), to = Side(c, d, b);
+        return a.X + (from / (from - to) * (b.X - a.X));
     }
 
     private static double Side(Spot a, Spot b, Spot p) => ((b.X - a.X) * (p.Y - a.Y)) - ((b.Y - a.Y) * (p.X - a.X));

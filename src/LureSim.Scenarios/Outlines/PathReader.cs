@@ -104,6 +104,7 @@ internal sealed class PathReader
                 Arc(new(Number(), Number()), Math.PI / 180.0 * Number(), Flag(), Flag(), origin + Pair());
                 break;
             default:
+                _i--;
                 throw new FormatException($"'{command}' is no command");
         }
     }

@@ -15,7 +15,7 @@ public sealed class CrawlSource() : FigureSource<CrawlResult>("crawl", Activitie
     private static readonly KeySpec[]
         OfLure =
         [
-            LureKeys.Shape, LureKeys.Length, LureKeys.Diameter, LureKeys.Height, LureKeys.Mass, LureKeys.MassWithHooks, LureKeys.Tie, LureKeys.TieZ, LureKeys.Hooks, LureKeys.Stations,
+            LureKeys.Shape, LureKeys.Length, LureKeys.Diameter, LureKeys.Height, LureFormKeys.NoseBluntness, LureFormKeys.TailBluntness, LureFormKeys.Thickest, LureFormKeys.Outline, LureBuildKeys.Build, .. LureBuildKeys.OfMass, LureKeys.Mass, LureKeys.MassWithHooks, LureKeys.Tie, LureKeys.TieZ, LureKeys.Hooks, LureKeys.Stations,
         ],
         Unread =
         [

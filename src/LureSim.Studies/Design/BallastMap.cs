@@ -78,10 +78,11 @@ public sealed record MapTask(
 /// <param name="TrimRad">Float angle, nose up positive, rad.</param>
 /// <param name="FreeboardM">Back amidships over the water, m.</param>
 /// <param name="GmM">GM across, m.</param>
-/// <param name="SheerPerS">Growth of an error of heading in the straight tow, 1/s.</param>
-/// <param name="SwingRadS">Swing of that root, rad/s.</param>
+/// <param name="GrowthPerS">Growth of the leading root of the straight tow, 1/s.</param>
+/// <param name="CriticalShedding">Least chi from which the straight tow is kept, to 0.016; NaN where it is left whatever chi.</param>
+/// <param name="SheddingMargin">chi less its critical value: above 0 it comes straight on a tight line.</param>
 /// <param name="Reason">Why it is refused or sinks; null where it floats.</param>
-public sealed record MapCell(FloatWord Word, double TrimRad, double FreeboardM, double GmM, double SheerPerS, double SwingRadS, string? Reason)
+public sealed record MapCell(FloatWord Word, double TrimRad, double FreeboardM, double GmM, double GrowthPerS, double CriticalShedding, double SheddingMargin, string? Reason)
 {
     /// <summary>The cell of a point.</summary>
     /// <param name="point">Point.</param>
@@ -89,8 +90,8 @@ public sealed record MapCell(FloatWord Word, double TrimRad, double FreeboardM, 
     {
         ArgumentNullException.ThrowIfNull(point);
         return new(
-            point.Word, point.Trim?.Rest.TrimRad ?? double.NaN, point.FreeboardM ?? double.NaN, point.GmM ?? double.NaN, point.SheerPerS ?? double.NaN,
-            point.SheerRoot?.SwingRadS ?? double.NaN, point.Reason);
+            point.Word, point.Trim?.Rest.TrimRad ?? double.NaN, point.FreeboardM ?? double.NaN, point.GmM ?? double.NaN, point.GrowthPerS ?? double.NaN,
+            point.CriticalShedding ?? double.NaN, point.SheddingMargin ?? double.NaN, point.Reason);
     }
 }
 

@@ -61,7 +61,7 @@ internal sealed class BallastSearch(BallastSlot slot, WaterState water, double t
             return;
         }
 
-        BallastSpec weight = new(massKg, x, slot.HeightAt(massKg, x));
+        BallastSpec weight = slot.At(massKg, x);
         if (point.Word == FloatWord.LiesOver)
         {
             Tell(new(DeadEndKind.LiesOver, massKg, HeldTrim.Of(lure, water, trimRad).GmTransverseM), tells);

@@ -8,7 +8,7 @@ public enum BallastHeight
     /// <summary>At its own height.</summary>
     Kept,
 
-    /// <summary>As low as a ball of lead fits over the belly.</summary>
+    /// <summary>As low as a ball of it fits over the belly.</summary>
     Lowest,
 }
 
@@ -18,12 +18,10 @@ public enum BallastHeight
 /// <param name="Lure">Lure.</param>
 /// <param name="Index">Place of the weight in the list; -1: a new one.</param>
 /// <param name="Height">How it is held.</param>
-/// <param name="KeepsTotal">True: the mass of body and weights stays, so a heavier weight means a lighter body; false: the body stays, so the total moves.</param>
+/// <param name="KeepsTotal">True: the mass of body and weights stays, so a heavier weight means a lighter body; false: the body stays, so the total moves; in a body of known
+/// density that is filled the weight takes the place of what was there.</param>
 public sealed record BallastSlot(LureSpec Lure, int Index, BallastHeight Height, bool KeepsTotal)
 {
-    /// <summary>Lead, kg/m3 (handbook value at 20 C).</summary>
-    public const double LeadKgM3 = 11340.0;
-
     /// <summary>The slot of a lure.</summary>
     /// <param name="lure">Lure.</param>
     /// <param name="height">How the weight is held.</param>
@@ -43,8 +41,11 @@ public sealed record BallastSlot(LureSpec Lure, int Index, BallastHeight Height,
     /// <summary>The weight as it is; without mass in the middle where there is none.</summary>
     public BallastSpec Weight => Index < 0 ? new(0.0, 0.0, 0.0) : Lure.Ballast[Index];
 
-    /// <summary>Mass of the body without this weight and without hooks, kg.</summary>
-    public double BodyKg => Lure.MassKg - Weight.MassKg;
+    /// <summary>Mass of the body with its other weights as it would be without this one, hooks apart, kg.</summary>
+    public double BodyKg => KeepsTotal ? Lure.MassKg - Weight.MassKg : With(Weight with { MassKg = 0.0 }).MassKg;
+
+    /// <summary>By how much the total grows with each kg of the weight while the body stays: less than 1 where it takes the place of wood.</summary>
+    public double GainPerKg => Lure.Build is { Kind: LureBuild.Solid, DensityKgM3: double wood } ? 1.0 - (wood / Weight.DensityKgM3) : 1.0;
 
     /// <summary>Mass of the other weights, kg.</summary>
     public double OthersKg => Lure.Ballast.Sum(b => b.MassKg) - Weight.MassKg;
@@ -55,7 +56,16 @@ public sealed record BallastSlot(LureSpec Lure, int Index, BallastHeight Height,
     /// <summary>The lure with another weight at a place; its height follows from <see cref="Height"/>.</summary>
     /// <param name="massKg">Mass of the weight, kg.</param>
     /// <param name="xM">From the middle toward the nose, m.</param>
-    public LureSpec With(double massKg, double xM) => With(new BallastSpec(massKg, xM, HeightAt(massKg, xM)));
+    public LureSpec With(double massKg, double xM) => With(At(massKg, xM));
+
+    /// <summary>Another weight at a place.</summary>
+    /// <param name="massKg">Mass of the weight, kg.</param>
+    /// <param name="xM">From the middle toward the nose, m.</param>
+    public BallastSpec At(double massKg, double xM)
+    {
+        BallastSpec moved = Weight with { MassKg = massKg, XM = xM };
+        return Height == BallastHeight.Kept ? moved : moved with { ZM = BallastRoom.LowestM(HullShape.Create(Lure).SectionAt(xM), moved) };
+    }
 
     /// <summary>The lure with another weight.</summary>
     /// <param name="weight">Weight.</param>
@@ -72,11 +82,8 @@ public sealed record BallastSlot(LureSpec Lure, int Index, BallastHeight Height,
             all[Index] = weight;
         }
 
-        return Lure with { Ballast = [.. all], MassKg = KeepsTotal ? Lure.MassKg : BodyKg + weight.MassKg };
+        double mass = KeepsTotal ? Lure.MassKg : Lure.MassKg - Weight.MassKg + weight.MassKg;
+        LureSpec with = Lure with { Ballast = [.. all], MassKg = mass };
+        return KeepsTotal ? with : LureWeight.Weighed(with);
     }
-
-    /// <summary>Height at which a weight lies at a place, m over the axis.</summary>
-    /// <param name="massKg">Its mass, kg.</param>
-    /// <param name="xM">Its place, m.</param>
-    public double HeightAt(double massKg, double xM) => Height == BallastHeight.Kept ? Weight.ZM : BallastRoom.LowestM(HullShape.Create(Lure).SectionAt(xM), massKg);
 }

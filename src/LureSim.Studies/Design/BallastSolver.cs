@@ -34,23 +34,24 @@ public static class BallastSolver
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(wish);
         TrimPoint now = before.Trim ?? throw new ArgumentException(before.Reason ?? "the lure does not float", nameof(before));
-        var own = BallastSlot.Of(before.Lure, wish.Height, wish.Kept == KeptMass.Total);
+        KeptMass keeps = wish.Kept(before.Lure);
+        var own = BallastSlot.Of(before.Lure, wish.Height, keeps == KeptMass.Total);
         var dead = new List<DeadEnd>();
         BallastAnswer Answer(IReadOnlyList<BallastPlace> places, double? least) => new(
             wish, before, own.Weight, places, places.MinBy(p => Math.Abs(p.Weight.MassKg - own.Weight.MassKg)), least, dead);
 
         double trim = wish.TrimRad ?? now.Rest.TrimRad;
-        if (Total(own, water, trim, wish, now, dead) is not double total)
+        if (Total(own, keeps, water, trim, wish, now, dead) is not double total)
         {
             return Answer([], null);
         }
 
         double solid = total - own.HooksKg;
-        if (wish.Kept == KeptMass.Body)
+        if (keeps == KeptMass.Body)
         {
             return wish.FreeboardM is null && wish.TotalKg is null
                 ? Several(own, most: Displaced(own.Lure, water) - own.BodyKg - own.HooksKg)
-                : solid < own.BodyKg ? Blocked(new(DeadEndKind.TooHeavy, own.BodyKg - solid)) : Single(solid - own.BodyKg);
+                : solid < own.BodyKg ? Blocked(new(DeadEndKind.TooHeavy, own.BodyKg - solid)) : Single((solid - own.BodyKg) / own.GainPerKg);
         }
 
         var kept = BallastSlot.Of(own.Lure with { MassKg = solid }, wish.Height, keepsTotal: true);
@@ -81,12 +82,12 @@ public static class BallastSolver
     }
 
     // Mass with hooks; null where there is none, and the dead end says why.
-    private static double? Total(BallastSlot own, WaterState water, double trim, DesignWish wish, TrimPoint now, List<DeadEnd> dead)
+    private static double? Total(BallastSlot own, KeptMass keeps, WaterState water, double trim, DesignWish wish, TrimPoint now, List<DeadEnd> dead)
     {
         double most = Displaced(own.Lure, water);
         double? asked = wish.FreeboardM is double f ? HeldTrim.MassKg(own.Lure, water, trim, f) : null;
         double total = wish.TotalKg ?? asked ?? now.Rest.MassKg;
-        if (wish.Kept == KeptMass.Total && wish.TotalKg is null)
+        if (keeps == KeptMass.Total && wish.TotalKg is null)
         {
             total = now.Rest.MassKg;
         }

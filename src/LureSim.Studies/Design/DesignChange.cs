@@ -33,10 +33,10 @@ public enum ChangeKind
     /// <summary>Rear hook left off.</summary>
     NoRearHook,
 
-    /// <summary>Length by a share, all that is on it along with it; the mass stays.</summary>
+    /// <summary>Length by a share, all that is on it along with it; the mass stays unless it follows from the material.</summary>
     Length,
 
-    /// <summary>Breadth and height by a share; the mass stays.</summary>
+    /// <summary>Breadth and height by a share; the mass stays unless it follows from the material.</summary>
     Section,
 }
 
@@ -63,10 +63,10 @@ public sealed record DesignChange(ChangeKind Kind, double Amount)
             ChangeKind.TieAlong => lure with { TieXM = lure.TieXM + Amount },
             ChangeKind.TieUp => lure with { TieZM = lure.TieZM + Amount },
             ChangeKind.HookSize => Resized(lure, sizes),
-            ChangeKind.NoFrontHook => lure.Hooks.Count == 0 ? null : Without(lure, lure.Hooks.MaxBy(h => h.XM)!),
-            ChangeKind.NoRearHook => lure.Hooks.Count < 2 ? null : Without(lure, lure.Hooks.MinBy(h => h.XM)!),
-            ChangeKind.Length => Scaled(lure, 1.0 + Amount, 1.0),
-            ChangeKind.Section => Scaled(lure, 1.0, 1.0 + Amount),
+            ChangeKind.NoFrontHook => Pointed(lure).Length == 0 ? null : Without(lure, Pointed(lure)[^1]),
+            ChangeKind.NoRearHook => Pointed(lure).Length < 2 ? null : Without(lure, Pointed(lure)[0]),
+            ChangeKind.Length => LureWeight.Weighed(Scaled(lure, 1.0 + Amount, 1.0)),
+            ChangeKind.Section => LureWeight.Weighed(Scaled(lure, 1.0, 1.0 + Amount)),
             _ => null,
         };
     }
@@ -77,6 +77,9 @@ public sealed record DesignChange(ChangeKind Kind, double Amount)
         bool Exists(SizedHook h) => h.Row + step >= 0 && h.Row + step < HookSizes.Count;
         return sizes.Hooks.Count > 0 && sizes.Hooks.Count <= lure.Hooks.Count && sizes.Hooks.All(Exists) ? sizes.With(lure, h => h.Row + step) : null;
     }
+
+    // Tail to nose; rings are no hooks.
+    private static HookSpec[] Pointed(LureSpec lure) => [.. lure.Hooks.Where(h => h.HasPoints).OrderBy(h => h.XM)];
 
     private static LureSpec Without(LureSpec lure, HookSpec hook) => lure with { Hooks = [.. lure.Hooks.Where(h => !ReferenceEquals(h, hook))] };
 

@@ -18,8 +18,8 @@ public static class DesignFigures
         new("gm_m", "GM across", "metacentric height across: above 0 it stands up by itself", p => p.GmM) { Headline = new("metacentric height", "mm", 1000.0) };
 
     /// <summary>Growth on a straight tow.</summary>
-    public static readonly Figure<DesignPoint> Sheer =
-        new("tow_growth_per_s", "straight tow left at", "growth of an error of heading in a straight tow: above 0 it leaves it, below 0 it keeps it", p => p.SheerPerS)
+    public static readonly Figure<DesignPoint> Growth =
+        new("tow_growth_per_s", "straight tow left at", "largest real part of the roots of the straight tow: above 0 it leaves it", p => p.GrowthPerS)
         {
             Headline = new("growth of an error in the straight tow", "1/s", 1.0),
         };
@@ -35,14 +35,14 @@ public static class DesignFigures
     public static readonly Figure<DesignPoint> Glide = new("pull_glide_m", "glide at one pull", "way across the line after one pull", p => p.PullGlideM);
 
     /// <summary>Those that tolerances and changes are told by.</summary>
-    public static IReadOnlyList<Figure<DesignPoint>> Told { get; } = [Trim, Freeboard, Gm, Sheer, Margin, Turn, Glide];
+    public static IReadOnlyList<Figure<DesignPoint>> Told { get; } = [Trim, Freeboard, Gm, Growth, Margin, Turn, Glide];
 
     /// <summary>All.</summary>
     public static IReadOnlyList<Figure<DesignPoint>> All { get; } =
     [
         .. Told,
-        new("tow_swing_rad_s", "swing on the tow", "swing of that root: 0 to one side, else it fishtails", p => p.SheerRoot?.SwingRadS),
-        new("critical_shedding", "critical side force", "least share of cross-flow shed at the stern from which the straight tow is kept", p => p.Margin?.CriticalShedding),
+        new("tow_swing_rad_s", "swing on the tow", "swing of that root: 0 to one side, else it fishtails", p => p.Tow?.Modes[0].SwingRadS),
+        new("critical_shedding", "critical side force", "least share of cross-flow shed at the stern from which the straight tow is kept", p => p.CriticalShedding),
         new("draft_m", "draft", "deepest point of the hull under the water", p => p.Trim?.DraftM),
         new("tie_height_m", "line tie over the water", "line tie over the water; negative under it", p => p.Trim?.Rest.TieHeightM),
         new("mass_kg", "mass with hooks", "mass with hooks", p => p.Trim?.Rest.MassKg),

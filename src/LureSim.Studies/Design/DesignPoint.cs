@@ -26,15 +26,16 @@ public enum FloatWord
 /// <param name="Lure">Lure.</param>
 /// <param name="Trim">How it floats; null where it does not.</param>
 /// <param name="Tow">Straight tow; null where it was not asked for or does not exist.</param>
+/// <param name="CriticalShedding">Least chi from which the straight tow is kept; null where it is left whatever chi, or was not asked for.</param>
 /// <param name="Margin">Walk margin; null where it was not asked for or does not exist.</param>
 /// <param name="Word">What becomes of it.</param>
 /// <param name="Reason">Why it is refused or sinks; null where it floats.</param>
-public sealed record DesignPoint(LureSpec Lure, TrimPoint? Trim, TowBalance? Tow, MarginResult? Margin, FloatWord Word, string? Reason = null)
+public sealed record DesignPoint(LureSpec Lure, TrimPoint? Trim, TowBalance? Tow, double? CriticalShedding, MarginResult? Margin, FloatWord Word, string? Reason = null)
 {
     private const double Degree = Math.PI / 180.0;
 
-    // Behind its hand a lure swings in at U / l, whatever its hull: within this share of it a root is that one.
-    private const double SwingInShare = 0.2;
+    // In a map the critical side force is known to 0.125 / 8.
+    private const int MapHalvings = 3;
 
     /// <summary>Trim, nose up positive, deg; null where it does not float.</summary>
     public double? TrimDeg => Trim?.Rest.TrimRad / Degree;
@@ -45,17 +46,11 @@ public sealed record DesignPoint(LureSpec Lure, TrimPoint? Trim, TowBalance? Tow
     /// <summary>GM across, m: above 0 it stands up by itself.</summary>
     public double? GmM => Trim?.Rest.GmTransverseM;
 
-    /// <summary>
-    /// Growth of an error of heading in the straight tow, 1/s: above 0 the tow is left, below 0 it is kept. The least steady root but the one in which every lure swings
-    /// in behind its hand, -U / l.
-    /// </summary>
-    public double? SheerPerS => SheerRoot?.GrowthPerS;
+    /// <summary>Growth of the leading root of the straight tow, 1/s: above 0 the tow is left; a lure that keeps it comes in behind its hand at no more than -U / l.</summary>
+    public double? GrowthPerS => Tow?.Modes[0].GrowthPerS;
 
-    /// <summary>The root of <see cref="SheerPerS"/>.</summary>
-    public TowMode? SheerRoot { get; private init; }
-
-    /// <summary>chi less its critical value: above 0 it comes straight on a tight line. Where no value up to the largest tried keeps the tow, chi less that largest one.</summary>
-    public double? SheddingMargin => Margin is null ? null : Margin.SheddingMargin ?? (Lure.SternShedding - MarginRun.MostShedding);
+    /// <summary>chi less its critical value: above 0 it comes straight on a tight line. Where no value up to the largest tried keeps the tow, chi less that largest one; null without a tow.</summary>
+    public double? SheddingMargin => Tow is null ? null : Lure.SternShedding - (CriticalShedding ?? MarginRun.MostShedding);
 
     /// <summary>Turn of the heading at one pull, deg.</summary>
     public double? PullTurnDeg => Margin?.Pull.TurnDeg;
@@ -68,7 +63,7 @@ public sealed record DesignPoint(LureSpec Lure, TrimPoint? Trim, TowBalance? Tow
     /// <param name="water">Water.</param>
     /// <param name="tow">Straight tow to look at; null: none.</param>
     public static DesignPoint Of(LureSpec lure, WaterState water, MarginTask? tow = null) =>
-        Guarded(lure, water, () => tow is null ? (Trimming.Rest(lure, water), null, null) : Towed(MarginRun.Towed(lure, water, tow)), tow);
+        Guarded(lure, water, () => tow is null ? new(Trimming.Rest(lure, water), null) : MarginRun.Towed(lure, water, tow, MapHalvings));
 
     /// <summary>The same with the whole walk margin, ten times as dear.</summary>
     /// <param name="lure">Lure.</param>
@@ -76,44 +71,28 @@ public sealed record DesignPoint(LureSpec Lure, TrimPoint? Trim, TowBalance? Tow
     /// <param name="task">Tow and pull.</param>
     /// <param name="stop">Stops it.</param>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
-    public static DesignPoint Whole(LureSpec lure, WaterState water, MarginTask task, CancellationToken stop) => Guarded(
-        lure,
-        water,
-        () =>
-        {
-            FloatReport rest = Trimming.Rest(lure, water);
-            MarginResult? margin = MarginRun.Run(lure, water, task, stop).Result;
-            return (rest, margin?.Tow, margin);
-        },
-        task);
+    public static DesignPoint Whole(LureSpec lure, WaterState water, MarginTask task, CancellationToken stop)
+    {
+        DesignPoint point = Of(lure, water);
+        return point.Trim is null || MarginRun.Run(lure, water, task, stop).Result is not MarginResult margin
+            ? point
+            : point with { Tow = margin.Tow, CriticalShedding = margin.CriticalShedding, Margin = margin };
+    }
 
-    private static (FloatReport, TowBalance?, MarginResult?) Towed(RestAndTow found) => (found.Rest, found.Tow, null);
-
-    private static DesignPoint Guarded(LureSpec lure, WaterState water, Func<(FloatReport Float, TowBalance? Tow, MarginResult? Margin)> run, MarginTask? task)
+    private static DesignPoint Guarded(LureSpec lure, WaterState water, Func<RestAndTow> run)
     {
         ArgumentNullException.ThrowIfNull(lure);
         ArgumentNullException.ThrowIfNull(water);
         try
         {
-            (FloatReport rest, TowBalance? tow, MarginResult? margin) = run();
-            var trim = TrimPoint.Of(lure, rest);
-            return new(lure, trim, tow, margin, trim.IsUpright ? FloatWord.Floats : FloatWord.LiesOver) { SheerRoot = Sheer(tow, task) };
+            RestAndTow found = run();
+            var trim = TrimPoint.Of(lure, found.Rest);
+            return new(lure, trim, found.Tow, found.CriticalShedding, null, trim.IsUpright ? FloatWord.Floats : FloatWord.LiesOver);
         }
         catch (Exception e) when (e is ArgumentException or ModelException)
         {
-            return new(lure, null, null, null, Sinks(lure, water) ? FloatWord.Sinks : FloatWord.Refused, e.Message.Split('\n')[0]);
+            return new(lure, null, null, null, null, Sinks(lure, water) ? FloatWord.Sinks : FloatWord.Refused, e.Message.Split('\n')[0]);
         }
-    }
-
-    private static TowMode? Sheer(TowBalance? tow, MarginTask? task)
-    {
-        if (tow is null || task is null)
-        {
-            return null;
-        }
-
-        double swingIn = task.SpeedMS / task.LineM;
-        return tow.Modes.FirstOrDefault(m => m.SwingRadS != 0.0 || Math.Abs(m.GrowthPerS + swingIn) > SwingInShare * swingIn);
     }
 
     // A lure out of its ranges has no hull to ask.

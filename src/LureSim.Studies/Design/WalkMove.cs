@@ -3,7 +3,7 @@ using LureSim.Scenarios.Keys;
 
 namespace LureSim.Studies.Design;
 
-/// <summary>What a search changes on a lure: the total mass stays.</summary>
+/// <summary>What a search changes on a lure. The mass of body and weights stays; a body of known material stays itself.</summary>
 /// <param name="BallastKg">Mass of the weight, kg.</param>
 /// <param name="BallastXM">Its place, m from the middle toward the nose.</param>
 /// <param name="TieZM">Line tie over the axis, m.</param>
@@ -15,8 +15,9 @@ public sealed record WalkMove(double BallastKg, double BallastXM, double TieZM, 
     /// <param name="sizes">Its hooks by size.</param>
     public LureSpec Of(LureSpec lure, HookSizes sizes)
     {
+        ArgumentNullException.ThrowIfNull(lure);
         ArgumentNullException.ThrowIfNull(sizes);
-        LureSpec moved = BallastSlot.Of(lure, BallastHeight.Kept, keepsTotal: true).With(BallastKg, BallastXM) with { TieZM = TieZM };
+        LureSpec moved = BallastSlot.Of(lure, BallastHeight.Kept, keepsTotal: lure.Build.DensityKgM3 is null).With(BallastKg, BallastXM) with { TieZM = TieZM };
         return HookSteps == 0 ? moved : sizes.With(moved, h => h.Row + HookSteps);
     }
 }

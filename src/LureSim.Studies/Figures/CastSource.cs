@@ -13,7 +13,7 @@ public sealed class CastSource() : FigureSource<CastResult>("cast", Activities.C
     private static readonly KeySpec[] Unread =
     [
         AnglerKeys.RodElevation, AnglerKeys.RodBearing, AnglerKeys.PullTime, AnglerKeys.ReturnTime, AnglerKeys.ReturnShare, AnglerKeys.SustainedTorque, RodKeys.Damping, ReelKeys.Drag, ReelKeys.Ratio, LineKeys.Set.TangentialDrag,
-        LureKeys.Tie, LureKeys.TieX, LureKeys.TieZ, LureKeys.AddedMassFactor, LureKeys.CrossFlowCd, LureKeys.AxialDragFactor, LureKeys.FormDrag, LureKeys.SternShedding, LureKeys.SternPlace, LureKeys.HookAlong,
+        LureFormKeys.BellyFlat, LureBuildKeys.Build, LureKeys.Tie, LureKeys.TieX, LureKeys.TieZ, LureKeys.AddedMassFactor, LureKeys.CrossFlowCd, LureKeys.AxialDragFactor, LureKeys.FormDrag, LureKeys.SternShedding, LureKeys.SternPlace, LureKeys.HookAlong,
     ];
 
     // These say something about the band of a single cast, or about a line that would break; they move no lure.

@@ -18,10 +18,10 @@ public sealed class StrikeSource() : FigureSource<StrikeResult>("strike", Activi
         RodKeys.Damping, ReelKeys.Ratio, LeaderKeys.Knot,
     ];
 
-    private static readonly KeySpec[] OfLure = [LureKeys.Mass, LureKeys.MassWithHooks, LureKeys.Hooks];
+    private static readonly KeySpec[] OfLure = [LureKeys.Mass, LureKeys.MassWithHooks, .. LureBuildKeys.OfMass, LureKeys.Hooks];
 
     // What moves with a hook that yields.
-    private static readonly KeySpec[] OfMoving = [LureKeys.Mass, LureKeys.MassWithHooks, FishKeys.Mass, FishKeys.DragArea, FishKeys.Depth, CoverKeys.Grip, CoverKeys.Weed];
+    private static readonly KeySpec[] OfMoving = [LureKeys.Mass, LureKeys.MassWithHooks, .. LureBuildKeys.OfMass, FishKeys.Mass, FishKeys.DragArea, FishKeys.Depth, CoverKeys.Grip, CoverKeys.Weed];
 
     /// <inheritdoc/>
     public override bool Reads(KeySpec key, ScenarioResult scenario)

@@ -90,12 +90,13 @@ public class SchemaTests
         string text = Texts.Least.Replace("material = \"braid\"\nlabel = \"50 lb\"", "material = \"braid\"\nnumber = \"no. 4\"", StringComparison.Ordinal)
             + "\nhooks = [{ size = \"no. 2\", x = \"20 mm\" }]\n[leader]\nmaterial = \"braid\"\nlength = \"15 in\"\nnumber = \"no. 4\"\n";
         var source = ScenarioSource.FromText(text);
-        string plain = SpecText.Of(source.Resolve().Scenario!);
-        foreach (KeySpec key in ScenarioSchema.Keys.Where(k => k.Kind != QuantityKind.List && k.Path != "lure.tie"))
+        foreach (KeySpec key in ScenarioSchema.Keys.Where(k => k.Kind != QuantityKind.List && !k.IsDrawing && k.Path != "lure.tie"))
         {
-            ScenarioResult changed = source.Resolve([$"{key.Path}={Other(key)}"]);
+            // A wall and a coat need a body of known make.
+            string[] make = key == LureBuildKeys.Wall ? ["lure.material=abs", "lure.wall=1 mm"] : key == LureBuildKeys.CoatThickness || key == LureBuildKeys.CoatDensity ? ["lure.build=solid"] : [];
+            ScenarioResult changed = source.Resolve([.. make, $"{key.Path}={Other(key)}"]);
             Assert.True(changed.IsValid, $"{key.Path}={Other(key)}: {string.Join('\n', changed.Errors)}");
-            Assert.True(plain != SpecText.Of(changed.Scenario!), key.Path);
+            Assert.True(SpecText.Of(source.Resolve(make).Scenario!) != SpecText.Of(changed.Scenario!), key.Path);
         }
     }
 
@@ -152,6 +153,9 @@ public class SchemaTests
         "lure.diameter" => "22 mm",
         "lure.height" => "22 mm",
         "lure.mass" or "lure.mass_with_hooks" => "19 g",
+        "lure.material" => "balsa",
+        "lure.density" => "300 kg/m3",
+        "lure.wall" => "1.2 mm",
         "retrieve.hold_distance" => "true",
         "reel.drag" => "10 lb",
         "reel.take_up" => "31 in/turn",

@@ -41,6 +41,7 @@ public sealed class KeysThatEnterTests
         shape = "cigar"
         length = "115 mm"
         diameter = "21 mm"
+        tail_bluntness = 3
         mass = "18 g"
         hooks = [{ size = "no. 2", x = "20 mm" }, { size = "no. 6", x = "-50 mm", z = "6 mm" }]
         [retrieve]
@@ -73,9 +74,9 @@ public sealed class KeysThatEnterTests
         pull = "25 N"
         """;
 
-    // A word for people, the seed of draws, limits that only a remark compares with or that are not reached here, and packing that braid alone is sized by.
+    // A word for people, the seed of draws, the name of a drawing, limits that only a remark compares with or that are not reached here, and packing that braid alone is sized by.
     private static readonly string[] Apart =
-        ["title", "seed", "angler.sustained_torque", "line.strength", "line.packing", "leader.packing", "retrieve.gather_fastest"];
+        ["title", "seed", "lure.outline", "angler.sustained_torque", "line.strength", "line.packing", "leader.packing", "retrieve.gather_fastest"];
 
     // What a strike of the wrists among single plants makes slip.
     private static readonly string[] Yielding = ["reel.drag=4 N", "cover.kind=sparse"];
@@ -122,6 +123,42 @@ public sealed class KeysThatEnterTests
         }
 
         Assert.Empty(wrong);
+    }
+
+    // The lure weighed above is of wood here, then moulded: what it is made of enters wherever its mass does.
+    [Theory]
+    [InlineData("retrieve", true)]
+    [InlineData("pool", true)]
+    [InlineData("crawl", true)]
+    [InlineData("cast", false)]
+    [InlineData("strike", false)]
+    public void What_a_body_is_made_of_enters_where_its_mass_does(string command, bool byPlace)
+    {
+        IFigureSource figures = command switch
+        {
+            "retrieve" => new RetrieveSource(),
+            "cast" => new CastSource(),
+            "pool" => new PoolSource(),
+            "crawl" => new CrawlSource(),
+            _ => new StrikeSource(),
+        };
+        string[] yields = command == "strike" ? Yielding : [];
+        foreach ((string[] made, KeySpec[] keys) in ((string[], KeySpec[])[])[
+            (["lure.material=pine"], [LureBuildKeys.Material, LureBuildKeys.Density, LureBuildKeys.CoatThickness, LureBuildKeys.CoatDensity]),
+            (["lure.material=abs", "lure.wall=1.5 mm"], [LureBuildKeys.Wall, LureBuildKeys.Density]),
+            (["lure.mass=18 g"], [LureBuildKeys.Build])])
+        {
+            ScenarioResult own = Source.Resolve([.. yields, .. made]);
+            Assert.Empty(own.Errors);
+            string before = Row(figures, own);
+            foreach (KeySpec key in keys)
+            {
+                ScenarioResult changed = Source.Resolve([.. yields, .. made.Where(m => key != LureBuildKeys.Material), $"{key.Path}={Other(key, own)}"]);
+                Assert.Empty(changed.Errors);
+                Assert.Equal(figures.Reads(key, own), Row(figures, changed) != before);
+                Assert.Equal(key != LureBuildKeys.Build || byPlace, figures.Reads(key, own));
+            }
+        }
     }
 
     // A fish that does nothing has no thrust, a hook that does not yield no mass, plants that are not there no hold.

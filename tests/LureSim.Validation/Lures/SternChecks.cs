@@ -70,8 +70,9 @@ public static class SternChecks
             Scenario spec = Shipped.Read(
                 Shipped.Named(file), "retrieve.stroke=0 cm", "retrieve.take_up_speed=0.5 m/s", "retrieve.hold_distance=true", "retrieve.duration=50 s",
                 "retrieve.warm_up=33 s", "retrieve.hull=planar", "solver.nodes=20", "solver.step=1 ms");
-            double neutral = Samples.Root(chi => Margin(spec.Setup, chi), 0.05, 1.2);
-            rows.Add(new($"{file}: margin at the neutral share {neutral:F3}", "L", 0.0, Margin(spec.Setup, neutral), 1e-9, Tol.Absolute));
+            WaterState water = WaterModel.Evaluate(spec.Setup.Water);
+            double neutral = Samples.Root(chi => Margin(spec.Setup.Lure, water, chi), 0.05, 1.2);
+            rows.Add(new($"{file}: margin at the neutral share {neutral:F3}", "L", 0.0, Margin(spec.Setup.Lure, water, neutral), 1e-9, Tol.Absolute));
             foreach (double off in new[] { -0.2, -0.08, 0.08, 0.2, 0.75 - neutral, 1.25 - neutral })
             {
                 double sheer = (spec with { Setup = spec.Setup with { Lure = spec.Setup.Lure with { SternShedding = neutral + off } } }).Run().Summary.SheerDeg;
@@ -88,9 +89,9 @@ public static class SternChecks
     }
 
     /// <summary>Tie arm less Nv/Yv over the length: positive where a straight pull is stable. Hooks drag in proportion to drift at speed.</summary>
-    private static double Margin(Setup spec, double chi)
+    internal static double Margin(LureSpec lure, WaterState water, double chi)
     {
-        WalkHull h = WalkHullBuilder.Build(spec.Lure with { SternShedding = chi }, Model.Media.WaterModel.Evaluate(spec.Water));
+        WalkHull h = WalkHullBuilder.Build(lure with { SternShedding = chi }, water);
         double yv = h.HookDragKgM.Sum() + h.ShedAhead.AtKgM;
         double nv = (h.M22 - h.M11) - h.ShedAhead.BehindKg + (h.ShedAhead.AtKgM * h.ShedAhead.XM) + h.HookDragKgM.Zip(h.HookXM, (k, x) => k * x).Sum();
         return (h.TieArmM - (nv / yv)) / h.LengthM;
