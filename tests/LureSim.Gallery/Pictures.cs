@@ -46,6 +46,10 @@ internal static class Pictures
             "How a lure lies in still water, with its ballast, hooks and line tie. Lay yours in a glass and compare.",
             "luresim trim scenarios/large-walker.toml"),
         new(
+            "template.svg", "out/large-walker/trim/template.svg",
+            "The same lure at true scale, to print and lay on a blank: holes, hangers, line tie and the water at rest. Measure the bars before you cut.",
+            "luresim trim scenarios/large-walker.toml"),
+        new(
             "compare_page.png", "out/walker/compare/compare_page.png",
             "Three rods for one lure: how far they cast, at which rhythms the lure walks, what hangs in the hand, and whether you will notice any of it.",
             "luresim start walker --mass \"1/2 oz\" --rod \"7 ft medium-heavy fast\" --line \"30 lb braid\" --leader \"15 in nylon\"",

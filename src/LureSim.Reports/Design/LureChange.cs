@@ -1,0 +1,44 @@
+using LureSim.Model.Lures;
+using LureSim.Reports.Kit.Text;
+using LureSim.Studies.Design;
+
+namespace LureSim.Reports.Design;
+
+/// <summary>What differs between two builds of a lure, in words.</summary>
+public static class LureChange
+{
+    // Smaller differences are rounding.
+    private const double LeastM = 5e-5, LeastKg = 5e-6;
+
+    /// <summary>Weight, tie, hooks, total: what of them differs; "nothing moved" where none does.</summary>
+    /// <param name="before">Lure as it is.</param>
+    /// <param name="after">Lure to build.</param>
+    /// <param name="shown">Units.</param>
+    public static string Words(LureSpec before, LureSpec after, Shown shown)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
+        ArgumentNullException.ThrowIfNull(shown);
+        Shown units = shown.OneFamily;
+        BallastSpec from = BallastSlot.Of(before).Weight, to = BallastSlot.Of(after).Weight;
+        var parts = new List<string>();
+        Add("weight", from.MassKg, to.MassKg, LeastKg, units.Mass);
+        Add("weight", from.XM, to.XM, LeastM, x => Side(x, "ahead of the middle", "in the middle", "behind the middle"));
+        Add("weight", from.ZM, to.ZM, LeastM, z => Side(z, "over the axis", "on the axis", "under the axis"));
+        Add("line tie", before.TieXM, after.TieXM, LeastM, x => Side(x, "ahead of the middle", "in the middle", "behind the middle"));
+        Add("line tie", before.TieZM, after.TieZM, LeastM, z => Side(z, "over the axis", "on the axis", "under the axis"));
+        Add("hooks", before.Hooks.Sum(h => h.MassKg), after.Hooks.Sum(h => h.MassKg), LeastKg, units.Mass);
+        Add("body and weights", before.MassKg, after.MassKg, LeastKg, units.Mass);
+        return parts.Count == 0 ? "nothing moved" : string.Join("; ", parts);
+
+        void Add(string what, double was, double now, double least, Func<double, string> tell)
+        {
+            if (Math.Abs(now - was) >= least)
+            {
+                parts.Add($"{what} {tell(now)} instead of {tell(was)}");
+            }
+        }
+
+        string Side(double m, string over, string on, string under) => Math.Abs(m) < LeastM ? on : $"{units.Size(Math.Abs(m))} {(m > 0.0 ? over : under)}";
+    }
+}
