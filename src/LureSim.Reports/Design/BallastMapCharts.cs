@@ -29,15 +29,15 @@ public static class BallastMapCharts
         return Build("design_float_map", message, title, map, shown, c => c.TrimRad / Degree, "Float angle, deg; tail-down above 0", []);
     }
 
-    /// <summary>Growth of an error of heading in a straight tow as shade, its border, and the walk where it was tried.</summary>
+    /// <summary>Side force over what the straight tow needs as shade, its border, and the walk where it was tried.</summary>
     /// <param name="title">Title of the scenario.</param>
     /// <param name="map">Map.</param>
     /// <param name="shown">Units.</param>
     public static Chart Tow(string title, BallastMap map, Shown shown)
     {
         ArgumentNullException.ThrowIfNull(map);
-        MapCell[] known = [.. map.Cells.Where(c => Floats(c) && double.IsFinite(c.SheerPerS))];
-        double leaves = known.Length == 0 ? double.NaN : known.Count(c => c.SheerPerS > 0.0) / (double)known.Length;
+        MapCell[] known = [.. map.Cells.Where(c => Floats(c) && double.IsFinite(c.SheddingMargin))];
+        double leaves = known.Length == 0 ? double.NaN : known.Count(c => c.SheddingMargin < 0.0) / (double)known.Length;
         string message = known.Length == 0 ? "No straight tow is known here"
             : leaves == 0.0 ? "Comes straight on a tight line everywhere here"
             : leaves == 1.0 ? "Leaves the straight line everywhere here"
@@ -53,7 +53,7 @@ public static class BallastMapCharts
             entries.AddRange([new("walks at half the rhythms tried or more", ChartStyle.Green, Swatch.Dot), new("at fewer", ChartStyle.Yellow, Swatch.Dot), new("at none", ChartStyle.Ink, Swatch.Dot)]);
         }
 
-        Chart chart = Build("design_tow_map", message, title, map, shown, c => c.SheerPerS, "Growth of an error of heading, 1/s; leaves above 0", entries);
+        Chart chart = Build("design_tow_map", message, title, map, shown, c => c.SheddingMargin, "Side force over critical, chi; leaves below 0", entries);
         Border(chart.Model, leaves is > 0.0 and < 1.0);
         foreach (WindowCell w in (map.Windows?.Cells ?? []).Where(w => w.Reason is null))
         {
