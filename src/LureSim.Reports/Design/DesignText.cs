@@ -82,7 +82,7 @@ public static class DesignText
             text.AppendWrapped($"A ball of it would stick out by {units.LengthText(-place.SpareM)} there: take a slug laid lengthwise, or several smaller weights.");
         }
 
-        if (answer.LeastKg is double least)
+        if (answer.LeastKg is double least && least != place.Weight.MassKg)
         {
             text.AppendWrapped($"The lightest weight that does it is {units.MassText(least)}.");
         }

@@ -29,17 +29,13 @@ internal sealed class DesignUnits(Shown shown)
     public string MassText(double kg) => $"{Mass(kg)} {MassUnit}";
 
     /// <summary>A place along the lure.</summary>
-    public string Along(double x) => Length(Math.Abs(x)) is var size && size.Any(c => c is > '0' and <= '9') ? $"{size} {LengthUnit} {(x > 0.0 ? "ahead of" : "behind")} the middle" : "in the middle";
+    public string Along(double x) => Length(Math.Abs(x)) is var size && IsSome(size) ? $"{size} {LengthUnit} {(x > 0.0 ? "ahead of" : "behind")} the middle" : "in the middle";
 
     /// <summary>A height on the lure.</summary>
-    public string Up(double z) => Length(Math.Abs(z)) is var size && size.Any(c => c is > '0' and <= '9') ? $"{size} {LengthUnit} {(z > 0.0 ? "over" : "under")} the axis" : "on the axis";
+    public string Up(double z) => Length(Math.Abs(z)) is var size && IsSome(size) ? $"{size} {LengthUnit} {(z > 0.0 ? "over" : "under")} the axis" : "on the axis";
 
-    /// <summary>A change of a length, with its sign.</summary>
-    public string LengthMove(double m) => Signed(m, LengthText);
+    /// <summary>A number with its sign; one lost in rounding has none.</summary>
+    public static string Signed(double value, Func<double, string> tell) => tell(value) is var text && value > 0.0 && IsSome(text) ? "+" + text : text;
 
-    /// <summary>A change of a mass, with its sign.</summary>
-    public string MassMove(double kg) => Signed(kg, MassText);
-
-    /// <summary>A number with its sign.</summary>
-    public static string Signed(double value, Func<double, string> tell) => value > 0.0 ? "+" + tell(value) : tell(value);
+    private static bool IsSome(string number) => number.AsSpan().IndexOfAnyInRange('1', '9') >= 0;
 }
