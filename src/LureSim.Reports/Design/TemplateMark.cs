@@ -32,7 +32,7 @@ internal sealed record TemplateMark(string Name, double XMm, double ZMm, double 
         double radius = MmPerM * b.BallRadiusM, beyond = body.StandsOutMm(MmPerM * b.XM, MmPerM * b.ZM, radius);
         string stuff = b.DensityKgM3 == BodyMaterials.LeadKgM3 ? "of lead" : $"at {Trade.Fixed(GPerCm3 * b.DensityKgM3, 2)} g/cm3";
         string ball = b.MassKg == 0.0 ? "" : $"; circle: a ball of this mass {stuff}, {Size(2.0 * radius)} across"
-            + (beyond < Touching ? "" : $", stands out of the body by {Size(beyond)}: use a longer, thinner piece about the same centre");
+            + (beyond < Touching ? "" : $", stands out of the body by {Size(beyond)}: make it longer and thinner about the same centre, or move it");
         TemplateMark mark = Mark(name, b.XM, b.ZM, radius, $"ballast, {Mass(b.MassKg)}", body);
         return mark with { Words = mark.Words + ball };
     }
