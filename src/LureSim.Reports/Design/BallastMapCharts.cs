@@ -15,6 +15,9 @@ public static class BallastMapCharts
 {
     private const double Degree = Math.PI / 180.0, HalfOfThem = 0.5;
 
+    // A share that rounds to none of a hundred.
+    private const double Few = 0.005;
+
     private static readonly OxyColor LiesOver = ChartStyle.Sand, Sinks = ChartStyle.Dark, Refused = ChartStyle.Light;
 
     /// <summary>Float angle as shade; what lies over, sinks or cannot be made as colours of their own.</summary>
@@ -39,8 +42,8 @@ public static class BallastMapCharts
         MapCell[] known = [.. map.Cells.Where(c => Floats(c) && double.IsFinite(c.SheddingMargin))];
         double leaves = known.Length == 0 ? double.NaN : known.Count(c => c.SheddingMargin < 0.0) / (double)known.Length;
         string message = known.Length == 0 ? "No straight tow is known here"
-            : leaves == 0.0 ? "Comes straight on a tight line everywhere here"
-            : leaves == 1.0 ? "Leaves the straight line everywhere here"
+            : leaves < Few ? $"Comes straight on a tight line {(leaves == 0.0 ? "" : "nearly ")}everywhere here"
+            : leaves > 1.0 - Few ? $"Leaves the straight line {(leaves == 1.0 ? "" : "nearly ")}everywhere here"
             : $"Leaves the straight line in {Trade.Fixed(100.0 * leaves, 0)} % of these lures, comes straight in the rest";
         List<HeaderEntry> entries = [];
         if (leaves is > 0.0 and < 1.0)

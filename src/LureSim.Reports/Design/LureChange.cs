@@ -19,16 +19,16 @@ public static class LureChange
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(after);
         ArgumentNullException.ThrowIfNull(shown);
-        Shown units = shown.OneFamily;
+        var units = new DesignUnits(shown);
         BallastSpec from = BallastSlot.Of(before).Weight, to = BallastSlot.Of(after).Weight;
         var parts = new List<string>();
-        Add("weight", from.MassKg, to.MassKg, LeastKg, units.Mass);
-        Add("weight", from.XM, to.XM, LeastM, x => Side(x, "ahead of the middle", "in the middle", "behind the middle"));
-        Add("weight", from.ZM, to.ZM, LeastM, z => Side(z, "over the axis", "on the axis", "under the axis"));
-        Add("line tie", before.TieXM, after.TieXM, LeastM, x => Side(x, "ahead of the middle", "in the middle", "behind the middle"));
-        Add("line tie", before.TieZM, after.TieZM, LeastM, z => Side(z, "over the axis", "on the axis", "under the axis"));
-        Add("hooks", before.Hooks.Sum(h => h.MassKg), after.Hooks.Sum(h => h.MassKg), LeastKg, units.Mass);
-        Add("body and weights", before.MassKg, after.MassKg, LeastKg, units.Mass);
+        Add("weight", from.MassKg, to.MassKg, LeastKg, units.MassText);
+        Add("weight", from.XM, to.XM, LeastM, units.Along);
+        Add("weight", from.ZM, to.ZM, LeastM, units.Up);
+        Add("line tie", before.TieXM, after.TieXM, LeastM, units.Along);
+        Add("line tie", before.TieZM, after.TieZM, LeastM, units.Up);
+        Add("hooks", before.Hooks.Sum(h => h.MassKg), after.Hooks.Sum(h => h.MassKg), LeastKg, units.MassText);
+        Add("body and weights", before.MassKg, after.MassKg, LeastKg, units.MassText);
         return parts.Count == 0 ? "nothing moved" : string.Join("; ", parts);
 
         void Add(string what, double was, double now, double least, Func<double, string> tell)
@@ -38,7 +38,5 @@ public static class LureChange
                 parts.Add($"{what} {tell(now)} instead of {tell(was)}");
             }
         }
-
-        string Side(double m, string over, string on, string under) => Math.Abs(m) < LeastM ? on : $"{units.Size(Math.Abs(m))} {(m > 0.0 ? over : under)}";
     }
 }

@@ -11,7 +11,7 @@ namespace LureSim.Reports.Design;
 public static class MarginMovesChart
 {
     private const int MostRows = 12;
-    private const double Thick = 0.32, Words = 330, Reach = 1.12;
+    private const double Thick = 0.32, Words = 390, Reach = 1.12;
 
     /// <summary>Builds the picture.</summary>
     /// <param name="title">Title of the scenario.</param>
@@ -43,8 +43,7 @@ public static class MarginMovesChart
             double move = rows[i].MarginMove!.Value;
             int row = rows.Length - 1 - i;
             SetUpRows.Box(panels, 0.0, move, row, Thick, move < 0.0 ? Looks.HighEnd : Looks.LowEnd);
-            SetUpRows.Beside(panels, reach, row, $"{(move > 0.0 ? "+" : "")}{Trade.Digits(move, 2)}", -1);
-            SetUpRows.Beside(panels, reach, row, Then(rows[i].After.SheddingMargin), 1);
+            SetUpRows.Beside(panels, reach, row, $"{(move > 0.0 ? "+" : "")}{Trade.Fixed(move, 2)}{Then(rows[i].After.SheddingMargin)}");
         }
 
         panels.Header(0, string.Empty, new HeaderEntry("more ready to leave the straight line", Looks.HighEnd, Swatch.Box), new HeaderEntry("more ready to come straight", Looks.LowEnd, Swatch.Box));
@@ -54,5 +53,5 @@ public static class MarginMovesChart
     private static string Message(RankedChange first, Func<DesignChange, string> name) =>
         $"{Trade.Capital(name(first.Change))} moves the walk margin most, toward {(first.MarginMove < 0.0 ? "leaving the straight line" : "coming straight")}";
 
-    private static string Then(double? margin) => margin is double m ? m > 0.0 ? "then comes straight" : "then leaves it" : "";
+    private static string Then(double? margin) => margin is double m ? m > 0.0 ? ", then comes straight" : ", then leaves it" : "";
 }

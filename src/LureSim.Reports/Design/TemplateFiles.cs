@@ -14,7 +14,7 @@ public static class TemplateFiles
     /// <param name="title">Title of the scenario.</param>
     /// <param name="trim">Lure at rest.</param>
     /// <param name="plots">Which kinds of pictures are wanted.</param>
-    /// <param name="shown">Units of masses.</param>
+    /// <param name="shown">Units of the draft.</param>
     public static void Add(OutputFolder folder, string title, TrimResult trim, PlotFormat plots, Shown shown)
     {
         ArgumentNullException.ThrowIfNull(folder);

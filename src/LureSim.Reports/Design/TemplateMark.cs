@@ -1,5 +1,6 @@
 using LureSim.Model.Lures;
 using LureSim.Reports.Kit.Text;
+using LureSim.Scenarios.Keys;
 
 namespace LureSim.Reports.Design;
 
@@ -11,7 +12,7 @@ namespace LureSim.Reports.Design;
 /// <param name="Words">What it is and where.</param>
 internal sealed record TemplateMark(string Name, double XMm, double ZMm, double RadiusMm, string Words)
 {
-    private const double MmPerM = 1000.0, MmPerInch = 25.4, GPerCm3 = 1e-3;
+    private const double MmPerM = 1000.0, MmPerInch = 25.4, GPerCm3 = 1e-3, GPerKg = 1000.0, KgPerOunce = 0.028349523125;
 
     // Half the last digit shown.
     private const double Touching = 0.05;
@@ -19,20 +20,20 @@ internal sealed record TemplateMark(string Name, double XMm, double ZMm, double 
     /// <summary>All marks of a lure: weights, hangers, tie.</summary>
     /// <param name="lure">Lure.</param>
     /// <param name="body">Its outlines.</param>
-    /// <param name="shown">Units of masses; places are in millimetres and inches always.</param>
-    public static IReadOnlyList<TemplateMark> Of(LureSpec lure, TemplateBody body, Shown shown) =>
+    public static IReadOnlyList<TemplateMark> Of(LureSpec lure, TemplateBody body) =>
     [
-        .. lure.Ballast.Select((b, i) => Weight($"B{i + 1}", b, body, shown)),
-        .. lure.Hooks.Select((h, i) => Mark($"H{i + 1}", h.XM, h.ZM, 0.0, $"hanger of hook or skirt, {shown.Mass(h.MassKg)}", body)),
+        .. lure.Ballast.Select((b, i) => Weight($"B{i + 1}", b, body)),
+        .. lure.Hooks.Select((h, i) => Mark($"H{i + 1}", h.XM, h.ZM, 0.0, $"{(h.HasPoints ? "hanger of hook or skirt" : "ring or swivel")}, {Mass(h.MassKg)}", body)),
         Mark("T", lure.TieXM, lure.TieZM, 0.0, "line tie", body),
     ];
 
-    private static TemplateMark Weight(string name, BallastSpec b, TemplateBody body, Shown shown)
+    private static TemplateMark Weight(string name, BallastSpec b, TemplateBody body)
     {
         double radius = MmPerM * b.BallRadiusM, beyond = body.StandsOutMm(MmPerM * b.XM, MmPerM * b.ZM, radius);
-        string ball = b.MassKg == 0.0 ? "" : $"; circle: a ball of this mass at {Trade.Fixed(GPerCm3 * b.DensityKgM3, 2)} g/cm3 (lead has 11.34), {Size(2.0 * radius)} across"
-            + (beyond < Touching ? "" : $", stands out of the body by {Size(beyond)}: use a longer, thinner piece about the same centre");
-        TemplateMark mark = Mark(name, b.XM, b.ZM, radius, $"ballast, {shown.Mass(b.MassKg)}", body);
+        string stuff = b.DensityKgM3 == BodyMaterials.LeadKgM3 ? "of lead" : $"at {Trade.Fixed(GPerCm3 * b.DensityKgM3, 2)} g/cm3";
+        string ball = b.MassKg == 0.0 ? "" : $"; circle: a ball of this mass {stuff}, {Size(2.0 * radius)} across"
+            + (beyond < Touching ? "" : $", stands out of the body by {Size(beyond)}: make it longer and thinner about the same centre, or move it");
+        TemplateMark mark = Mark(name, b.XM, b.ZM, radius, $"ballast, {Mass(b.MassKg)}", body);
         return mark with { Words = mark.Words + ball };
     }
 
@@ -64,4 +65,8 @@ internal sealed record TemplateMark(string Name, double XMm, double ZMm, double 
     /// <summary>A length for the workshop: "42.0 mm (1.65 in)".</summary>
     /// <param name="mm">Length, mm.</param>
     internal static string Size(double mm) => $"{Trade.Fixed(mm, 1)} mm ({Trade.Fixed(mm / MmPerInch, 2)} in)";
+
+    /// <summary>A mass for the workshop: "2.50 g (0.088 oz)".</summary>
+    /// <param name="kg">Mass, kg.</param>
+    internal static string Mass(double kg) => $"{Trade.Fixed(GPerKg * kg, 2)} g ({Trade.Fixed(kg / KgPerOunce, 3)} oz)";
 }

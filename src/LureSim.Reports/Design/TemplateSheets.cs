@@ -17,10 +17,11 @@ public static class TemplateSheets
     /// <summary>One sheet as large as the lure asks for.</summary>
     /// <param name="title">Title of the scenario; any text.</param>
     /// <param name="trim">Lure at rest.</param>
-    /// <param name="shown">Units of masses; lengths are in millimetres and inches always.</param>
+    /// <param name="shown">Units of the draft; lengths and masses of the workshop are metric and in inches and ounces always.</param>
     public static PlanSheet Whole(string title, TrimResult trim, Shown shown)
     {
-        var template = new Parts(title, trim, shown);
+        ArgumentNullException.ThrowIfNull(shown);
+        var template = new Parts(title, trim);
         double width = Math.Max(LeastWidth, template.Views.WidthMm);
         PlanBlock keys = TemplateWords.Keys(trim, template.Marks, width, shown);
         double end = Margin + Header + template.Views.HeightMm + keys.HeightMm;
@@ -33,11 +34,12 @@ public static class TemplateSheets
     /// <param name="title">Title of the scenario; any text.</param>
     /// <param name="trim">Lure at rest.</param>
     /// <param name="paper">Paper.</param>
-    /// <param name="shown">Units of masses; lengths are in millimetres and inches always.</param>
+    /// <param name="shown">Units of the draft; lengths and masses of the workshop are metric and in inches and ounces always.</param>
     public static IReadOnlyList<PlanSheet> Pages(string title, TrimResult trim, PaperSize paper, Shown shown)
     {
         ArgumentNullException.ThrowIfNull(paper);
-        var template = new Parts(title, trim, shown);
+        ArgumentNullException.ThrowIfNull(shown);
+        var template = new Parts(title, trim);
         double width = paper.WidthMm - (2.0 * Margin), height = paper.HeightMm - (2.0 * Margin) - Header - Footer;
         PlanBlock keys = TemplateWords.Keys(trim, template.Marks, width, shown);
         int across = Count(template.Views.WidthMm, width), down = Count(template.Views.HeightMm, height);
@@ -78,7 +80,7 @@ public static class TemplateSheets
         [
             Words(Margin, Margin + 4.0, TextFit.Wrap(t.Title, 4.6, FontFile.BoldFrom, room, 1), 4.6, bold: true),
             Words(Margin + width, Margin + 4.0, number, anchor: PlanAnchor.End),
-            Words(Margin, Margin + 4.0 + (1.4 * Pitch), TextFit.Wrap(TemplateWords.About(t.Trim, t.Body, t.Shown), Text, 0.0, width, 1)),
+            Words(Margin, Margin + 4.0 + (1.4 * Pitch), TextFit.Wrap(TemplateWords.About(t.Trim, t.Body), Text, 0.0, width, 1)),
             .. TemplateBars.Build(Margin, footer),
         ];
     }
@@ -109,20 +111,17 @@ public static class TemplateSheets
 
     private sealed class Parts
     {
-        public Parts(string title, TrimResult trim, Shown shown)
+        public Parts(string title, TrimResult trim)
         {
             ArgumentNullException.ThrowIfNull(trim);
-            ArgumentNullException.ThrowIfNull(shown);
-            (Title, Trim, Shown, Body) = (title, trim, shown, new(trim.Lure));
-            Marks = TemplateMark.Of(trim.Lure, Body, shown);
+            (Title, Trim, Body) = (title, trim, new(trim.Lure));
+            Marks = TemplateMark.Of(trim.Lure, Body);
             Views = TemplateViews.Build(trim, Body, Marks);
         }
 
         public string Title { get; }
 
         public TrimResult Trim { get; }
-
-        public Shown Shown { get; }
 
         public TemplateBody Body { get; }
 

@@ -16,9 +16,8 @@ internal static class TemplateWords
     /// <summary>Scale, size, mass and how it floats, in one line.</summary>
     /// <param name="trim">Lure at rest.</param>
     /// <param name="body">Its outlines.</param>
-    /// <param name="shown">Units of masses.</param>
-    public static string About(TrimResult trim, TemplateBody body, Shown shown) =>
-        $"Scale 1:1. Body {Mm(body.LengthMm)} x {Mm(body.BreadthMm)} x {Mm(body.HeightMm)} mm (long, wide, high), {shown.Mass(trim.Lure.MassKg)} with ballast, without hooks.";
+    public static string About(TrimResult trim, TemplateBody body) =>
+        $"Scale 1:1. Body {Mm(body.LengthMm)} x {Mm(body.BreadthMm)} x {Mm(body.HeightMm)} mm (long, wide, high), {TemplateMark.Mass(trim.Lure.MassKg)} with ballast, without hooks.";
 
     /// <summary>Marks, water and caution, wrapped to a width.</summary>
     /// <param name="trim">Lure at rest.</param>

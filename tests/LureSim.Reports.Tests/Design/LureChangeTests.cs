@@ -15,9 +15,9 @@ public sealed class LureChangeTests
     public void What_was_moved_is_told_and_nothing_else()
     {
         Assert.Equal("nothing moved", Words(Own));
-        Assert.Equal("weight 1.7 cm behind the middle instead of 1.2 cm behind the middle", Words(Own with { Ballast = [new BallastSpec(0.0025, -0.017, -0.006), Own.Ballast[1]] }));
+        Assert.Equal("weight 17.0 mm behind the middle instead of 12.0 mm behind the middle", Words(Own with { Ballast = [new BallastSpec(0.0025, -0.017, -0.006), Own.Ballast[1]] }));
         Assert.Equal("line tie 2.0 mm under the axis instead of on the axis", Words(Own with { TieZM = -0.002 }));
-        Assert.Equal("hooks 1.5 g instead of 3.0 g", Words(Own with { Hooks = [Own.Hooks[0]] }));
+        Assert.Equal("hooks 1.50 g instead of 3.00 g", Words(Own with { Hooks = [Own.Hooks[0]] }));
     }
 
     [Fact]

@@ -33,9 +33,9 @@ internal static class MadeUpMargin
         return new(MadeUpDesign.Cigar, task, new MarginTask(), x, beside, cells, windows ? new(3, 3, [0.8, 1.2, 1.6, 2.0], tried) : null);
 
         static MapCell Cell(int r, int c) => r > 8 && c > 10 ? None(FloatWord.Sinks) : r > 8 && c < 2 ? None(FloatWord.LiesOver) : r == 0 && c == 12 ? None(FloatWord.Refused)
-            : new(FloatWord.Floats, 0.5 - (0.04 * c) + (0.02 * r), 0.004, 0.002, 4.0 - (0.5 * c) + (0.2 * r), 0.0, null);
+            : new(FloatWord.Floats, 0.5 - (0.04 * c) + (0.02 * r), 0.004, 0.002, 0.5, 1.2 - (0.07 * c) + (0.02 * r), (0.07 * c) - (0.02 * r) - 0.45, null);
 
-        static MapCell None(FloatWord word) => new(word, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, "made up");
+        static MapCell None(FloatWord word) => new(word, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, double.NaN, "made up");
     }
 
     /// <summary>The lure as it is: side force under critical.</summary>
