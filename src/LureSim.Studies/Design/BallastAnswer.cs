@@ -17,9 +17,6 @@ public enum DeadEndKind
     /// <summary>With such a freeboard or mass it would sink: <see cref="DeadEnd.MassKg"/> against what the hull can displace, kg in <see cref="DeadEnd.LimitM"/>.</summary>
     Sinks,
 
-    /// <summary>The weight would be heavier than all but the hooks: <see cref="DeadEnd.MassKg"/>.</summary>
-    NoBodyLeft,
-
     /// <summary>It would balance there but lies over; GM is <see cref="DeadEnd.XM"/>.</summary>
     LiesOver,
 

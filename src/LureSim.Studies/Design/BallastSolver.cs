@@ -1,5 +1,4 @@
 using LureSim.Model.Lures;
-using LureSim.Model.Margin;
 using LureSim.Model.Media;
 using LureSim.Model.Trim;
 using MathNet.Numerics.RootFinding;
