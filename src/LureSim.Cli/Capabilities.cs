@@ -36,6 +36,7 @@ internal static class Capabilities
         Strike.StrikeCommand.Capability,
         Compare.CompareCommand.Capability,
         Trim.TrimCommand.Capability,
+        Design.DesignCommand.Capability,
         Pool.PoolCommand.Capability,
         Cover.CoverCommand.Capability,
         Crawl.CrawlCommand.Capability,

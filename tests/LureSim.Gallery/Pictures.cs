@@ -46,6 +46,22 @@ internal static class Pictures
             "How a lure lies in still water, with its ballast, hooks and line tie. Lay yours in a glass and compare.",
             "luresim trim scenarios/large-walker.toml"),
         new(
+            "template.svg", "out/large-walker/trim/template.svg",
+            "The same lure at true scale, to print and lay on a blank: holes, hangers, line tie and the water at rest. Measure the bars before you cut.",
+            "luresim trim scenarios/large-walker.toml"),
+        new(
+            "design_before_after.png", "out/large-walker/design/design_before_after.png",
+            "Where the weight goes for a lure that rests with its tail down: before and after, each at its own water.",
+            "luresim design scenarios/large-walker.toml --angle \"12 deg\""),
+        new(
+            "design_float_map.png", "out/large-walker/design-map/design_float_map.png",
+            "Every place and mass of the weight at a glance: at which angle the lure floats with it. The ring is the lure as it is.",
+            "luresim design scenarios/large-walker.toml --map mass"),
+        new(
+            "design_tow_map.png", "out/large-walker/design-map/design_tow_map.png",
+            "The same places and masses: how surely the lure comes straight when it is reeled on a tight line; below 0 it leaves the line by itself.",
+            "luresim design scenarios/large-walker.toml --map mass"),
+        new(
             "compare_page.png", "out/walker/compare/compare_page.png",
             "Three rods for one lure: how far they cast, at which rhythms the lure walks, what hangs in the hand, and whether you will notice any of it.",
             "luresim start walker --mass \"1/2 oz\" --rod \"7 ft medium-heavy fast\" --line \"30 lb braid\" --leader \"15 in nylon\"",

@@ -18,9 +18,15 @@ internal sealed record FloatState(Attitude Attitude, Immersion Immersion, int St
 /// </summary>
 internal static class FloatBalance
 {
-    private const int Strips = 61;
+    /// <summary>Strips per piece of the hull of a found attitude.</summary>
+    public const int Strips = 61;
+
     private const int ScanStrips = 21;
     private const double AngleTolerance = 1e-10;
+
+    // A scan asks for signs alone: its 21 strips err by more than this.
+    private const int ScanHalvings = 14;
+    private const double ScanVolume = 1e-6, FineVolume = 1e-12;
 
     /// <summary>Finds the floating attitude.</summary>
     /// <param name="body">Body.</param>
@@ -58,6 +64,11 @@ internal static class FloatBalance
         FloatingBody body, double trimRad, double heelRad, int strips = Strips, double firstGuessM = 0.0)
     {
         ArgumentNullException.ThrowIfNull(body);
+        return Afloat(body, trimRad, heelRad, strips, firstGuessM, HullPieces.FineHalvings, FineVolume);
+    }
+
+    private static FloatState Afloat(FloatingBody body, double trimRad, double heelRad, int strips, double firstGuessM, int halvings, double tolerance)
+    {
         double wanted = body.MassKg / body.WaterDensityKgM3;
         double high = 2.0 * body.Hull.LengthM;
         double low = -high;
@@ -65,9 +76,9 @@ internal static class FloatBalance
         for (int i = 0; i < 200; i++)
         {
             var attitude = new Attitude(height, trimRad, heelRad);
-            Immersion immersion = body.At(attitude, strips);
+            Immersion immersion = body.At(attitude, strips, halvings);
             double excess = immersion.VolumeM3 - wanted;
-            if (Math.Abs(excess) <= 1e-12 * wanted || high - low < 1e-15 * body.Hull.LengthM)
+            if (Math.Abs(excess) <= tolerance * wanted || high - low < 1e-15 * body.Hull.LengthM)
             {
                 return new FloatState(attitude, immersion, 0);
             }
@@ -104,14 +115,14 @@ internal static class FloatBalance
         // The grid avoids 0 and +-90 deg, where symmetric bodies have roots exactly.
         double step = 5.0 * Math.PI / 180.0;
         double left = -19.14 * step;
-        FloatState scan = Heave(body, left, heel, ScanStrips);
+        FloatState scan = Scan(body, left, heel, 0.0);
         double leftArm = TrimArm(body, scan);
         FloatState? best = null;
         int stable = 0;
         for (int i = 1; i <= 38; i++)
         {
             double right = left + step;
-            scan = Heave(body, right, heel, ScanStrips, scan.Attitude.HeightM);
+            scan = Scan(body, right, heel, scan.Attitude.HeightM);
             double rightArm = TrimArm(body, scan);
             if (leftArm > 0.0 && rightArm <= 0.0)
             {
@@ -125,6 +136,9 @@ internal static class FloatBalance
 
         return best is null ? null : best with { StableTrims = stable };
     }
+
+    private static FloatState Scan(FloatingBody body, double trim, double heel, double firstGuessM) =>
+        Afloat(body, trim, heel, ScanStrips, firstGuessM, ScanHalvings, ScanVolume);
 
     private static FloatState RefineTrim(FloatingBody body, double heel, double left, double right)
     {

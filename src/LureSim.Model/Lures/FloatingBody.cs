@@ -26,9 +26,10 @@ internal sealed class FloatingBody(
     /// <summary>Everything under water at an attitude, hooks included (their steel counts in volume and centre only).</summary>
     /// <param name="attitude">Attitude.</param>
     /// <param name="strips">Strips per piece of the hull.</param>
-    public Immersion At(Attitude attitude, int strips)
+    /// <param name="halvings">Halvings that find the ends of the pieces.</param>
+    public Immersion At(Attitude attitude, int strips, int halvings = HullPieces.FineHalvings)
     {
-        Immersion bare = Immersion.Of(hull, attitude, strips);
+        Immersion bare = Immersion.Of(hull, attitude, strips, halvings);
         double volume = bare.VolumeM3;
         Vec3 moment = volume * bare.Centre;
         foreach (HookSpec hook in lure?.Hooks ?? [])

@@ -6,6 +6,8 @@ public abstract class HullForm : IHull
     /// <summary>Panels along the hull for surface and solid volume.</summary>
     internal const int Panels = 201;
 
+    private NodeTable? _nodes;
+
     /// <summary>Creates the form.</summary>
     /// <param name="lengthM">L, m, above 0.</param>
     protected HullForm(double lengthM) => LengthM = Require.Positive(lengthM);
@@ -17,15 +19,18 @@ public abstract class HullForm : IHull
     /// <param name="x">Position along the axis, m; outside the hull the end section is returned.</param>
     public abstract HullSection SectionAt(double x);
 
+    double[] IHull.PieceNodes => Nodes.XM;
+
+    // Sections at fixed places, asked for thousands of times in one search for an attitude.
+    private NodeTable Nodes => _nodes ??= MakeNodes();
+
     /// <inheritdoc/>
     public SectionCut Cut(double x, double ny, double nz, double d) => SectionAt(x).Cut(ny, nz, d);
 
     /// <inheritdoc/>
-    public Wetting WettingAt(double x, double ny, double nz, double d)
-    {
-        double t = SectionAt(x).RelativeLevel(ny, nz, d);
-        return t <= -1.0 ? Wetting.Dry : t >= 1.0 ? Wetting.Wet : Wetting.Partial;
-    }
+    public Wetting WettingAt(double x, double ny, double nz, double d) => Wetted(SectionAt(x), ny, nz, d);
+
+    Wetting IHull.WettingAtNode(int node, double ny, double nz, double d) => Wetted(Nodes.Sections[node], ny, nz, d);
 
     /// <summary>Volume of the whole body, m3.</summary>
     /// <param name="strips">Strips along the hull.</param>
@@ -73,7 +78,21 @@ public abstract class HullForm : IHull
         return new HullPanel(x, width, Math.Sqrt((width * width) + (rise * rise)), SectionAt(x));
     }
 
+    private static Wetting Wetted(HullSection section, double ny, double nz, double d)
+    {
+        double t = section.RelativeLevel(ny, nz, d);
+        return t <= -1.0 ? Wetting.Dry : t >= 1.0 ? Wetting.Wet : Wetting.Partial;
+    }
+
+    private NodeTable MakeNodes()
+    {
+        double[] x = HullPieces.NodesOf(LengthM);
+        return new(x, Array.ConvertAll(x, SectionAt));
+    }
+
     private double MeanRadius(double x) => SectionAt(x).PerimeterM / (2.0 * Math.PI);
+
+    private sealed record NodeTable(double[] XM, HullSection[] Sections);
 }
 
 /// <summary>A slice of the hull.</summary>

@@ -5,27 +5,46 @@ internal static class HullPieces
 {
     private const int Nodes = 41;
 
+    /// <summary>Halvings to a few 1e-12 of the length.</summary>
+    public const int FineHalvings = 32;
+
     /// <summary>Most ends that <see cref="Find"/> can write.</summary>
     public const int MaxEnds = 2 * Nodes;
 
+    /// <summary>Places where the state is looked at, tail to nose.</summary>
+    /// <param name="lengthM">L, m.</param>
+    public static double[] NodesOf(double lengthM)
+    {
+        var x = new double[Nodes];
+        double half = 0.5 * lengthM;
+        x[0] = -half;
+        for (int i = 1; i < Nodes; i++)
+        {
+            x[i] = -half * Math.Cos(Math.PI * i / (Nodes - 1));
+        }
+
+        return x;
+    }
+
     /// <summary>Writes the ends of the pieces, tail to nose, and returns their count.</summary>
-    public static int Find(IHull hull, WaterLine water, Span<double> ends)
+    public static int Find(IHull hull, WaterLine water, Span<double> ends, int halvings = FineHalvings)
     {
         double half = 0.5 * hull.LengthM;
+        double[] nodes = hull.PieceNodes;
         int count = 0;
         ends[count++] = -half;
         double left = -half;
-        Wetting leftState = State(hull, water, left);
+        Wetting leftState = hull.WettingAtNode(0, water.Ny, water.Nz, water.Level(left));
         for (int i = 1; i < Nodes; i++)
         {
-            double right = -half * Math.Cos(Math.PI * i / (Nodes - 1));
-            Wetting rightState = State(hull, water, right);
+            double right = nodes[i];
+            Wetting rightState = hull.WettingAtNode(i, water.Ny, water.Nz, water.Level(right));
             if (rightState != leftState)
             {
-                ends[count++] = EndOf(hull, water, left, right, leftState);
+                ends[count++] = EndOf(hull, water, left, right, leftState, halvings);
                 if (leftState != Wetting.Partial && rightState != Wetting.Partial)
                 {
-                    ends[count++] = EndOf(hull, water, right, left, rightState);
+                    ends[count++] = EndOf(hull, water, right, left, rightState, halvings);
                 }
             }
 
@@ -39,10 +58,10 @@ internal static class HullPieces
     private static Wetting State(IHull hull, WaterLine water, double x) =>
         hull.WettingAt(x, water.Ny, water.Nz, water.Level(x));
 
-    // Bisection on the state, to a few 1e-12 of the length: going from "inside" toward "outside", where does the state of "inside" end?
-    private static double EndOf(IHull hull, WaterLine water, double inside, double outside, Wetting state)
+    // Bisection on the state: going from "inside" toward "outside", where does the state of "inside" end?
+    private static double EndOf(IHull hull, WaterLine water, double inside, double outside, Wetting state, int halvings)
     {
-        for (int i = 0; i < 32; i++)
+        for (int i = 0; i < halvings; i++)
         {
             double middle = 0.5 * (inside + outside);
             if (State(hull, water, middle) == state)

@@ -23,4 +23,10 @@ public interface IHull
     /// <param name="nz">z of the same normal.</param>
     /// <param name="d">Distance of the water line from the axis along that normal, m.</param>
     public Wetting WettingAt(double x, double ny, double nz, double d) => Cut(x, ny, nz, d).Wetting;
+
+    /// <summary>Where the state of the sections is looked at first, tail to nose.</summary>
+    internal double[] PieceNodes => HullPieces.NodesOf(LengthM);
+
+    /// <summary><see cref="WettingAt"/> at one of <see cref="PieceNodes"/>.</summary>
+    internal Wetting WettingAtNode(int node, double ny, double nz, double d) => WettingAt(PieceNodes[node], ny, nz, d);
 }

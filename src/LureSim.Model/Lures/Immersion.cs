@@ -31,13 +31,16 @@ internal readonly record struct Immersion(
     /// <param name="hull">Hull.</param>
     /// <param name="attitude">Attitude.</param>
     /// <param name="strips">Strips per piece, at least 4.</param>
-    public static Immersion Of(IHull hull, Attitude attitude, int strips = 201)
+    public static Immersion Of(IHull hull, Attitude attitude, int strips = 201) => Of(hull, attitude, strips, HullPieces.FineHalvings);
+
+    /// <summary>The same with the ends of the pieces found as finely as asked for.</summary>
+    internal static Immersion Of(IHull hull, Attitude attitude, int strips, int halvings)
     {
         ArgumentNullException.ThrowIfNull(hull);
         ArgumentOutOfRangeException.ThrowIfLessThan(strips, 4);
         WaterLine water = attitude.WaterLine();
         Span<double> pieces = stackalloc double[HullPieces.MaxEnds];
-        int ends = HullPieces.Find(hull, water, pieces);
+        int ends = HullPieces.Find(hull, water, pieces, halvings);
         var sums = new ImmersionSums(attitude);
         for (int i = 1; i < ends; i++)
         {

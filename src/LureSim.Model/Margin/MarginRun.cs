@@ -29,7 +29,7 @@ public static class MarginRun
         {
             FloatingLure f = FloatingLure.Float(lure, water);
             var hull = new FreeHull(f);
-            return new MarginResult(lure, task, f.State.Attitude.TrimRad, Tow(hull, task), Critical(f, task, stop), PullTest.Run(hull, task, stop));
+            return new MarginResult(lure, task, f.State.Attitude.TrimRad, Tow(hull, task), Critical(hull, task, Halvings, stop), PullTest.Run(hull, task, stop));
         });
     }
 
@@ -37,17 +37,19 @@ public static class MarginRun
     /// <param name="lure">Lure.</param>
     /// <param name="water">Water.</param>
     /// <param name="task">Tow; its pull does not enter.</param>
-    /// <returns>Null where there is no steady straight tow.</returns>
+    /// <param name="criticalHalvings">Null: no critical side force; else it too, to 0.125 over two to so many, 0 to 30.</param>
     /// <exception cref="ArgumentException">A value is out of range, or the lure is heavier than its water (it sinks).</exception>
     /// <exception cref="ModelException">No stable attitude was found.</exception>
-    public static RestAndTow Towed(LureSpec lure, WaterState water, MarginTask task)
+    public static RestAndTow Towed(LureSpec lure, WaterState water, MarginTask task, int? criticalHalvings = null)
     {
         ArgumentNullException.ThrowIfNull(lure);
         ArgumentNullException.ThrowIfNull(water);
         ArgumentNullException.ThrowIfNull(task);
         task.Check();
         FloatingLure f = FloatingLure.Float(lure, water);
-        return new RestAndTow(FloatSolver.Report(f), Tow(new FreeHull(f), task));
+        var hull = new FreeHull(f);
+        double? critical = criticalHalvings is int halvings ? Critical(hull, task, Math.Clamp(halvings, 0, Halvings), default) : null;
+        return new RestAndTow(FloatSolver.Report(f), Tow(hull, task), critical);
     }
 
     private static TowBalance? Tow(FreeHull hull, MarginTask task)
@@ -57,12 +59,12 @@ public static class MarginRun
     }
 
     /// <summary>Least chi above which the straight tow is kept: scanned, since a fishtail may begin where a one-sided sheer ends, then halved.</summary>
-    private static double? Critical(FloatingLure f, MarginTask task, CancellationToken stop)
+    private static double? Critical(FreeHull hull, MarginTask task, int halvings, CancellationToken stop)
     {
         bool Kept(double chi)
         {
             stop.ThrowIfCancellationRequested();
-            var tow = new StraightTow(new FreeHull(f) { Shedding = chi }, task);
+            var tow = new StraightTow(hull.WithShedding(chi), task);
             return tow.IsFound && !tow.Modes()[0].Leaves;
         }
 
@@ -78,7 +80,7 @@ public static class MarginRun
             (low, high) = Kept(chi) ? (low, chi) : (chi, 0.0);
         }
 
-        for (int i = 0; i < Halvings && high > 0.0; i++)
+        for (int i = 0; i < halvings && high > 0.0; i++)
         {
             double middle = 0.5 * (low + high);
             (low, high) = Kept(middle) ? (low, middle) : (middle, high);
@@ -91,4 +93,5 @@ public static class MarginRun
 /// <summary>A lure at rest and towed straight.</summary>
 /// <param name="Rest">How it floats.</param>
 /// <param name="Tow">Straight tow; null where there is none.</param>
-public sealed record RestAndTow(FloatReport Rest, TowBalance? Tow);
+/// <param name="CriticalShedding">Least chi from which the straight tow is kept; null where it is left whatever chi, or was not asked for.</param>
+public sealed record RestAndTow(FloatReport Rest, TowBalance? Tow, double? CriticalShedding = null);

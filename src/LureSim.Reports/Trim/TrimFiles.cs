@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using LureSim.Model.Trim;
+using LureSim.Reports.Design;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Json;
@@ -12,7 +13,7 @@ namespace LureSim.Reports.Trim;
 /// <summary>The set of files of a lure at rest.</summary>
 public static class TrimFiles
 {
-    /// <summary>Writes figures, drafts, effective scenario and pictures, all or none.</summary>
+    /// <summary>Writes figures, drafts, effective scenario, pictures and templates, all or none.</summary>
     /// <param name="folder">Opened folder.</param>
     /// <param name="title">Title of the scenario.</param>
     /// <param name="trim">Lure at rest.</param>
@@ -30,6 +31,7 @@ public static class TrimFiles
         if (plots != PlotFormat.None)
         {
             ChartFiles.Add(folder, [TrimView.Build(title, trim, notes.Shown), TrimRighting.Build(title, trim, notes.Shown)], plots);
+            TemplateFiles.Add(folder, title, trim, plots, notes.Shown);
         }
 
         folder.Commit();

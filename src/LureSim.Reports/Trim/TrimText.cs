@@ -80,7 +80,9 @@ public static class TrimText
         ? "Its walk can be computed with the hull in six degrees of freedom and with the planar one."
         : "Its walk is computed with the hull in six degrees of freedom; the planar one holds for flat floaters only.";
 
-    private static string Angle(double rad) => Math.Abs(rad / Degree) < 0.05 ? "level"
+    /// <summary>An angle of the axis over the water: "2.8 deg tail-down", "level".</summary>
+    /// <param name="rad">Trim, nose up positive, rad.</param>
+    internal static string Angle(double rad) => Math.Abs(rad / Degree) < 0.05 ? "level"
         : $"{Trade.Fixed(Math.Abs(rad) / Degree, 1)} deg {(rad > 0.0 ? "tail-down" : "nose-down")}";
 
     private static string Over(double m, Shown shown) => $"{shown.Size(Math.Abs(m))} {(m >= 0.0 ? "over" : "under")} the water";

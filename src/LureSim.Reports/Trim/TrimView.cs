@@ -40,20 +40,34 @@ public static class TrimView
             Fill = Looks.Water,
             Layer = AnnotationLayer.BelowSeries,
         });
-        model.Annotations.Add(Outline(p, unit));
-        foreach (HullMark mark in p.Marks)
-        {
-            model.Annotations.Add(Dot(mark, unit));
-        }
-
+        Draw(model, p, unit);
         panels.Level(0, 0.0, ChartStyle.Blue);
-        panels.Header(
-            0, "Side view", new("centre of gravity", ColorOf("centre of gravity"), Swatch.Dot), new("of buoyancy", ColorOf("centre of buoyancy"), Swatch.Dot),
-            new("line tie", ColorOf("line tie"), Swatch.Dot), new("ballast", ColorOf("ballast"), Swatch.Dot), new("hook", ColorOf("hook"), Swatch.Dot));
+        panels.Header(0, "Side view", Legend);
         return new Chart("trim_side", model, Height: Height);
     }
 
-    private static PolygonAnnotation Outline(HullProfile p, ShownUnit unit)
+    /// <summary>What the dots are.</summary>
+    internal static IReadOnlyList<HeaderEntry> Legend { get; } =
+    [
+        new("centre of gravity", ColorOf("centre of gravity"), Swatch.Dot), new("of buoyancy", ColorOf("centre of buoyancy"), Swatch.Dot),
+        new("line tie", ColorOf("line tie"), Swatch.Dot), new("ballast", ColorOf("ballast"), Swatch.Dot), new("hook", ColorOf("hook"), Swatch.Dot),
+    ];
+
+    /// <summary>Draws outline and marks into a picture of one panel.</summary>
+    /// <param name="model">Picture.</param>
+    /// <param name="profile">Hull from the side.</param>
+    /// <param name="unit">Unit of both axes.</param>
+    /// <param name="raised">Where its water lies on the axis, in the unit.</param>
+    internal static void Draw(PlotModel model, HullProfile profile, ShownUnit unit, double raised = 0.0)
+    {
+        model.Annotations.Add(Outline(profile, unit, raised));
+        foreach (HullMark mark in profile.Marks)
+        {
+            model.Annotations.Add(Dot(mark, unit, raised));
+        }
+    }
+
+    private static PolygonAnnotation Outline(HullProfile p, ShownUnit unit, double raised)
     {
         var outline = new PolygonAnnotation
         {
@@ -65,16 +79,16 @@ public static class TrimView
             LineJoin = LineJoin.Round,
             Layer = AnnotationLayer.BelowSeries,
         };
-        outline.Points.AddRange(p.BackXM.Zip(p.BackZM, (x, z) => new DataPoint(unit.Of(x), unit.Of(z))));
-        outline.Points.AddRange(p.BellyXM.Zip(p.BellyZM, (x, z) => new DataPoint(unit.Of(x), unit.Of(z))).Reverse());
+        outline.Points.AddRange(p.BackXM.Zip(p.BackZM, (x, z) => new DataPoint(unit.Of(x), raised + unit.Of(z))));
+        outline.Points.AddRange(p.BellyXM.Zip(p.BellyZM, (x, z) => new DataPoint(unit.Of(x), raised + unit.Of(z))).Reverse());
         return outline;
     }
 
-    private static PointAnnotation Dot(HullMark mark, ShownUnit unit) => new()
+    private static PointAnnotation Dot(HullMark mark, ShownUnit unit, double raised) => new()
     {
         YAxisKey = Panels.Key(0),
         X = unit.Of(mark.XM),
-        Y = unit.Of(mark.ZM),
+        Y = raised + unit.Of(mark.ZM),
         Size = 9,
         Shape = MarkerType.Circle,
         Fill = ColorOf(mark.Name),

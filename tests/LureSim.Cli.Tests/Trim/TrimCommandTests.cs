@@ -21,7 +21,7 @@ public sealed class TrimCommandTests : IDisposable
         Assert.Contains("It floats", session.Out, StringComparison.Ordinal);
         Assert.All(session.Out.Split('\n'), line => Assert.True(line.Length <= 100 || line.StartsWith("Files:", StringComparison.Ordinal), line));
         Assert.All(
-            (string[])["trim.json", "trim_drafts.csv", "effective.toml", "trim_side.svg", "trim_righting.svg"], f => Assert.True(File.Exists(Path.Combine(_folder, f)), f));
+            (string[])["trim.json", "trim_drafts.csv", "effective.toml", "trim_side.svg", "trim_righting.svg", "template.svg"], f => Assert.True(File.Exists(Path.Combine(_folder, f)), f));
     }
 
     [Fact]

@@ -5,6 +5,7 @@ using LureSim.Model.Reels;
 using LureSim.Reports.Cadence;
 using LureSim.Reports.Cast;
 using LureSim.Reports.Cover;
+using LureSim.Reports.Design;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Text;
@@ -12,6 +13,7 @@ using LureSim.Reports.Strike;
 using LureSim.Reports.Sweep;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Cast;
+using LureSim.Studies.Design;
 using LureSim.Studies.Doubt;
 using LureSim.Studies.Strike;
 
@@ -47,6 +49,15 @@ internal static class HardCharts
         yield return ("cast_match", () => MatchChart.Build(StoredCharts.Match() with { Title = Title }, shown));
         yield return ("cover", () => CoverChart.Build(MadeUpCover.Report() with { Title = Title }, shown));
         yield return ("cover hopeless", () => CoverChart.Build(MadeUpCover.Hopeless() with { Title = Title }, shown));
+        yield return ("design_before_after", () => BeforeAfterChart.Build(Title, MadeUpTrim.Level(), MadeUpTrim.Result(), Name, shown));
+        yield return ("design_pull", () => PullTurnChart.Build(Title, MadeUpMargin.Result(), shown));
+        yield return ("design_margin", () => MarginMovesChart.Build(Title, MadeUpMargin.Own, MadeUpMargin.Changes, _ => Name)!);
+        foreach (MapSecond second in Enum.GetValues<MapSecond>())
+        {
+            yield return ($"design_float_map {second}", () => BallastMapCharts.Angle(Title, MadeUpMargin.Map(second), shown));
+            yield return ($"design_tow_map {second}", () => BallastMapCharts.Tow(Title, MadeUpMargin.Map(second), shown));
+        }
+
         foreach (StrikeStyle style in Enum.GetValues<StrikeStyle>())
         {
             yield return ($"strike_force {style}", () => StrikeForce.Build(Long(MadeUpStrike.About(MadeUpStrike.Result(style, 26.0, 45.0, slips: true))), shown));

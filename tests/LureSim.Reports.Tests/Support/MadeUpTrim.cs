@@ -6,14 +6,19 @@ namespace LureSim.Reports.Tests.Support;
 /// <summary>A lure at rest drawn by hand: an ellipse, nose up by 0.1 rad, that rights itself up to 120 degrees.</summary>
 internal static class MadeUpTrim
 {
-    public static TrimResult Result()
+    public static TrimResult Result() => At(0.1);
+
+    /// <summary>The same, level.</summary>
+    public static TrimResult Level() => At(0.0);
+
+    private static TrimResult At(double trim)
     {
         var rest = new FloatReport(
-            0.1, 0, 0.004, 0.005, [-0.03, 0, 0.03], [0.012, 0.01, 0.008], 0.018, 1.8e-5, 2.9e-5, -0.004, -0.002, -0.003, -0.001, 0.0035, 0.04, 1.2e-3,
+            trim, 0, 0.004, 0.005, [-0.03, 0, 0.03], [0.012, 0.01, 0.008], 0.018, 1.8e-5, 2.9e-5, -0.004, -0.002, -0.003, -0.001, 0.0035, 0.04, 1.2e-3,
             0.002, 11.8, 0.007, 0.23, 0.52, []);
         double[] along = [.. Enumerable.Range(0, 21).Select(i => Math.PI * i / 20)];
         double[] x = [.. along.Select(a => -0.055 * Math.Cos(a))], half = [.. along.Select(a => 0.01 * Math.Sin(a))];
-        double Seen(double at, double z) => -0.002 + z + (0.1 * at);
+        double Seen(double at, double z) => -0.002 + z + (trim * at);
         var profile = new HullProfile(
             x, [.. x.Zip(half, Seen)], x, [.. x.Zip(half, (at, z) => Seen(at, -z))],
             [

@@ -5,6 +5,7 @@ using LureSim.Reports.Cast;
 using LureSim.Reports.Compare;
 using LureSim.Reports.Cover;
 using LureSim.Reports.Crawl;
+using LureSim.Reports.Design;
 using LureSim.Reports.Doubt;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
@@ -15,6 +16,7 @@ using LureSim.Reports.Strike;
 using LureSim.Reports.Sweep;
 using LureSim.Reports.Trim;
 using LureSim.Studies.Cast;
+using LureSim.Studies.Design;
 
 namespace LureSim.Reports.Tests.Support;
 
@@ -66,6 +68,15 @@ internal static class StoredCharts
         ("trim_side_trade", typeof(TrimView), () => TrimView.Build("Made up", MadeUpTrim.Result(), new(UnitChoice.Trade))),
         ("trim_righting_trade", typeof(TrimRighting), () => TrimRighting.Build("Made up", MadeUpTrim.Result(), new(UnitChoice.Trade))),
         ("trim_righting", typeof(TrimRighting), () => TrimRighting.Build("Made up", MadeUpTrim.Result(), Shown.Both)),
+        ("design_before_after", typeof(BeforeAfterChart), () => BeforeAfterChart.Build("Made up", MadeUpTrim.Result(), MadeUpTrim.Level(), "weight 5 mm forward", Shown.Both)),
+        ("design_before_after_trade", typeof(BeforeAfterChart), () => BeforeAfterChart.Build("Made up", MadeUpTrim.Level(), MadeUpTrim.Result(), "weight 0.2 in back", new(UnitChoice.Trade))),
+        ("design_pull", typeof(PullTurnChart), () => PullTurnChart.Build("Made up", MadeUpMargin.Result(), Shown.Both)),
+        ("design_pull_short_trade", typeof(PullTurnChart), () => PullTurnChart.Build("Made up", MadeUpMargin.Result(reaches: false), new(UnitChoice.Trade))),
+        ("design_float_map", typeof(BallastMapCharts), () => BallastMapCharts.Angle("Made up", MadeUpMargin.Map(), Shown.Both)),
+        ("design_float_map_trade", typeof(BallastMapCharts), () => BallastMapCharts.Angle("Made up", MadeUpMargin.Map(MapSecond.Up), new(UnitChoice.Trade))),
+        ("design_tow_map", typeof(BallastMapCharts), () => BallastMapCharts.Tow("Made up", MadeUpMargin.Map(), Shown.Both)),
+        ("design_tow_map_trade", typeof(BallastMapCharts), () => BallastMapCharts.Tow("Made up", MadeUpMargin.Map(MapSecond.Up, windows: false), new(UnitChoice.Trade))),
+        ("design_margin", typeof(MarginMovesChart), () => MarginMovesChart.Build("Made up", MadeUpMargin.Own, MadeUpMargin.Changes, MadeUpMargin.Name)!),
         ("pool_tow", typeof(PoolTowChart), () => PoolTowChart.Build("Made up", MadeUpPool.Result(), Shown.Both)),
         ("pool_tow_trade", typeof(PoolTowChart), () => PoolTowChart.Build("Made up", MadeUpPool.Result(), new(UnitChoice.Trade))),
         ("pool_tow_dives", typeof(PoolTowChart), () => PoolTowChart.Build("Made up", MadeUpPool.Stiff(), Shown.Both)),

@@ -28,6 +28,8 @@ internal sealed class FreeHull
     // Skin of a turning body: Stokes' oscillating layer at the period of an ordinary roll.
     private const double RollRateRadS = 17.0;
 
+    private double _shedding;
+
     /// <summary>Builds it from a lure at rest.</summary>
     /// <param name="f">Lure afloat.</param>
     public FreeHull(FloatingLure f)
@@ -111,13 +113,26 @@ internal sealed class FreeHull
     public Vec3 Nose { get; }
 
     /// <summary>chi, share of the stern's cross-flow momentum that is shed.</summary>
-    public double Shedding { get; init; }
+    public double Shedding
+    {
+        get => _shedding;
+        init => _shedding = value;
+    }
 
     /// <summary>Where it sheds moving ahead.</summary>
     public FreeStern Tail { get; }
 
     /// <summary>Where it sheds moving astern.</summary>
     public FreeStern Head { get; }
+
+    /// <summary>The same hull with another share shed at its stern; everything else is shared.</summary>
+    /// <param name="chi">Share.</param>
+    public FreeHull WithShedding(double chi)
+    {
+        var other = (FreeHull)MemberwiseClone();
+        other._shedding = chi;
+        return other;
+    }
 
     /// <summary>The lure at rest on its water.</summary>
     /// <param name="tieX">Line tie, x, m.</param>

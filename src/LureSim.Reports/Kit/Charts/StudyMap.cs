@@ -65,6 +65,7 @@ public static class StudyMap
     /// <param name="grid">Values; NaN cells stay white.</param>
     /// <param name="valueTitle">The number and its unit.</param>
     /// <param name="levels">Contour levels; none = chosen from the values.</param>
+    /// <param name="entries">Legend of what is drawn on it; none = no legend.</param>
     public static Chart Shade(
         string name,
         string title,
@@ -73,11 +74,12 @@ public static class StudyMap
         string yTitle,
         StudyGrid grid,
         string valueTitle,
-        double[]? levels = null)
+        double[]? levels = null,
+        IReadOnlyList<HeaderEntry>? entries = null)
     {
         PlotModel model = ChartStyle.NewModel(title, subtitle);
         Panels panels = Frame(model, grid, xTitle, yTitle);
-        panels.Header(0, string.Empty);
+        panels.Header(0, string.Empty, entries ?? []);
         LinearColorAxis scale = ColorScale(valueTitle);
         scale.EndPosition = panels.Top(0);
         model.Axes.Add(scale);
@@ -107,7 +109,12 @@ public static class StudyMap
         return panels;
     }
 
-    private static RectangleAnnotation Cell(StudyGrid grid, int i, int j, OxyColor color)
+    /// <summary>A coloured cell of a map: a class, or a cell of a shade that has no number.</summary>
+    /// <param name="grid">Grid.</param>
+    /// <param name="i">Column.</param>
+    /// <param name="j">Row.</param>
+    /// <param name="color">Fill.</param>
+    internal static RectangleAnnotation Cell(StudyGrid grid, int i, int j, OxyColor color)
     {
         double dx = Spacing(grid.X), dy = Spacing(grid.Y);
         return new RectangleAnnotation

@@ -10,9 +10,6 @@ namespace LureSim.Reports.Kit.Drawing;
 /// </summary>
 internal sealed class PngCanvas : SkiaRenderContext, IRenderContext
 {
-    private static readonly Lazy<SKTypeface> RegularFace = new(() => Load(bold: false));
-    private static readonly Lazy<SKTypeface> BoldFace = new(() => Load(bold: true));
-
     public PngCanvas(SKCanvas canvas)
     {
         SkCanvas = canvas;
@@ -43,7 +40,7 @@ internal sealed class PngCanvas : SkiaRenderContext, IRenderContext
         string[] lines = TextLayout.Lines(text);
         ScreenPoint[] at = TextLayout.Baselines(p, lines, fontSize, fontWeight, rotation, verticalAlignment);
         var metrics = FontMetrics.For(fontWeight);
-        using SKFont font = NewFont(fontSize, fontWeight);
+        using SKFont font = FontFaces.New(fontSize, fontWeight >= FontFile.BoldFrom);
         using var paint = new SKPaint { Color = fill.ToSKColor(), IsAntialias = true };
         for (int i = 0; i < lines.Length; i++)
         {
@@ -53,21 +50,5 @@ internal sealed class PngCanvas : SkiaRenderContext, IRenderContext
             double dx = -TextLayout.LeftShare(horizontalAlignment) * metrics.Width(lines[i]) * fontSize;
             SkCanvas.DrawText(lines[i], (float)dx, 0, font, paint);
         }
-    }
-
-    // No hinting and linear advances: widths equal the font file's own, as measured for the layout.
-    private static SKFont NewFont(double size, double weight) =>
-        new(weight >= FontFile.BoldFrom ? BoldFace.Value : RegularFace.Value, (float)size)
-        {
-            Hinting = SKFontHinting.None,
-            LinearMetrics = true,
-            Subpixel = true,
-            Edging = SKFontEdging.Antialias,
-        };
-
-    private static SKTypeface Load(bool bold)
-    {
-        using SKData data = SKData.CreateCopy(FontFile.Read(bold));
-        return SKTypeface.FromData(data) ?? throw new InvalidOperationException("the embedded font cannot be read");
     }
 }
