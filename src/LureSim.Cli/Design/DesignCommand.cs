@@ -1,7 +1,6 @@
 using System.CommandLine;
 using LureSim.Cli.Commands;
 using LureSim.Cli.Running;
-using LureSim.Model;
 using LureSim.Model.Margin;
 using LureSim.Reports.Design;
 using LureSim.Reports.Kit.Files;

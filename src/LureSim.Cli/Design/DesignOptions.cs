@@ -3,7 +3,6 @@ using LureSim.Cli.Commands;
 using LureSim.Model;
 using LureSim.Model.Retrieve;
 using LureSim.Scenarios;
-using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
 using LureSim.Studies.Design;
 

@@ -1,4 +1,5 @@
 using LureSim.Model;
+using LureSim.Model.Retrieve;
 using LureSim.Reports.Kit.Text;
 using LureSim.Studies.Design;
 
@@ -83,13 +84,13 @@ internal static class DesignTables
         string[] Row(string name, WalkCandidate c) =>
         [
             name, units.Mass(c.Move.BallastKg), units.Length(c.Move.BallastXM), units.Length(c.Move.TieZM), c.Move.HookSteps == 0 ? "0" : DesignUnits.Signed(c.Move.HookSteps, v => Trade.Fixed(v, 0)),
-            Number(c.Point.TrimDeg, 1), units.Length(c.Check?.GlideM ?? c.GlideM), c.Check is { } k && double.IsFinite(k.LowM) ? $"{units.Length(k.LowM)} to {units.Length(k.HighM)}" : "",
+            Number(c.Point.TrimDeg, 1), units.Length(c.Check?.GlideM ?? c.GlideM), c.Check is { } k && double.IsFinite(k.LowM) ? $"{units.Length(k.LowM)}-{units.Length(k.HighM)}" : "",
             c.Check is null ? "" : $"{Trade.Fixed(100.0 * c.Check.LockShare, 0)} %", c.Check is { Draws: > 0 } d ? $"{Trade.Fixed(100.0 * d.WalkShare, 0)} %" : "",
-            c.Walks ? "walks" : DesignWords.DeadWalk(new(c.Point.Word, c.Pattern, 1)),
+            c.Walks ? "walks" : c.Pattern is WalkPattern pattern ? RetrieveFigures.Name(pattern) : DesignWords.Fate(c.Point.Word),
         ];
         return ColumnTable.Text(
             [
-                "", $"weight, {units.MassUnit}", $"x, {units.LengthUnit}", $"tie z, {units.LengthUnit}", "hooks", "angle, deg", $"glide, {units.LengthUnit}", "10 to 90 %", "starts", "draws", "",
+                "", $"weight, {units.MassUnit}", $"x, {units.LengthUnit}", $"tie, {units.LengthUnit}", "hooks", "deg", "glide", $"10-90 %, {units.LengthUnit}", "starts", "draws", "",
             ],
             [Row("as it is", walk.Own), .. walk.Candidates.Select((c, i) => Row($"{i + 1}", c))]);
     }

@@ -98,7 +98,7 @@ public static class DesignText
         text.Append(DesignTables.Walks(walk, shown));
         if (walk.DeadEnds.Count > 0)
         {
-            text.AppendWrapped($"Of the lures tried: {Trade.And([.. walk.DeadEnds.Select(d => $"{d.Count} {DesignWords.DeadWalk(d)}")])}.");
+            text.AppendWrapped($"In vain: {string.Join("; ", walk.DeadEnds.Select(d => $"{DesignWords.DeadWalk(d)} ({d.Count})"))}.");
         }
 
         text.AppendWrapped(walk.Candidates.Count == 0 ? "None walks at this rhythm." : walk.IsMet ? "One of them walks as wide as wanted, within a tenth." : walk.IsStopped ? "" : "None walks as wide as wanted, within a tenth; the nearest are shown.");

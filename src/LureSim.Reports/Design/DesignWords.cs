@@ -82,7 +82,6 @@ public static class DesignWords
                 + $"lies. {units.LengthText(end.LimitM)} would take {units.MassText(end.MassKg)} with hooks.",
             DeadEndKind.TooHeavy => $"It is too heavy before any of this weight goes in: body and hooks would have to be {units.MassText(end.MassKg)} lighter.",
             DeadEndKind.Sinks => $"It would sink: {units.MassText(end.MassKg)} with hooks, and hull and hooks can displace {units.MassText(end.LimitM)} of water.",
-            DeadEndKind.NoBodyLeft => $"{weight} leaves no mass for the body.",
             DeadEndKind.LiesOver => $"{weight} would balance it at that angle, but it would not stand up: GM across is {units.LengthText(end.XM)}. Put it lower.",
             DeadEndKind.OtherAngle => $"{weight} would balance it at that angle, but it floats more calmly at {Trade.Fixed(end.XM / Degree, 1)} deg.",
             _ => $"A ball of {units.MassText(end.MassKg)} has no room in the body.",

@@ -17,9 +17,6 @@ public enum DeadEndKind
     /// <summary>With such a freeboard or mass it would sink: <see cref="DeadEnd.MassKg"/> against what the hull can displace, kg in <see cref="DeadEnd.LimitM"/>.</summary>
     Sinks,
 
-    /// <summary>The weight would be heavier than all but the hooks: <see cref="DeadEnd.MassKg"/>.</summary>
-    NoBodyLeft,
-
     /// <summary>It would balance there but lies over; GM is <see cref="DeadEnd.XM"/>.</summary>
     LiesOver,
 
@@ -49,7 +46,7 @@ public sealed record BallastPlace(BallastSpec Weight, double BodyKg, DesignPoint
 /// <param name="Before">The lure as it is.</param>
 /// <param name="Own">Its weight as it is; no mass where it has none.</param>
 /// <param name="Places">Every way found, lightest weight first.</param>
-/// <param name="Chosen">The way that changes the weight's mass least; null where there is none.</param>
+/// <param name="Chosen">The way taken: of those whose ball has room (or sticks out no more than now) the one that changes the mass least, else the one that sticks out least; null where there is none.</param>
 /// <param name="LeastKg">Least mass of the weight with which the angle can be had, kg; null where none can, or only one mass was asked for.</param>
 /// <param name="DeadEnds">What stands in the way of the wish, or of its ways that were tried and are none.</param>
 public sealed record BallastAnswer(

@@ -35,8 +35,8 @@ public sealed record MapTask(
     /// <param name="height">How the weight is held.</param>
     public static MapTask Of(LureSpec lure, MapSecond second, KeptMass keeps, BallastHeight height)
     {
-        var slot = BallastSlot.Of(lure, height, keeps == KeptMass.Total);
         ArgumentNullException.ThrowIfNull(lure);
+        var slot = BallastSlot.Of(lure, height, keeps == KeptMass.Total);
         BallastSpec w = slot.Weight;
         double mass = w.MassKg > 0.0 ? w.MassKg : 0.15 * lure.MassKg, half = 0.45 * lure.LengthM;
         (double low, double high) = second == MapSecond.Mass ? (0.25 * mass, 2.0 * mass) : (-0.45 * lure.HeightM, 0.1 * lure.HeightM);

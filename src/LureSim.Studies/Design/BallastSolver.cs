@@ -1,5 +1,4 @@
 using LureSim.Model.Lures;
-using LureSim.Model.Margin;
 using LureSim.Model.Media;
 using LureSim.Model.Trim;
 using MathNet.Numerics.RootFinding;
@@ -20,7 +19,7 @@ public static class BallastSolver
     public const double NearM = 0.05e-3;
 
     private const int Masses = 7, Halvings = 30;
-    private const double LightestKg = 0.1e-3;
+    private const double LightestKg = 0.1e-3, RoundingM = 1e-9;
 
     /// <summary>Seeks every way to have a wish.</summary>
     /// <param name="before">The lure as it is, afloat.</param>
@@ -38,7 +37,7 @@ public static class BallastSolver
         var own = BallastSlot.Of(before.Lure, wish.Height, keeps == KeptMass.Total);
         var dead = new List<DeadEnd>();
         BallastAnswer Answer(IReadOnlyList<BallastPlace> places, double? least) => new(
-            wish, before, own.Weight, places, places.MinBy(p => Math.Abs(p.Weight.MassKg - own.Weight.MassKg)), least, dead);
+            wish, before, own.Weight, places, Nearest(own, places), least, dead);
 
         double trim = wish.TrimRad ?? now.Rest.TrimRad;
         if (Total(own, keeps, water, trim, wish, now, dead) is not double total)
@@ -79,6 +78,13 @@ public static class BallastSolver
 
             return Answer([.. places.OrderBy(p => p.Weight.MassKg).ThenBy(p => p.Weight.XM)], least);
         }
+    }
+
+    // A weight that has its ball in the body, or sticks out no more than it does now, and of these the mass nearest to its own; where none has, the one that sticks out least.
+    private static BallastPlace? Nearest(BallastSlot own, IReadOnlyList<BallastPlace> places)
+    {
+        double room = own.Index < 0 ? 0.0 : Math.Min(0.0, BallastRoom.SpareM(HullShape.Create(own.Lure).SectionAt(own.Weight.XM), own.Weight));
+        return places.Where(p => p.SpareM >= room - RoundingM).MinBy(p => Math.Abs(p.Weight.MassKg - own.Weight.MassKg)) ?? places.MaxBy(p => p.SpareM);
     }
 
     // Mass with hooks; null where there is none, and the dead end says why.

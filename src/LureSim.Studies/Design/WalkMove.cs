@@ -34,8 +34,8 @@ public sealed record WalkBounds(IReadOnlyList<double> Low, IReadOnlyList<double>
     /// <param name="lure">Lure.</param>
     public static WalkBounds Of(LureSpec lure)
     {
-        var slot = BallastSlot.Of(lure);
         ArgumentNullException.ThrowIfNull(lure);
+        var slot = BallastSlot.Of(lure);
         double mass = slot.Weight.MassKg > 0.0 ? slot.Weight.MassKg : 0.15 * lure.MassKg, x = slot.Weight.XM, third = lure.LengthM / 3.0;
         (double tail, double nose) = BallastRoom.Along(slot, mass) ?? (-third, third);
         return new(

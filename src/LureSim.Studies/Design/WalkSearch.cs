@@ -1,5 +1,4 @@
 using LureSim.Model.Lures;
-using LureSim.Model.Retrieve;
 using LureSim.Scenarios.Keys;
 using LureSim.Studies.Runs;
 using LureSim.Studies.Sampling;

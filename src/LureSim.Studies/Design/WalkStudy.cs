@@ -4,7 +4,6 @@ using LureSim.Model.Media;
 using LureSim.Model.Retrieve;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
-using LureSim.Studies.Cadence;
 using LureSim.Studies.Runs;
 
 namespace LureSim.Studies.Design;

@@ -90,7 +90,10 @@ public sealed class BallastSolverTests
         Assert.Equal(DeadEndKind.OutOfBody, end.Kind);
         Assert.Equal(0.0015, end.MassKg);
         Assert.True(end.XM < end.LimitM && end.LimitM < 0.0 && end.XM < -0.045);
-        Assert.True(answer.LeastKg > 0.0015 && answer.Chosen!.Weight.MassKg == answer.LeastKg);
+        Assert.True(answer.LeastKg > 0.0015 && answer.Places.Min(p => p.Weight.MassKg) == answer.LeastKg);
+
+        // None of these balls has room at its height: the one that sticks out least is taken.
+        Assert.Equal(answer.Places.Max(p => p.SpareM), answer.Chosen!.SpareM);
     }
 
     [Fact]

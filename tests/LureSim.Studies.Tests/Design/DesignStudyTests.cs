@@ -40,19 +40,19 @@ public sealed class DesignStudyTests
 
         // 1.5 g moved 2 mm; the waterplane is no box, so the two sides differ a little.
         double byHand = -0.0015 * 0.002 / stiffness * 180.0 / Math.PI;
-        Assert.Equal(byHand, more, 0.06 * Math.Abs(byHand));
-        Assert.Equal(-byHand, less, 0.06 * Math.Abs(byHand));
+        Assert.Equal(byHand, more, 0.1 * Math.Abs(byHand));
+        Assert.Equal(-byHand, less, 0.1 * Math.Abs(byHand));
 
         // 0.2 g more sinks it by m / (rho Aw), turns it by its arm about the centre of the waterplane, and lifts the weight's own couple.
         double water = WaterModel.Evaluate(Scenario.Setup!.Water).DensityKgM3, sunk = 0.0002 / (water * own.Rest.WaterplaneAreaM2);
         double turned = 0.0002 * (own.Rest.FlotationXM - x) / stiffness;
         Assert.Equal(turned * 180.0 / Math.PI, Moves(ChangeKind.BallastMass, DesignFigures.Trim).More, 0.04);
         double back = -own.Rest.CentreOfGravityXM - own.Rest.FlotationXM;
-        Assert.Equal(-sunk + (turned * back), Moves(ChangeKind.BallastMass, DesignFigures.Freeboard).More, 0.05 * sunk);
+        Assert.Equal(-sunk + (turned * back), Moves(ChangeKind.BallastMass, DesignFigures.Freeboard).More, 0.1 * sunk);
 
         // Lower by 2 mm: G sinks by m_w / m of it, and GM grows by as much.
         double lower = 0.0015 / own.Rest.MassKg * 0.002;
-        Assert.Equal(lower, Moves(ChangeKind.BallastUp, DesignFigures.Gm).Less, 0.02 * lower);
+        Assert.Equal(lower, Moves(ChangeKind.BallastUp, DesignFigures.Gm).Less, 0.05 * lower);
         Assert.Equal(0.0, Moves(ChangeKind.TieUp, DesignFigures.Trim).More);
     }
 

@@ -12,6 +12,7 @@ using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Crawl;
+using LureSim.Studies.Design;
 using LureSim.Studies.Figures;
 using LureSim.Studies.Pool;
 using LureSim.Studies.Strike;
@@ -40,6 +41,7 @@ public sealed class FigureDocumentTests
         Check(CastFigures.All);
         Check(CadenceFigures.All);
         Check(PoolFigures.All);
+        Check(DesignFigures.All);
         Check(CrawlFigures.All);
         Check(StrikeFigures.All);
         Check(LandingFigures.All);
@@ -66,6 +68,7 @@ public sealed class FigureDocumentTests
         List(text, "strike", StrikeFigures.All);
         List(text, "strike", LandingFigures.All, ": holding and landing");
         List(text, "pool", PoolFigures.All);
+        List(text, "design", DesignFigures.All);
         List(text, "crawl", CrawlFigures.All);
         text.Append("## Keys that do not enter\n\nSet by `--set` they are named in a note; in `--across` they are refused; in `--vary` a note says that rows will be equal. A test changes every key and compares.\n\n");
         foreach ((string title, IFigureSource figures, string[] set) in Sources())
@@ -83,7 +86,7 @@ public sealed class FigureDocumentTests
         ("retrieve", new RetrieveSource(), []), ("cadence", new CadenceSource(new CadencePlan()), []),
         ("cast, revolving spool", new CastSource(), []), ("cast, fixed spool", new CastSource(), ["reel.kind=fixed"]),
         ("strike", new StrikeSource(), []),
-        ("pool", new PoolSource(), []), ("crawl", new CrawlSource(), ["cover.kind=mat"]),
+        ("pool", new PoolSource(), []), ("design", new DesignSource(), []), ("crawl", new CrawlSource(), ["cover.kind=mat"]),
     ];
 
     private static void List<T>(StringBuilder text, string command, IReadOnlyList<Figure<T>> figures, string part = "")

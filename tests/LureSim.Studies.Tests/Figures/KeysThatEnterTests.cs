@@ -4,6 +4,7 @@ using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Quantities;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Crawl;
+using LureSim.Studies.Design;
 using LureSim.Studies.Figures;
 using LureSim.Studies.Pool;
 using LureSim.Studies.Runs;
@@ -86,7 +87,7 @@ public sealed class KeysThatEnterTests
     public static TheoryData<string, string> Commands() => new()
     {
         { "retrieve", "revolving" }, { "cast", "fixed" }, { "cast", "revolving" }, { "cadence", "revolving" },
-        { "pool", "revolving" }, { "crawl", "revolving" }, { "strike", "revolving" }, { "strike", "fixed" },
+        { "pool", "revolving" }, { "design", "revolving" }, { "crawl", "revolving" }, { "strike", "revolving" }, { "strike", "fixed" },
     };
 
     [Theory]
@@ -98,6 +99,7 @@ public sealed class KeysThatEnterTests
             "retrieve" => new RetrieveSource(),
             "cast" => new CastSource(),
             "pool" => new PoolSource(),
+            "design" => new DesignSource(),
             "strike" => new StrikeSource(),
             "crawl" => new CrawlSource(),
             _ => new CadenceSource(new CadencePlan(1.5, 1.6, ScanPoints: 3, Starts: 1, Run: new StationaryPlan(0.5, 4, 4))),
