@@ -52,5 +52,5 @@ public static class DesignFiles
         folder.Commit();
     }
 
-    private static int HookSteps(DesignReport report) => report.Walk?.Candidates.FirstOrDefault()?.Move.HookSteps ?? 0;
+    private static int HookSteps(DesignReport report) => report.Walk?.Candidates is [var best, ..] ? best.Move.HookSteps : 0;
 }
