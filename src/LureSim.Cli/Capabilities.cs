@@ -38,6 +38,7 @@ internal static class Capabilities
         Trim.TrimCommand.Capability,
         Pool.PoolCommand.Capability,
         Cover.CoverCommand.Capability,
+        Sayings.SayingsCommand.Capability,
         Crawl.CrawlCommand.Capability,
         Bend.BendCommand.Capability,
         Page.PageCommand.Capability,
