@@ -74,9 +74,9 @@ internal static class FigureKind
     /// <param name="figure">Key of the figure.</param>
     public static (QuantityKind Kind, double Si) Of(string figure)
     {
-        string? other = Units.Where(u => figure.EndsWith(u, StringComparison.Ordinal)).MaxBy(u => u.Length);
-        (string End, QuantityKind Kind, double Si) end = Ends.Where(e => figure.EndsWith(e.End, StringComparison.Ordinal) && e.End.Length > (other?.Length ?? 0)).MaxBy(e => e.End.Length);
-        return end.End is null ? (QuantityKind.Ratio, 1.0) : (end.Kind, end.Si);
+        int other = Units.Where(u => figure.EndsWith(u, StringComparison.Ordinal)).Select(u => u.Length).DefaultIfEmpty(0).Max();
+        return Ends.Where(e => figure.EndsWith(e.End, StringComparison.Ordinal) && e.End.Length > other).OrderByDescending(e => e.End.Length)
+            .Select(e => (e.Kind, e.Si)).DefaultIfEmpty((QuantityKind.Ratio, 1.0)).First();
     }
 
     /// <summary>Whether a figure counts a share, of which a difference is told in points.</summary>
