@@ -37,7 +37,7 @@ public static class SayingChart
         ReadyTrial trial = places[0].Trial;
         ShownUnit unit = numbers.Unit(places);
         string[] labels = [.. places.Select(p => p.Trial.Place.Name.Length > 0 ? p.Trial.Place.Name : "as it stands")];
-        PlotModel model = ChartStyle.NewModel($"\"{result.Saying.Says.TrimEnd('.')}\": {SayingWords.Verdict(result.Verdict)}", $"{Trade.Capital(SayingWords.Figure(trial))}; true would be: {SayingWords.Claim(trial)}");
+        PlotModel model = ChartStyle.NewModel($"\"{result.Saying.Says.TrimEnd('.')}\": {SayingWords.Verdict(result.Verdict)}", $"{Trade.Capital(SayingWords.Figure(trial))}; true would be: {SayingWords.Claim(trial)}; beside the rows the draws in which it is");
         int height = SetUpRows.Height(labels.Length);
         CategoryAxis names = SetUpRows.Axis(labels);
         var panels = new Panels(model, height, [names]);
@@ -70,7 +70,7 @@ public static class SayingChart
             SetUpRows.Dot(panels, unit.Of(place.Number), row, ChartStyle.Ink);
         }
 
-        SetUpRows.Beside(panels, ends.High, row, $"{SayingWords.Word(place.Word)}, chance {SayingWords.Share(place.Chance)}", -1);
+        SetUpRows.Beside(panels, ends.High, row, $"{SayingWords.Word(place.Word)}, {SayingWords.Share(place.Chance)}", -1);
         SetUpRows.Beside(panels, ends.High, row, numbers.WithBand(place), 1);
     }
 

@@ -50,7 +50,11 @@ public static class SayingsChart
         {
             // Dots of one row beside each other: several places often have the same chance.
             double at = row + (known.Length == 1 ? 0.0 : Half * 1.4 * (0.5 - (i / (known.Length - 1.0))));
-            SetUpRows.Dot(panels, 100.0 * known[i].Chance, at, known[i].Word == known[i].First ? ChartStyle.Ink : OxyColors.White);
+            SetUpRows.Dot(panels, 100.0 * known[i].Chance, at, ChartStyle.Ink);
+            if (known[i].Word != known[i].First)
+            {
+                panels.Dots(0, [100.0 * known[i].Chance], [at], new Look(OxyColors.White), 6);
+            }
         }
 
         SetUpRows.Beside(panels, end, row, SayingWords.Verdict(result.Verdict));
