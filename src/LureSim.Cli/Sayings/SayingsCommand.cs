@@ -1,6 +1,7 @@
 using System.CommandLine;
 using LureSim.Cli.Commands;
 using LureSim.Cli.Running;
+using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Sayings;
 using LureSim.Scenarios;
@@ -62,14 +63,27 @@ internal static class SayingsCommand
 
     private static int Run(CommonValues values, ReadySaying[] sayings, SayingPlan plan, Terminal terminal, CancellationToken stop)
     {
+        // A person who stops wants what is finished: the files are written all the same.
+        using OutputFolder? folder = values.Open(CancellationToken.None);
         SayingsReport report;
         using (var progress = new ProgressLine(Name, terminal, values.Quiet))
         {
-            report = SayingStudy.Run(sayings, plan, progress.Report, null, stop);
+            int done = 0;
+            report = SayingStudy.Run(sayings, plan, progress.Report, r => progress.Tell($"{r.Saying.Name} done, {++done} of {sayings.Length}"), stop);
         }
 
         Shown shown = values.ShownFor(UnitFamily.Mixed);
-        terminal.Print(values, _ => { }, () => SayingsText.Build(report, shown));
+        if (folder is not null)
+        {
+            SayingsFiles.Write(folder, report, shown, values.Plots);
+        }
+
+        terminal.Print(values, stream => SayingsJson.Write(stream, report), () => SayingsText.Build(report, shown));
+        if (!report.IsWhole)
+        {
+            terminal.Error.WriteLine(FormattableString.Invariant($"stopped: {report.Results.Count} of {report.Asked} sayings are finished"));
+        }
+
         return report.IsWhole ? ExitCode.Done : ExitCode.Stopped;
     }
 }

@@ -9,41 +9,42 @@ namespace LureSim.Reports.Sayings;
 /// <param name="shown">Units.</param>
 internal sealed class SayingNumbers(Shown shown)
 {
+    private const int MostMoved = 3;
+
     /// <summary>Median over the draws of all places of the saying's first test, with the band of eight in ten of them: "+1.9 m (1.2 to 2.5)".</summary>
     public string Overall(SayingResult result)
     {
-        TrialResult first = result.Trials[0];
-        double[] all = [.. result.Trials.Where(t => t.Trial.Test == first.Trial.Test).SelectMany(t => t.Numbers)];
-        return all.Length == 0 ? "-" : WithBand(first.Trial, all.Median(), Spread.Of(all));
+        TrialResult[] first = [.. result.Trials.Where(t => t.Trial.Test == result.Trials[0].Trial.Test)];
+        double[] all = [.. first.SelectMany(t => t.Numbers)];
+        return all.Length == 0 ? "-" : WithBand(first[0], all.Median(), Spread.Of(all), Unit(first));
     }
 
     /// <summary>The number of a place with its band.</summary>
-    public string WithBand(TrialResult trial) => double.IsNaN(trial.Number) ? "-" : WithBand(trial.Trial, trial.Number, trial.Band);
+    public string WithBand(TrialResult trial) => double.IsNaN(trial.Number) ? "-" : WithBand(trial, trial.Number, trial.Band, Unit([trial]));
 
-    /// <summary>A value of a side.</summary>
-    public string Value(ReadyTrial trial, double value) => double.IsNaN(value) ? "-" : Unit(trial, value) is var unit ? unit.Text(value) : "";
+    /// <summary>The median of a side.</summary>
+    public string Side(TrialResult trial, int side) => double.IsNaN(trial.Side(side)) ? "-" : Unit([trial]).Text(trial.Side(side));
 
-    /// <summary>A figure that moved: "mean slack 0.4 to 5.0 cm".</summary>
-    public string Moved(MovedFigure moved)
+    /// <summary>The unit of a test over its places: one in which every side can be told.</summary>
+    public ShownUnit Unit(IReadOnlyList<TrialResult> places)
     {
-        ShownUnit unit = UnitOf(moved.Figure, Math.Max(Math.Abs(moved.From), Math.Abs(moved.To)));
-        return $"{FigureUnit.Words(moved.Figure)} {unit.Digits(moved.From)} to {unit.Text(moved.To)}";
+        double largest = places.SelectMany(p => Enumerable.Range(0, p.Trial.Test.Sides.Count).Select(p.Side).Append(p.Number)).Where(double.IsFinite).Select(Math.Abs).DefaultIfEmpty(0.0).Max();
+        return places[0].Trial.Test.IsOfWords ? Percent : UnitOf(places[0].Trial.Figure, largest);
     }
 
-    /// <summary>The unit of a test's figure.</summary>
-    public ShownUnit Unit(ReadyTrial trial, double largest) => trial.Test.IsOfWords ? Percent : UnitOf(trial.Figure, largest);
+    /// <summary>The figures that moved most, of those whose digits tell it: "mean slack 0.4 to 5.0 cm".</summary>
+    public IEnumerable<string> Moved(TrialResult trial) => trial.Moved.Select(m => (Moved: m, Unit: UnitOf(m.Figure, Math.Max(Math.Abs(m.From), Math.Abs(m.To)))))
+        .Where(m => m.Unit.Digits(m.Moved.From) != m.Unit.Digits(m.Moved.To)).Take(MostMoved)
+        .Select(m => $"{FigureUnit.Words(m.Moved.Figure)} {m.Unit.Digits(m.Moved.From)} to {m.Unit.Text(m.Moved.To)}");
 
     private static ShownUnit Percent => new("%", 0.01, 0);
 
     private ShownUnit UnitOf(string figure, double largest) =>
-        figure.EndsWith("_share", StringComparison.Ordinal) ? Percent : FigureUnit.Of(shown.OneFamily, figure, Math.Abs(largest))[0];
+        figure.EndsWith("_share", StringComparison.Ordinal) ? Percent : FigureUnit.Of(shown.OneFamily, figure, largest)[0];
 
-    private string WithBand(ReadyTrial trial, double number, Spread band)
+    private static string WithBand(TrialResult trial, double number, Spread band, ShownUnit unit)
     {
-        bool difference = trial.Sides.Count > 1 && !trial.Test.Claim.IsLimit;
         double low = double.IsNaN(band.Low) ? number : band.Low, high = double.IsNaN(band.High) ? number : band.High;
-        ShownUnit unit = Unit(trial, new[] { number, low, high }.Max(Math.Abs));
-        string sign = difference && number > 0.0 ? "+" : "";
-        return $"{sign}{unit.Text(number)} ({unit.Digits(low)} to {unit.Digits(high)})";
+        return $"{(trial.IsDifference && number > 0.0 ? "+" : "")}{unit.Text(number)} ({unit.Digits(low)} to {unit.Digits(high)})";
     }
 }

@@ -46,7 +46,11 @@ internal static class SayingWords
     }
 
     /// <summary>What is looked at.</summary>
-    public static string Figure(ReadyTrial trial) => trial.Test.IsOfWords ? $"share of {trial.Figures.Name} runs that are {string.Join(" or ", trial.Test.Words)}" : $"{FigureUnit.Words(trial.Figure)} of {trial.Figures.Name}";
+    public static string Figure(ReadyTrial trial)
+    {
+        string figure = trial.Test.IsOfWords ? $"share of {trial.Figures.Name} runs that are {string.Join(" or ", trial.Test.Words)}" : $"{FigureUnit.Words(trial.Figure)} of {trial.Figures.Name}";
+        return trial.Test.Name.Length > 0 ? $"{trial.Test.Name} ({figure})" : figure;
+    }
 
     /// <summary>What would count as true.</summary>
     public static string Claim(ReadyTrial trial)

@@ -67,11 +67,11 @@ public static class SayingsText
 
     private static string[] Row(TrialResult trial, SayingNumbers numbers) =>
     [
-        SayingWords.Name(trial), .. Enumerable.Range(0, trial.Trial.Sides.Count).Select(s => numbers.Value(trial.Trial, trial.Side(s))), numbers.WithBand(trial), SayingWords.Share(trial.Chance),
+        SayingWords.Name(trial), .. Enumerable.Range(0, trial.Trial.Test.Sides.Count).Select(s => numbers.Side(trial, s)), numbers.WithBand(trial), SayingWords.Share(trial.Chance),
         SayingWords.Word(trial.Word) + (SayingWords.Instead(trial) is { Length: > 0 } instead ? $": {instead}" : ""),
     ];
 
-    private static string Reason(TrialResult trial, SayingNumbers numbers) => trial.Moved.Count == 0 ? "" : $"moved with it: {string.Join(", ", trial.Moved.Select(numbers.Moved))}";
+    private static string Reason(TrialResult trial, SayingNumbers numbers) => string.Join(", ", numbers.Moved(trial)) is { Length: > 0 } moved ? $"moved with it: {moved}" : "";
 
     private static string Guess(TrialResult trial) => trial.Guess is LeadingGuess guess ? $"it rests most on {guess.Key}" : "";
 }

@@ -164,7 +164,7 @@ public static class SayingReader
         {
             table.Fault("claim", $"\"{text.Text}\" compares; less and more, or key and values, are due");
         }
-        else if (plain.Kind is ClaimKind.Higher or ClaimKind.Lower != table.Has("less"))
+        else if (plain.Kind != ClaimKind.NoDifference && (plain.Kind is ClaimKind.Higher or ClaimKind.Lower) != table.Has("less"))
         {
             table.Fault("claim", table.Has("less") ? $"\"{text.Text}\" goes with a list of values; two sides are \"more is higher\", \"more is lower\" or \"no difference\""
                 : $"\"{text.Text}\" goes with less and more; a list \"rises\", \"falls\" or shows \"no difference\"");

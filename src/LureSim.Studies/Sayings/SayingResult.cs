@@ -54,6 +54,9 @@ public sealed record TrialResult(
     /// <summary>The number told of each draw: last side less first, or the value nearest to its limit; draws without value are left out.</summary>
     public IReadOnlyList<double> Numbers => [.. Values.Where(v => !v.Any(double.IsNaN)).Select(Told)];
 
+    /// <summary>Whether the number told is a difference of two sides, not a value.</summary>
+    public bool IsDifference => Trial.Test.Sides.Count > 1 && !Trial.Test.Claim.IsLimit;
+
     /// <summary>Median of <see cref="Numbers"/>; NaN where there is none.</summary>
     public double Number => Median(Numbers);
 

@@ -9,7 +9,7 @@ namespace LureSim.Studies.Sayings;
 /// <summary>Reads the runs of a test in a place: values, truths, second looks, what moved.</summary>
 internal static class TrialReading
 {
-    private const int MostMoved = 3;
+    private const int MostMoved = 8;
     private const double LeastMove = 0.10, Chance = 0.05;
 
     /// <summary>Reads them.</summary>
