@@ -67,13 +67,15 @@ internal static class SayingWords
         };
     }
 
-    /// <summary>The verdict with its places: "holds only when: small walker, large walker; not: hollow lure".</summary>
+    /// <summary>The verdict, with the places where they differ: "holds only when: small walker, 2 a second; not: hollow lure".</summary>
     public static string Whole(SayingResult result)
     {
         string verdict = Verdict(result.Verdict);
-        string Names(PlaceWord word) => string.Join("; ", result.Trials.Where(t => t.Word == word).Select(Name));
-        return result.Verdict != SayingVerdict.HoldsOnlyWhen ? verdict
-            : $"{verdict}: {Names(PlaceWord.True)} (not: {Names(PlaceWord.False)}{(result.Trials.Any(t => t.Word == PlaceWord.Unknown) ? $"; cannot be told: {Names(PlaceWord.Unknown)}" : "")})";
+        (PlaceWord Word, string Names)[] words = [.. result.Trials.GroupBy(t => t.Word).OrderBy(g => g.Key).Select(g => (g.Key, string.Join("; ", g.Select(Name))))];
+        return words.Length == 1 ? verdict
+            : result.Verdict == SayingVerdict.HoldsOnlyWhen
+            ? $"{verdict}: {words[0].Names} ({string.Join("; ", words.Skip(1).Select(w => $"{(w.Word == PlaceWord.False ? "not" : Word(w.Word))}: {w.Names}"))})"
+            : $"{verdict} ({string.Join("; ", words.Select(w => $"{Word(w.Word)}: {w.Names}"))})";
     }
 
     /// <summary>What is so instead, where a claim is false; empty elsewhere.</summary>

@@ -41,7 +41,7 @@ internal static class MadeUpSayings
         SecondLook lost = new(Again.Mesh, 3, 0.4, false);
         return new(
             Saying("short-leader", "A walker wants a short leader.", new(4, 2, ""), test, "at 2 a second"),
-            [Trial(test, "at 2 a second", [.. Enumerable.Range(0, 9).Select(d => new[] { 1.0, 1.0, d < 6 ? 0.0 : 1.0 })], PlaceWord.True, looks: [lost])]);
+            [Trial(test, "at 2 a second", [.. Enumerable.Range(0, 9).Select(d => new[] { 1.0, 1.0, d < 6 ? 0.0 : 1.0 })], PlaceWord.True, lost: lost)]);
     }
 
     private static Saying Saying(string name, string says, ToldBy told, SayingTest test, params string[] places) =>
@@ -51,12 +51,12 @@ internal static class MadeUpSayings
         new("", Nowhere with { Text = command }, Nowhere with { Text = figure }, words, [], [.. sides.Select(s => new SayingSide(s, []))], claim, 0);
 
     private static TrialResult Trial(
-        SayingTest test, string place, double[][] values, PlaceWord first, double same = 0.0, int missing = 0, MovedFigure[]? moved = null, string? guess = null, SecondLook[]? looks = null)
+        SayingTest test, string place, double[][] values, PlaceWord first, double same = 0.0, int missing = 0, MovedFigure[]? moved = null, string? guess = null, SecondLook? lost = null)
     {
         IFigureSource source = test.Command.Text == "cast" ? new CastSource() : new RetrieveSource();
         int column = (test.IsOfWords ? source.Words : source.Numbers).ToList().IndexOf(test.Figure.Text);
         bool?[] truths = [.. values.Select(v => SayingRule.IsTrue(test.Claim.Kind, test.Claim, v))];
-        SecondLook[] all = looks ?? [new(Again.Mesh, 0, double.NaN, true), new(Again.Step, 3, SayingRule.Chance(truths), true), new(Again.Seed, 4, SayingRule.Chance(truths), true)];
+        SecondLook[] all = [lost ?? new(Again.Mesh, 0, double.NaN, true), new(Again.Step, 3, SayingRule.Chance(truths), true), new(Again.Seed, 4, SayingRule.Chance(truths), true)];
         return new(
             new(test, new(place, Nowhere, []), source, column, null!, [], []), values, SayingRule.Chance(truths), all.All(l => l.Stands) ? first : PlaceWord.Unknown, first, all, 0.0, same, missing,
             missing > 0 ? "the line broke." : "", moved ?? [], guess is null ? null : new(guess, 0.9));
