@@ -39,6 +39,7 @@ internal static class Capabilities
         Design.DesignCommand.Capability,
         Pool.PoolCommand.Capability,
         Cover.CoverCommand.Capability,
+        Sayings.SayingsCommand.Capability,
         Crawl.CrawlCommand.Capability,
         Bend.BendCommand.Capability,
         Board.BoardCommand.Capability,

@@ -44,6 +44,11 @@ public sealed class ScenarioSource
         return Make(path, asked, layers => layers.ReadFile(path, path, "", null, ""));
     }
 
+    /// <summary>Reads a scenario that comes with the program, with all it builds on.</summary>
+    /// <param name="name">Name with its ending.</param>
+    /// <param name="asked">What it is wanted for.</param>
+    internal static ScenarioSource Shipped(string name, Activities asked) => Make(name, asked, layers => layers.ReadShipped(name));
+
     /// <summary>Reads a text as if it stood in a file.</summary>
     /// <param name="text">TOML.</param>
     /// <param name="name">Name for messages.</param>

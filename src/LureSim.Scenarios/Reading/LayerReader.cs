@@ -20,6 +20,7 @@ internal sealed class LayerReader
     private int _sources;
     private int _files;
     private int _layers;
+    private bool _shipped;
 
     public LayerReader(FaultList faults, FaultList notes, int firstOrder = 0)
     {
@@ -87,6 +88,22 @@ internal sealed class LayerReader
         : _chain.Count > MostDeep ? $"stands at the end of a longer chain of bases than is read; at most {MostDeep} bases deep"
         : _files == MostFiles ? $"is one file too many; a scenario is made of at most {MostFiles}"
         : null;
+
+    /// <summary>Reads a scenario that comes with the program; what it builds on comes with it.</summary>
+    public void ReadShipped(string name)
+    {
+        if (ShippedScenarios.Find(name) is string text)
+        {
+            _shipped = true;
+            ReadText(text, name, "", ".");
+        }
+        else
+        {
+            Broken = true;
+            string? near = Nearest.Of(name, ShippedScenarios.Names);
+            _faults.Add(new(NewSource(name)), "", "no scenario of that name comes with the program" + (near is null ? "" : $"; did you mean {near}?"));
+        }
+    }
 
     /// <summary>Reads a text as a file of that name.</summary>
     public void ReadText(string text, string shownName, string prefix, string directory)
@@ -192,6 +209,12 @@ internal sealed class LayerReader
                 : prefix.Length == 0 || key != prefix
                 ? $"{name.Words}; the name of a file in quotes is due"
                 : $"{name.Words}; a table [{key}] is due, or the name of a parts file in quotes");
+            return;
+        }
+
+        if (_shipped && prefix.Length == 0)
+        {
+            ReadShipped(name.Text);
             return;
         }
 

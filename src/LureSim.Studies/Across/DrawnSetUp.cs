@@ -45,7 +45,14 @@ public sealed class DrawnSetUp
     /// <param name="draw">Which draw.</param>
     /// <param name="held">Guesses that keep their value, or null for none. Where the load that bends the rod is one of them, what goes with the length of a
     /// rod of the ladder is held too.</param>
-    public Scenario? Draw(GuessDesign design, IFigureSource figures, int draw, Func<KeySpec, bool>? held = null)
+    public Scenario? Draw(GuessDesign design, IFigureSource figures, int draw, Func<KeySpec, bool>? held = null) => DrawWhole(design, figures, draw, held)?.Scenario;
+
+    /// <summary>The same with all that was read: it has errors where the draw makes no valid set-up; null where there is nothing to draw from.</summary>
+    /// <param name="design">Draws.</param>
+    /// <param name="figures">Command.</param>
+    /// <param name="draw">Which draw.</param>
+    /// <param name="held">Guesses that keep their value, or null for none.</param>
+    public ScenarioResult? DrawWhole(GuessDesign design, IFigureSource figures, int draw, Func<KeySpec, bool>? held = null)
     {
         ArgumentNullException.ThrowIfNull(design);
         ArgumentNullException.ThrowIfNull(figures);
@@ -66,6 +73,6 @@ public sealed class DrawnSetUp
                 : [.. RodLadder.Overrides(_length, _own!, guesses, design, _rest.Setup!.Seed, draw)];
         }
 
-        return GuessDraw.Make(_source, [.. _overrides, .. ladder], [.. free], g => design.Share(g, draw)).Scenario.Scenario;
+        return GuessDraw.Make(_source, [.. _overrides, .. ladder], [.. free], g => design.Share(g, draw)).Scenario;
     }
 }

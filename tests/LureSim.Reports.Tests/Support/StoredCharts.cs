@@ -12,6 +12,7 @@ using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Pool;
 using LureSim.Reports.Retrieve;
+using LureSim.Reports.Sayings;
 using LureSim.Reports.Strike;
 using LureSim.Reports.Sweep;
 using LureSim.Reports.Trim;
@@ -61,6 +62,9 @@ internal static class StoredCharts
         ("bend_shapes", typeof(BendShapes), () => BendShapes.Build(MadeUpBend.Report(odd: false), Shown.Both)),
         ("cover", typeof(CoverChart), () => CoverChart.Build(MadeUpCover.Report(), Shown.Both)),
         ("cover_trade", typeof(CoverChart), () => CoverChart.Build(MadeUpCover.Hopeless(), new(UnitChoice.Trade))),
+        ("sayings", typeof(SayingsChart), () => SayingsChart.Build(MadeUpSayings.Report())),
+        ("saying_longer-rod-casts-further", typeof(SayingChart), () => SayingChart.Build(MadeUpSayings.Further(), Shown.Both).First()),
+        ("saying_reeled-straight", typeof(SayingChart), () => SayingChart.Build(MadeUpSayings.Straight(), new(UnitChoice.Trade)).First()),
         ("compare_page", typeof(ComparePage), () => ComparePage.Build(MadeUpCompare.Result(), Shown.Both)),
         ("compare_page_trade", typeof(ComparePage), () => ComparePage.Build(MadeUpCompare.Result(), new(UnitChoice.Trade))),
         ("compare_page_many", typeof(ComparePage), () => ComparePage.Build(MadeUpCompare.Result(10), Shown.Both)),
