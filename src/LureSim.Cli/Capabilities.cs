@@ -37,6 +37,7 @@ internal static class Capabilities
         Compare.CompareCommand.Capability,
         Trim.TrimCommand.Capability,
         Pool.PoolCommand.Capability,
+        Fit.FitCommand.Capability,
         Cover.CoverCommand.Capability,
         Crawl.CrawlCommand.Capability,
         Bend.BendCommand.Capability,

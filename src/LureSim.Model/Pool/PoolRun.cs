@@ -26,13 +26,12 @@ public static class PoolRun
         return Outcome.Of(() => Measure(new FreeHull(FloatingLure.Float(lure, water)), task, stop));
     }
 
-    /// <summary>Lets it go heeled; a lure that stands too steep does not roll.</summary>
+    /// <summary>What a lure shows that stands too steep to roll.</summary>
+    internal static SwingResult NoRoll { get; } = new(0.0, null, null, [], []);
+
+    /// <summary>Whether a lure stands too steep to roll.</summary>
     /// <param name="hull">Constants.</param>
-    /// <param name="task">Heel, step.</param>
-    /// <param name="stop">Stops it.</param>
-    internal static SwingResult Roll(FreeHull hull, PoolTask task, CancellationToken stop) => Math.Abs(hull.Float.State.Attitude.TrimRad) > SteepDeg * Degree
-        ? new SwingResult(0.0, null, null, [], [])
-        : SwingTest.Roll(hull, task, HeelFor(hull.Float, task.HeelRad), stop);
+    internal static bool IsSteep(FreeHull hull) => Math.Abs(hull.Float.State.Attitude.TrimRad) > SteepDeg * Degree;
 
     /// <summary>How far it is pressed down: at most half of its highest point.</summary>
     /// <param name="f">Lure at rest.</param>
@@ -49,7 +48,7 @@ public static class PoolRun
             [.. task.SpeedsMS.Select(speed => TowTest.Run(hull, task, speed, stop))],
             PushTest.Push(hull, task, stop),
             PushTest.Coast(hull, task, stop),
-            Roll(hull, task, stop),
+            IsSteep(hull) ? NoRoll : SwingTest.Roll(hull, task, HeelFor(f, task.HeelRad), stop),
             SwingTest.Heave(hull, task, press, stop),
             SwingTest.Pitch(hull, task, press / (0.5 * f.Hull.LengthM), stop));
     }

@@ -129,7 +129,7 @@ public sealed class PoolTrial
         return new(ValueList.Own(t), ValueList.Own(x), ValueList.Own(y), ValueList.Own(s), ValueList.Own(heading));
     }
 
-    /// <summary>Lets it go heeled.</summary>
+    /// <summary>Lets it go heeled by as much as is said; one that stands too steep for a roll does not swing.</summary>
     /// <param name="task">Heel, step.</param>
     /// <param name="stop">Stops it.</param>
     /// <exception cref="ModelException">The motion is no longer finite.</exception>
@@ -138,7 +138,7 @@ public sealed class PoolTrial
     {
         ArgumentNullException.ThrowIfNull(task);
         task.Check();
-        return PoolRun.Roll(_hull, task, stop);
+        return PoolRun.IsSteep(_hull) ? PoolRun.NoRoll : SwingTest.Roll(_hull, task, task.HeelRad, stop);
     }
 
     /// <summary>Lets it go pressed down.</summary>

@@ -14,9 +14,6 @@ namespace LureSim.Studies.Fit;
 /// <summary>The unknown numbers of a lure, and the lure that they make.</summary>
 internal sealed class FitModel
 {
-    /// <summary>Names of the two numbers that are no keys.</summary>
-    public const string BallastAlong = "ballast along", BallastUp = "ballast up";
-
     // How well people know where the weight in a lure sits, one standard deviation: guesses.
     private const double AlongM = 0.002, UpM = 0.0015, FarthestM = 0.02;
 
@@ -37,8 +34,8 @@ internal sealed class FitModel
         FitUnknown[] guesses = [.. GuessDesign.Of(Scenario, new PoolSource()).Where(g => g.Key.Table == LureKeys.SternShedding.Table && held?.Any(h => h.Key?.Key == g.Key) != true).Select(FitUnknown.Of)];
         FitUnknown[] ballast = lure.Ballast.Count == 0 ? [] :
         [
-            new(BallastAlong, "ballast, farther toward the nose", QuantityKind.Length, "mm", false, 0.0, AlongM, -FarthestM, FarthestM),
-            new(BallastUp, "ballast, farther up", QuantityKind.Length, "mm", false, 0.0, UpM, -FarthestM, FarthestM),
+            new(FitReport.BallastAlong, "ballast, farther toward the nose", QuantityKind.Length, "mm", false, 0.0, AlongM, -FarthestM, FarthestM),
+            new(FitReport.BallastUp, "ballast, farther up", QuantityKind.Length, "mm", false, 0.0, UpM, -FarthestM, FarthestM),
         ];
         Unknowns = [.. guesses, .. ballast];
     }
@@ -88,7 +85,7 @@ internal sealed class FitModel
             }
             else
             {
-                (along, up) = u.Name == BallastAlong ? (u.At(z[i]), up) : (along, u.At(z[i]));
+                (along, up) = u.Name == FitReport.BallastAlong ? (u.At(z[i]), up) : (along, u.At(z[i]));
             }
         }
 

@@ -108,6 +108,13 @@ public sealed record FitReport(
     // Among a hundred readings one stands off by this much in a hundred tests or so, by chance.
     private const double Startling = 4.0;
 
+    /// <summary>Names of the two numbers that are no keys: how far the ballast sits from where the scenario has it.</summary>
+    public const string BallastAlong = "ballast along", BallastUp = "ballast up";
+
+    /// <summary>How far the ballast is moved, m; 0 where it was not told.</summary>
+    /// <param name="name">Which way.</param>
+    public double Shift(string name) => Values.FirstOrDefault(v => v.Unknown.Name == name) is { IsTold: true } told ? told.Value : 0.0;
+
     /// <summary>Readings that do not fit the others, the worst first.</summary>
     public IEnumerable<FitRowResult> Odd => Rows.Where(r => r.Surprise > Startling).OrderByDescending(r => r.Surprise);
 }

@@ -18,8 +18,8 @@ internal sealed record FitPoint(double[] Z, double[] Computed, double Cost);
 /// </remarks>
 internal sealed class FitSolver(FitSystem system, double scale)
 {
-    private const int MostSteps = 12;
-    private const double Width = 0.1, Tolerance = 0.01, MostDamping = 1e5;
+    private const int MostSteps = 30;
+    private const double Width = 0.1, Tolerance = 0.02, MostDamping = 1e5, KeptDamping = 1.0, GoodShare = 0.02;
 
     /// <summary>The sum at readings as computed.</summary>
     public double Cost(double[] z, double[] computed)
@@ -35,9 +35,12 @@ internal sealed class FitSolver(FitSystem system, double scale)
     {
         double[] z = [.. start], at = system.Compute([z])[0];
         double cost = Cost(z, at), damping = 1e-3;
+        Matrix<double>? kept = null;
         for (int step = 0; step < MostSteps; step++)
         {
-            Matrix<double> slopes = system.Slopes(z, at, Width, false, scale);
+            bool isFresh = kept is null;
+            Matrix<double> slopes = kept ?? system.Slopes(z, at, Width, false, scale);
+            kept = null;
             (Matrix<double> normal, Vector<double> pull) = Held(z, slopes, system.Misses(at, scale));
             done();
             if (pull.DotProduct(normal.Cholesky().Solve(pull)) <= Tolerance)
@@ -46,9 +49,9 @@ internal sealed class FitSolver(FitSystem system, double scale)
             }
 
             bool better = false;
-            while (!better && damping <= MostDamping)
+            while (!better && damping <= (isFresh ? MostDamping : KeptDamping))
             {
-                // Four dampings at once: as many runs as cores have time for anyway.
+                // Several dampings at once: as many runs as cores have time for anyway.
                 double[] dampings = [damping, 10.0 * damping, 1e3 * damping];
                 double[][] trials = [.. dampings.Select(d => Within(z, (normal + Matrix<double>.Build.DiagonalOfDiagonalVector(d * normal.Diagonal())).Cholesky().Solve(pull)))];
                 double[][] values = system.Compute(trials);
@@ -57,6 +60,7 @@ internal sealed class FitSolver(FitSystem system, double scale)
                 if (costs[best] < cost)
                 {
                     better = true;
+                    kept = isFresh || cost - costs[best] > GoodShare * cost ? Mended(slopes, z, at, trials[best], values[best]) : null;
                     (z, at) = (trials[best], values[best]);
                     bool small = cost - costs[best] < Tolerance;
                     (cost, damping) = (costs[best], Math.Max(1e-6, 0.1 * dampings[best]));
@@ -71,10 +75,12 @@ internal sealed class FitSolver(FitSystem system, double scale)
                 }
             }
 
-            if (!better)
+            if (!better && isFresh)
             {
                 break;
             }
+
+            damping = better ? damping : 1e-3;
         }
 
         return new(z, at, cost);
@@ -86,6 +92,15 @@ internal sealed class FitSolver(FitSystem system, double scale)
     /// <summary>The matrix whose inverse is the covariance of the numbers.</summary>
     public static Matrix<double> Normal(Matrix<double> slopes) =>
         slopes.TransposeThisAndMultiply(slopes) + Matrix<double>.Build.DenseIdentity(slopes.ColumnCount);
+
+    // Slopes are dear. After a step they are mended by what it showed (the rank-one rule of Broyden 1965, from memory) and serve for another, as long as
+    // steps bring much.
+    private Matrix<double> Mended(Matrix<double> slopes, double[] z, double[] at, double[] next, double[] then)
+    {
+        Vector<double> move = Vector<double>.Build.Dense(next) - Vector<double>.Build.Dense(z);
+        Vector<double> seen = system.Misses(at, scale) - system.Misses(then, scale);
+        return slopes + ((seen - (slopes * move)).OuterProduct(move) / move.DotProduct(move));
+    }
 
     // A number that is pushed against its end rests there.
     private (Matrix<double> Normal, Vector<double> Pull) Held(double[] z, Matrix<double> slopes, Vector<double> misses)

@@ -18,7 +18,7 @@ public static class FitStudy
 
     // Where the search begins: tows have a kink, below which a lure comes straight and no slope says how far below. So chi is scanned first.
     private static readonly double[] Scan = [-2.0, -1.3, -0.7, 0.0, 0.7, 1.4, 2.1];
-    private const int Starts = 2;
+    private const int Starts = 3;
 
     /// <summary>What a file would need to be fitted at all; null where it has it.</summary>
     /// <param name="file">File.</param>
@@ -121,11 +121,31 @@ public static class FitStudy
     {
         double[] start = system.Start;
         int chi = Chi(system);
-        double[][] starts = chi < 0 ? [start] : [.. Scan.Select(z => system.Unknowns[chi]).Zip(Scan, (u, z) => With(start, chi, Math.Clamp(z, u.LeastZ, u.MostZ)))];
-        double[][] computed = system.Compute(starts);
+        double[][] starts = chi < 0 ? [start] : [.. Scan.Select(z => With(start, chi, Math.Clamp(z, system.Unknowns[chi].LeastZ, system.Unknowns[chi].MostZ)))];
+        double[] cost = [.. starts.Zip(system.Compute(starts), solver.Cost)];
         steps.Done();
-        return Enumerable.Range(0, starts.Length).OrderBy(i => solver.Cost(starts[i], computed[i])).Take(Starts).Order()
-            .Select(i => solver.Solve(starts[i], steps.Done)).MinBy(p => p.Cost)!;
+
+        // From the lowest place; where what it leads to does not fit, from others too, those of another hollow first.
+        bool IsHollow(int i) => (i == 0 || cost[i] <= cost[i - 1]) && (i == cost.Length - 1 || cost[i] <= cost[i + 1]);
+        FitPoint? best = null;
+        foreach (int i in Enumerable.Range(0, starts.Length).OrderBy(i => IsHollow(i) ? 0 : 1).ThenBy(i => cost[i]).Take(Starts))
+        {
+            FitPoint found = solver.Solve(starts[i], steps.Done);
+            best = best is null || found.Cost < best.Cost ? found : best;
+            if (Fits(system, best))
+            {
+                break;
+            }
+        }
+
+        return best!;
+    }
+
+    // Whether the misses are those of chance, by and large.
+    private static bool Fits(FitSystem system, FitPoint at)
+    {
+        double free = Math.Max(1.0, system.Readings.Count - system.Unknowns.Count + system.OfLure);
+        return at.Cost < free + (Chance * Math.Sqrt(2.0 * free));
     }
 
     private static int Chi(FitSystem system) => system.Unknowns.Take(system.OfLure).ToList().FindIndex(u => u.Key?.Key == LureKeys.SternShedding);
@@ -163,9 +183,10 @@ public static class FitStudy
         {
             double z = best.Z[j], sigma = Math.Sqrt(covariance[j, j]), alone = Math.Sqrt(WithoutOne(slopes, covariance, j));
             double low = z - (FitUnknown.Band * sigma), high = z + (FitUnknown.Band * sigma);
-            if (j == chi)
+            if (j == chi && sigma > HalfLeft)
             {
-                // The slope at a kink belongs to one side only, so its band comes from the sum itself along the line on which the others follow.
+                // Straight tows have no slope, though they say that chi is not low: where slopes say little, the band comes from the sum itself, along the line on
+                // which the others follow.
                 (low, z, high) = KinkedBand.Of(system, solver, best, covariance, j);
                 sigma = (high - low) / (2.0 * FitUnknown.Band);
                 alone = system.Readings.Count(r => r.IsAtMost) >= 3 ? Math.Min(alone, sigma) : alone;

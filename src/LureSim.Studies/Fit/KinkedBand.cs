@@ -3,7 +3,7 @@ using MathNet.Numerics.LinearAlgebra;
 namespace LureSim.Studies.Fit;
 
 /// <summary>
-/// The band of a number whose readings have a kink. The sum of squares is computed at places along it, the others following as their covariance with it
+/// The band of a number whose readings have a kink, where slopes say little of it. The sum of squares is computed at places along it, the others following as their covariance with it
 /// says; half of it, negative, is the logarithm of a density, whose shares of 10, 50 and 90 % are the band and the best value. Without a kink it is the band of
 /// the covariance.
 /// </summary>

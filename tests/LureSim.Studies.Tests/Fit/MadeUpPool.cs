@@ -43,12 +43,15 @@ internal sealed class MadeUpPool
     public string Text => _text.ToString();
 
     /// <summary>Reads it as a file.</summary>
-    public FitFile File()
+    public FitFile File() => Read(Text, Source.Name);
+
+    /// <summary>Reads a text as if it stood in a file.</summary>
+    public static FitFile Read(string text, string scenario)
     {
         string path = Path.Combine(Directory.CreateTempSubdirectory("fit").FullName, "made-up.csv");
-        System.IO.File.WriteAllText(path, Text);
+        System.IO.File.WriteAllText(path, text);
         var faults = new List<ScenarioFault>();
-        FitFile? file = FitFile.Read(path, Source.Name, faults);
+        FitFile? file = FitFile.Read(path, scenario, faults);
         Directory.Delete(Path.GetDirectoryName(path)!, true);
         Assert.Empty(faults);
         return file!;
