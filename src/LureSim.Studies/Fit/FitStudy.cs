@@ -21,7 +21,7 @@ public static class FitStudy
     private const int Starts = 3;
 
     /// <summary>What a file would need to be fitted at all; null where it has it.</summary>
-    /// <param name="file">File.</param>
+    /// <param name="file">Measurements.</param>
     /// <param name="scenario">Its lure.</param>
     public static string? Refusal(FitFile file, ScenarioResult scenario)
     {
@@ -32,6 +32,16 @@ public static class FitStudy
         return counted >= FewestReadings ? null
             : $"{all} readings, of which {counted} say something of the lure (a run first tells how fast it was let go and where the ruler began); at least {FewestReadings} are due, or any number "
                 + "would be made up: three tows at four speeds, or a film of a push";
+    }
+
+    /// <summary>Overrides that a scenario is read with: those asked for, and the mass that was weighed.</summary>
+    /// <param name="file">Measurements.</param>
+    /// <param name="overrides">Overrides that stand besides.</param>
+    public static IReadOnlyList<string> Overrides(FitFile file, IReadOnlyList<string> overrides)
+    {
+        ArgumentNullException.ThrowIfNull(file);
+        ArgumentNullException.ThrowIfNull(overrides);
+        return file.MassKg is double kg ? [.. overrides, $"{LureKeys.MassWithHooks.Path}={Quantity.Format(kg, QuantityKind.Mass)}"] : overrides;
     }
 
     /// <summary>Fits. It fails where no lure within reason can be computed.</summary>
@@ -50,7 +60,7 @@ public static class FitStudy
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(overrides);
         ArgumentNullException.ThrowIfNull(progress);
-        string[] all = [.. overrides, .. MassOf(file)];
+        IReadOnlyList<string> all = Overrides(file, overrides);
         var free = new FitModel(source, all);
         IReadOnlyList<FitTest> tests = FitTests.Of(file, free.Task);
         if (Refusal(file, free.Scenario) is string refusal)
@@ -93,9 +103,6 @@ public static class FitStudy
             file, model.Scenario, values, held, [.. Rows(system, best, guessed, slopes, covariance)], Counted(tests), square, freedom, scale,
             [.. Pairs(values, ofLure)], next));
     }
-
-    private static IEnumerable<string> MassOf(FitFile file) =>
-        file.MassKg is double kg ? [$"{LureKeys.MassWithHooks.Path}={Quantity.Format(kg, QuantityKind.Mass)}"] : [];
 
     // The drift of a push is a measurement of its own; how a filmed run was let go is told by the film alone.
     private static int Counted(IReadOnlyList<FitTest> tests) =>

@@ -27,7 +27,7 @@ internal static class FitTests
     private static KeySpec Drift => PoolKeys.PushDrift;
 
     /// <summary>All tests of a file.</summary>
-    /// <param name="file">File.</param>
+    /// <param name="file">Measurements.</param>
     /// <param name="task">Steps and what the file does not say.</param>
     public static IReadOnlyList<FitTest> Of(FitFile file, PoolTask task) => [.. file.Blocks.SelectMany(b => Of(b, task))];
 
