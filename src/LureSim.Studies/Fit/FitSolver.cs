@@ -18,7 +18,7 @@ internal sealed record FitPoint(double[] Z, double[] Computed, double Cost);
 /// </remarks>
 internal sealed class FitSolver(FitSystem system, double scale)
 {
-    private const int MostSteps = 30;
+    private const int MostSlopes = 10;
     private const double Width = 0.1, Tolerance = 0.02, MostDamping = 1e5, KeptDamping = 1.0, GoodShare = 0.02;
 
     /// <summary>The sum at readings as computed.</summary>
@@ -28,7 +28,8 @@ internal sealed class FitSolver(FitSystem system, double scale)
         return misses.DotProduct(misses) + z.Sum(v => v * v);
     }
 
-    /// <summary>Searches from a start.</summary>
+    /// <summary>Searches from a start. It ends where the whole step of Gauss and Newton, by slopes taken there, would lower the sum by less than
+    /// <see cref="Tolerance"/>, or where no step however short lowers it.</summary>
     /// <param name="start">Numbers in z.</param>
     /// <param name="done">Called after each step.</param>
     public FitPoint Solve(double[] start, Action done)
@@ -36,54 +37,65 @@ internal sealed class FitSolver(FitSystem system, double scale)
         double[] z = [.. start], at = system.Compute([z])[0];
         double cost = Cost(z, at), damping = 1e-3;
         Matrix<double>? kept = null;
-        for (int step = 0; step < MostSteps; step++)
+        for (int taken = 0; taken < MostSlopes;)
         {
             bool isFresh = kept is null;
+            taken += isFresh ? 1 : 0;
             Matrix<double> slopes = kept ?? system.Slopes(z, at, Width, false, scale);
             kept = null;
             (Matrix<double> normal, Vector<double> pull) = Held(z, slopes, system.Misses(at, scale));
             done();
             if (pull.DotProduct(normal.Cholesky().Solve(pull)) <= Tolerance)
             {
-                break;
-            }
-
-            bool better = false;
-            while (!better && damping <= (isFresh ? MostDamping : KeptDamping))
-            {
-                // Several dampings at once: as many runs as cores have time for anyway.
-                double[] dampings = [damping, 10.0 * damping, 1e3 * damping];
-                double[][] trials = [.. dampings.Select(d => Within(z, (normal + Matrix<double>.Build.DiagonalOfDiagonalVector(d * normal.Diagonal())).Cholesky().Solve(pull)))];
-                double[][] values = system.Compute(trials);
-                double[] costs = [.. trials.Zip(values, Cost)];
-                int best = Array.IndexOf(costs, costs.Min());
-                if (costs[best] < cost)
+                if (isFresh)
                 {
-                    better = true;
-                    kept = isFresh || cost - costs[best] > GoodShare * cost ? Mended(slopes, z, at, trials[best], values[best]) : null;
-                    (z, at) = (trials[best], values[best]);
-                    bool small = cost - costs[best] < Tolerance;
-                    (cost, damping) = (costs[best], Math.Max(1e-6, 0.1 * dampings[best]));
-                    if (small)
-                    {
-                        return new(z, at, cost);
-                    }
+                    break;
                 }
-                else
-                {
-                    damping *= 1e4;
-                }
+
+                continue;
             }
 
-            if (!better && isFresh)
+            (double[] Z, double[] Computed, double Cost)? next = null;
+            for (; next is null && damping <= (isFresh ? MostDamping : KeptDamping); damping *= 1e4)
             {
-                break;
+                next = Step(z, normal, pull, cost, ref damping);
             }
 
-            damping = better ? damping : 1e-3;
+            if (next is not { } better)
+            {
+                if (isFresh)
+                {
+                    break;
+                }
+
+                damping = 1e-3;
+                continue;
+            }
+
+            kept = isFresh || cost - better.Cost > GoodShare * cost ? Mended(slopes, z, at, better.Z, better.Computed) : null;
+            (z, at, cost) = better;
         }
 
         return new(z, at, cost);
+    }
+
+    // Several dampings at once: as many runs as cores have time for anyway. Null where none lowers the sum; after a step the next begins with less damping.
+    private (double[] Z, double[] Computed, double Cost)? Step(double[] z, Matrix<double> normal, Vector<double> pull, double cost, ref double damping)
+    {
+        double first = damping;
+        double[] dampings = [first, 10.0 * first, 1e3 * first];
+        double[][] trials = [.. dampings.Select(d => Within(z, (normal + Matrix<double>.Build.DiagonalOfDiagonalVector(d * normal.Diagonal())).Cholesky().Solve(pull)))];
+        double[][] values = system.Compute(trials);
+        double[] costs = [.. trials.Zip(values, Cost)];
+        int best = Array.IndexOf(costs, costs.Min());
+        if (!(costs[best] < cost))
+        {
+            return null;
+        }
+
+        // The loop multiplies it once more.
+        damping = Math.Max(1e-6, 0.1 * dampings[best]) / 1e4;
+        return (trials[best], values[best], costs[best]);
     }
 
     /// <summary>Slopes for bands.</summary>
