@@ -71,8 +71,14 @@ public sealed record FitReading(FitKind Test, FitQuantity Quantity, string Place
 {
     /// <summary>How far a computed value is off, in standard deviations; measured minus computed.</summary>
     /// <param name="computed">Computed, SI.</param>
+    /// <remarks>The size of an angle that is read to an error has a law of its own: see <see cref="FoldedAngle"/>.</remarks>
     public double Miss(double computed)
     {
+        if (Quantity == FitQuantity.Sheer)
+        {
+            return IsAtMost ? FoldedAngle.MissBelow(Measured / Sigma, computed / Sigma) : FoldedAngle.Miss(Measured / Sigma, computed / Sigma);
+        }
+
         double miss = (Measured - computed) / Sigma;
         return IsAtMost ? Math.Min(0.0, miss) : miss;
     }

@@ -172,7 +172,7 @@ public static class FitStudy
         double free = -system.Tests.Sum(t => t.Laid), square = 0.0;
         for (int i = 0; i < misses.Count; i++)
         {
-            if (!system.Readings[i].IsAtMost || misses[i] != 0.0)
+            if (!system.Readings[i].IsAtMost || misses[i] < -1.0)
             {
                 (free, square) = (free + 1.0 - leverage[i], square + (misses[i] * misses[i]));
             }
