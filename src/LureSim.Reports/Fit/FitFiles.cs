@@ -5,7 +5,6 @@ using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Json;
 using LureSim.Reports.Kit.Text;
-using LureSim.Scenarios.Quantities;
 using LureSim.Studies.Fit;
 using LureSim.Studies.Sweep;
 
