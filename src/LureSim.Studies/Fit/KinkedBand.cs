@@ -9,7 +9,9 @@ namespace LureSim.Studies.Fit;
 /// </summary>
 internal static class KinkedBand
 {
+    // In standard deviations of before: where slopes say little, the doubt reaches as far as it did then.
     private const double Reach = 3.0, Apart = 0.5;
+
     private const int Fine = 40;
 
     /// <summary>10, 50 and 90 % in z.</summary>
@@ -20,10 +22,10 @@ internal static class KinkedBand
     /// <param name="number">Which number.</param>
     public static (double Low, double Middle, double High) Of(FitSystem system, FitSolver solver, FitPoint best, Matrix<double> covariance, int number)
     {
-        double sigma = Math.Sqrt(covariance[number, number]), from = best.Z[number];
+        double from = best.Z[number];
         Vector<double> follow = covariance.Column(number) / covariance[number, number];
         FitUnknown u = system.Unknowns[number];
-        double[] at = [.. Enumerable.Range(0, (int)(2.0 * Reach / Apart) + 1).Select(k => from + (sigma * (-Reach + (Apart * k)))).Where(z => z >= u.LeastZ && z <= u.MostZ)];
+        double[] at = [.. Enumerable.Range(0, (int)(2.0 * Reach / Apart) + 1).Select(k => from - Reach + (Apart * k)).Where(z => z >= u.LeastZ && z <= u.MostZ)];
         double[][] sets = [.. at.Select(z => best.Z.Select((v, j) => Math.Clamp(v + (follow[j] * (z - from)), system.Unknowns[j].LeastZ, system.Unknowns[j].MostZ)).ToArray())];
         double[] cost = [.. sets.Zip(system.Compute(sets), solver.Cost)];
         var z = new List<double>();
