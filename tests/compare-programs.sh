@@ -42,6 +42,7 @@ for list in "" lures rods lines leaders reels hands styles water; do
   both "list-$list" list ${list:+"$list"}
 done
 both bend bend scenarios/bend-test.csv
+both fit fit scenarios/pool-measured.csv
 for file in "${scenarios[@]}"; do
   name=$(basename "$file" .toml)
   both "check-$name" check "scenarios/$name.toml" --effective

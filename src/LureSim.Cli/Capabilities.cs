@@ -38,6 +38,7 @@ internal static class Capabilities
         Trim.TrimCommand.Capability,
         Design.DesignCommand.Capability,
         Pool.PoolCommand.Capability,
+        Fit.FitCommand.Capability,
         Cover.CoverCommand.Capability,
         Sayings.SayingsCommand.Capability,
         Crawl.CrawlCommand.Capability,

@@ -26,17 +26,29 @@ public static class PoolRun
         return Outcome.Of(() => Measure(new FreeHull(FloatingLure.Float(lure, water)), task, stop));
     }
 
+    /// <summary>What a lure shows that stands too steep to roll.</summary>
+    internal static SwingResult NoRoll { get; } = new(0.0, null, null, [], []);
+
+    /// <summary>Whether a lure stands too steep to roll.</summary>
+    /// <param name="hull">Constants.</param>
+    internal static bool IsSteep(FreeHull hull) => Math.Abs(hull.Float.State.Attitude.TrimRad) > SteepDeg * Degree;
+
+    /// <summary>How far it is pressed down: at most half of its highest point.</summary>
+    /// <param name="f">Lure at rest.</param>
+    /// <param name="wantedM">Wanted, m.</param>
+    internal static double PressFor(FloatingLure f, double wantedM) => Math.Min(wantedM, Math.Max(LeastPressM, 0.5 * HighestM(f)));
+
     private static PoolResult Measure(FreeHull hull, PoolTask task, CancellationToken stop)
     {
         FloatingLure f = hull.Float;
         Attitude rest = f.State.Attitude;
-        double press = Math.Min(task.PressM, Math.Max(LeastPressM, 0.5 * HighestM(f)));
+        double press = PressFor(f, task.PressM);
         return new PoolResult(
             f.Spec, task, rest.TrimRad / Degree, rest.HeelRad / Degree,
             [.. task.SpeedsMS.Select(speed => TowTest.Run(hull, task, speed, stop))],
             PushTest.Push(hull, task, stop),
             PushTest.Coast(hull, task, stop),
-            Math.Abs(rest.TrimRad) > SteepDeg * Degree ? new SwingResult(0.0, null, null, [], []) : SwingTest.Roll(hull, task, HeelFor(f, task.HeelRad), stop),
+            IsSteep(hull) ? NoRoll : SwingTest.Roll(hull, task, HeelFor(f, task.HeelRad), stop),
             SwingTest.Heave(hull, task, press, stop),
             SwingTest.Pitch(hull, task, press / (0.5 * f.Hull.LengthM), stop));
     }

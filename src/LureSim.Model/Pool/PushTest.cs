@@ -13,7 +13,8 @@ internal static class PushTest
     /// <param name="hull">Constants.</param>
     /// <param name="task">Speed and drift.</param>
     /// <param name="stop">Stops it.</param>
-    public static PushResult Push(FreeHull hull, PoolTask task, CancellationToken stop)
+    /// <param name="endsTurned">True: it ends as soon as it has turned.</param>
+    public static PushResult Push(FreeHull hull, PoolTask task, CancellationToken stop, bool endsTurned = false)
     {
         FreeSwim swim = Start(hull, task, task.PushDriftRad, stop);
         Vec3 from = swim.Pose.Centre, last = from;
@@ -21,7 +22,7 @@ internal static class PushTest
         double way = 0.0, turned = 0.0;
         double? turn = null;
         int every = Math.Max(1, (int)Math.Round(OutputS / task.StepS));
-        for (int i = 1; swim.SpeedMS > LeftShare * task.PushSpeedMS && swim.TimeS < LongestPushS; i++)
+        for (int i = 1; swim.SpeedMS > LeftShare * task.PushSpeedMS && swim.TimeS < LongestPushS && (turn is null || !endsTurned); i++)
         {
             swim.Step(Vec3.Zero);
             HullPose pose = swim.Pose;

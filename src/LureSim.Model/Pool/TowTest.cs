@@ -13,6 +13,10 @@ internal sealed class TowTest
     // Below these an eye from above calls it straight, or steady.
     private const double StraightDeg = 3.0, SteadyDeg = 8.0, SettledDeg = 1.0;
 
+    // A tow whose angle keeps within RestDeg over RestLooks looks, RestS apart, has come to rest.
+    private const double RestS = 0.25, RestDeg = 0.02;
+    private const int RestLooks = 6;
+
     private const double Degree = Math.PI / 180.0, RampS = 1.0, WholeShare = 0.998;
 
     // Roll of an axis steeper than 60 deg means little; rolled over is more than 100 deg from rest.
@@ -24,6 +28,8 @@ internal sealed class TowTest
     private readonly FreeSwim _swim;
     private readonly Vec3 _restUp;
     private bool _under, _over;
+    private double[]? _seen;
+    private int _looks;
     private double _lowest = double.MaxValue, _highest = double.MinValue;
 
     private TowTest(FreeHull hull, PoolTask task, double speed, CancellationToken stop)
@@ -39,9 +45,10 @@ internal sealed class TowTest
     /// <param name="task">Line and way.</param>
     /// <param name="speed">Speed of the hand, m/s.</param>
     /// <param name="stop">Stops it.</param>
-    public static TowRow Run(FreeHull hull, PoolTask task, double speed, CancellationToken stop) => new TowTest(hull, task, speed, stop).Run();
+    /// <param name="endsAtRest">True: it ends where the angle has come to rest, and its end is what was seen then.</param>
+    public static TowRow Run(FreeHull hull, PoolTask task, double speed, CancellationToken stop, bool endsAtRest = false) => new TowTest(hull, task, speed, stop).Run(endsAtRest);
 
-    private TowRow Run()
+    private TowRow Run(bool endsAtRest)
     {
         double tie = _swim.Pose.Tie.Z, height = Math.Max(_task.HandHeightM, tie);
 
@@ -49,7 +56,7 @@ internal sealed class TowTest
         double ahead = Math.Sqrt(Math.Max(0.0, (_task.TowLineM * _task.TowLineM) - ((height - tie) * (height - tie))));
         double ramp = Math.Min(RampS, _task.TowDistanceM / _speed), seconds = (_task.TowDistanceM / _speed) + (0.5 * ramp);
         int steps = (int)Math.Ceiling(seconds / _dt), from = steps - (int)(PoolTask.CountedShare * _task.TowDistanceM / _speed / _dt);
-        int middle = (from + steps) / 2;
+        int middle = (from + steps) / 2, rest = Math.Max(1, (int)(RestS / _dt));
         var sums = new Sums[2];
         for (int i = 1; i <= steps; i++)
         {
@@ -58,6 +65,14 @@ internal sealed class TowTest
             var hand = new Vec3(ahead + way, 0.0, height);
             double pull = _swim.Step(_task.TowLine, hand, new Vec3(_speed * ramped / ramp, 0.0, 0.0));
             NoteFate();
+            if (endsAtRest && i <= from && t > ramp && i % rest == 0 && IsAtRest(Sheer(hand)))
+            {
+                sums[0].Add(Sheer(hand), _swim.Pose, pull);
+                sums[1] = sums[0];
+                Extremes(Sheer(hand));
+                break;
+            }
+
             if (i > from)
             {
                 sums[i > middle ? 1 : 0].Add(Sheer(hand), _swim.Pose, pull);
@@ -66,6 +81,15 @@ internal sealed class TowTest
         }
 
         return Row(sums[0], sums[1]);
+    }
+
+    // Six looks in a row that differ by less than a fiftieth of a degree in angle, pitch and roll: a swing, however slow, does not look so.
+    private bool IsAtRest(double sheer)
+    {
+        double[] now = [sheer, _swim.Pose.PitchRad, _swim.Pose.RollRad];
+        bool same = _seen is not null && now.Zip(_seen, (a, b) => Math.Abs(a - b)).Max() < RestDeg * Degree;
+        (_seen, _looks) = same ? (_seen, _looks + 1) : (now, 0);
+        return _looks >= RestLooks;
     }
 
     // Axis against line seen from above, nose to the left positive, rad.

@@ -30,10 +30,7 @@ public sealed record BendFile(string Name, BendTest Test, IReadOnlyList<string> 
         }
 
         int before = faults.Count;
-        (string Line, int Number)[] lines =
-        [
-            .. text.ReplaceLineEndings("\n").Split('\n').Select((l, i) => (Line: l.Trim(), Number: i + 1)).Where(l => l.Line.Length > 0 && l.Line[0] != '#'),
-        ];
+        (string Line, int Number)[] lines = CsvCells.Lines(text);
         char mark = CsvCells.MarkOf(lines.Select(l => l.Line));
         var reader = new BendReader(path, faults);
         foreach ((string line, int number) in lines)

@@ -96,7 +96,7 @@ internal sealed class BendReader(string file, List<ScenarioFault> faults)
         {
             Fault(BendWords.Name(word), $"said twice, \"{known.Text}\" and \"{text}\"; one of them is due");
         }
-        else if (Measure(word, WithUnit(text, unit)) is double si)
+        else if (Measure(word, CsvCells.WithUnit(text, unit)) is double si)
         {
             _given[word] = (text, si);
         }
@@ -114,9 +114,9 @@ internal sealed class BendReader(string file, List<ScenarioFault> faults)
             BendWord.From => From(text),
             BendWord.Weight => Within(text, QuantityKind.Force, 0.0, MostLoadN, "0 to 10 kg"),
             BendWord.Balance or BendWord.Drop or BendWord.Middle => Within(text, QuantityKind.Length, 0.0, RodKeys.Length.High, "0 to the length of the rod"),
-            BendWord.Angle => Within(WithUnit(text, "deg"), QuantityKind.Angle, 0.0, QuarterTurn, "0 to 90 deg below the level"),
+            BendWord.Angle => Within(CsvCells.WithUnit(text, "deg"), QuantityKind.Angle, 0.0, QuarterTurn, "0 to 90 deg below the level"),
             BendWord.DropError => Within(text, QuantityKind.Length, 1e-4, 0.2, "0.1 mm to 20 cm"),
-            BendWord.AngleError => Within(WithUnit(text, "deg"), QuantityKind.Angle, 1e-3, 0.6, "0.1 to 30 deg"),
+            BendWord.AngleError => Within(CsvCells.WithUnit(text, "deg"), QuantityKind.Angle, 1e-3, 0.6, "0.1 to 30 deg"),
             BendWord.WeightError => Within(text, QuantityKind.Ratio, 1e-4, 0.5, "0.01 to 50 %"),
             _ => Within(text, QuantityKind.Ratio, 0.5, MostBounces, "0.5 to 200"),
         };
@@ -150,7 +150,7 @@ internal sealed class BendReader(string file, List<ScenarioFault> faults)
             {
                 Set(word, cells[i], unit, "");
             }
-            else if (Measure(word, WithUnit(cells[i], unit)) is double si)
+            else if (Measure(word, CsvCells.WithUnit(cells[i], unit)) is double si)
             {
                 row[word] = si;
             }
@@ -200,9 +200,6 @@ internal sealed class BendReader(string file, List<ScenarioFault> faults)
         QuantityValue value = Quantity.Read(text, kind);
         return value.Error is not null || (value.Si >= low && value.Si <= high) ? value : value with { Error = $"\"{text}\" is out of range; allowed: {allowed}" };
     }
-
-    private static string WithUnit(string text, string unit) =>
-        unit.Length > 0 && NumberReader.Take(text, out _, out int used) is null && used == text.Length ? $"{text} {unit}" : text;
 
     private static string Example(BendWord word) => word switch
     {

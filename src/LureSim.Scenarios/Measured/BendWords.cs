@@ -76,25 +76,7 @@ internal static class BendWords
     private static readonly Dictionary<string, BendWord> ByName = All.SelectMany(a => a.Names, (a, n) => (n, a.Word)).ToDictionary(p => p.n, p => p.Word);
 
     /// <summary>The word of a cell, with a unit behind it (<c>drop cm</c>, <c>weight (g)</c>, <c>drop_in</c>); null where it is none.</summary>
-    public static BendWord? Find(string cell, out string unit)
-    {
-        string text = cell.Replace('_', ' ').Replace('(', ' ').Replace(')', ' ').Replace('[', ' ').Replace(']', ' ').Trim();
-        string name = string.Join(' ', text.ToLowerInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries));
-        unit = "";
-        if (ByName.TryGetValue(name, out BendWord word))
-        {
-            return word;
-        }
-
-        int blank = text.LastIndexOf(' ');
-        if (blank > 0 && ByName.TryGetValue(name[..name.LastIndexOf(' ')], out word))
-        {
-            unit = text[(blank + 1)..];
-            return word;
-        }
-
-        return null;
-    }
+    public static BendWord? Find(string cell, out string unit) => CellWord.Find(ByName, cell, out unit);
 
     /// <summary>The usual name of a word.</summary>
     public static string Name(BendWord word) => All[(int)word].Names[0];

@@ -1,10 +1,19 @@
 using System.Text;
+using LureSim.Scenarios.Quantities;
 
 namespace LureSim.Scenarios.Measured;
 
 /// <summary>Cells of a line as spreadsheets and thumbs write them: commas, semicolons or tabs between, quotes around where a cell needs them.</summary>
 internal static class CsvCells
 {
+    /// <summary>Lines that say something, with their numbers from 1; <c>#</c> starts a remark.</summary>
+    public static (string Line, int Number)[] Lines(string text) =>
+        [.. text.ReplaceLineEndings("\n").Split('\n').Select((l, i) => (Line: l.Trim(), Number: i + 1)).Where(l => l.Line.Length > 0 && l.Line[0] != '#')];
+
+    /// <summary>A bare number with the unit of its column, or what is usual; anything else as it is.</summary>
+    public static string WithUnit(string text, string unit) =>
+        unit.Length > 0 && NumberReader.Take(text, out _, out int used) is null && used == text.Length ? $"{text} {unit}" : text;
+
     /// <summary>The mark between cells: a semicolon or a tab where a line holds one, since some spreadsheets use the comma in numbers; else the comma.</summary>
     public static char MarkOf(IEnumerable<string> lines)
     {

@@ -7,6 +7,7 @@ using LureSim.Reports.Cover;
 using LureSim.Reports.Crawl;
 using LureSim.Reports.Design;
 using LureSim.Reports.Doubt;
+using LureSim.Reports.Fit;
 using LureSim.Reports.Kit.Charts;
 using LureSim.Reports.Kit.Drawing;
 using LureSim.Reports.Kit.Text;
@@ -87,6 +88,12 @@ internal static class StoredCharts
         ("pool_push", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Result(), Shown.Both)),
         ("pool_push_trade", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Result(), new(UnitChoice.Trade))),
         ("pool_push_straight", typeof(PoolPushChart), () => PoolPushChart.Build("Made up", MadeUpPool.Stiff(), Shown.Both)),
+        ("fit_bands", typeof(FitBandsChart), () => FitBandsChart.Build(MadeUpFit.Report(), Shown.Both)),
+        ("fit_tow", typeof(FitTowChart), () => FitTowChart.Build(MadeUpFit.Report(), Shown.Both)),
+        ("fit_tow_trade", typeof(FitTowChart), () => FitTowChart.Build(MadeUpFit.Report(), new(UnitChoice.Trade))),
+        ("fit_way", typeof(FitWayChart), () => FitWayChart.Build(MadeUpFit.Report(), Shown.Both)),
+        ("fit_way_trade", typeof(FitWayChart), () => FitWayChart.Build(MadeUpFit.Report(), new(UnitChoice.Trade))),
+        ("fit_rest", typeof(FitMissChart), () => FitMissChart.Build(MadeUpFit.Report(odd: true), Shown.Both)),
         ("crawl", typeof(CrawlChart), () => CrawlChart.Build(MadeUpCrawl.Result(), Shown.Both)),
         ("crawl_trade", typeof(CrawlChart), () => CrawlChart.Build(MadeUpCrawl.Result(), new(UnitChoice.Trade))),
         ("crawl_stuck", typeof(CrawlChart), () => CrawlChart.Build(MadeUpCrawl.Stuck(), Shown.Both)),
