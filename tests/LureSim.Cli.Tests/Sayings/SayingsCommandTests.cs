@@ -10,9 +10,9 @@ public sealed class SayingsCommandTests : IDisposable
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
     // Ballast moved aft stands the hull up: moments of weights alone say so, whatever the guesses.
-    private string Own(string claim = "more is higher", string command = "trim")
+    private string Own(string claim = "more is higher", string command = "trim", string name = "weight-aft.toml")
     {
-        string file = Path.Combine(_folder, "weight-aft.toml");
+        string file = Path.Combine(_folder, name);
         File.WriteAllText(file, $"""
             says = "Weight in the tail stands it up."
             why = "The centre of gravity goes aft of the centre of buoyancy."
@@ -56,7 +56,7 @@ public sealed class SayingsCommandTests : IDisposable
         (string[] Args, string Told)[] wrong =
         [
             (["slack-is-neded"], "slack-is-neded: no saying of that name; did you mean slack-is-needed?"),
-            ([Own("is better")], "test.claim: \"is better\" is none; due: more is higher"),
+            ([Own("is better", name: "better.toml")], "test.claim: \"is better\" is none; due: more is higher"),
             ([Own(command: "trimm")], "weight-aft.toml(6,11): test.command: \"trimm\" has no summary; did you mean trim?"),
             (["--draws", "1"], "--draws: \"1\" is no count; allowed: 2 to 1000"),
         ];
