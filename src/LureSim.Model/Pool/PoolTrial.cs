@@ -115,7 +115,7 @@ public sealed class PoolTrial
         double way = 0.0;
         for (int i = 1; i <= steps; i++)
         {
-            swim.Step();
+            swim.Step(Vec3.Zero);
             Vec3 moved = swim.Pose.Centre - last;
             way += Math.Sqrt((moved.X * moved.X) + (moved.Y * moved.Y));
             last = swim.Pose.Centre;
