@@ -35,7 +35,11 @@ internal sealed class DesignUnits(Shown shown)
     public string Up(double z) => Length(Math.Abs(z)) is var size && IsSome(size) ? $"{size} {LengthUnit} {(z > 0.0 ? "over" : "under")} the axis" : "on the axis";
 
     /// <summary>A number with its sign; one lost in rounding has none.</summary>
-    public static string Signed(double value, Func<double, string> tell) => tell(value) is var text && value > 0.0 && IsSome(text) ? "+" + text : text;
+    public static string Signed(double value, Func<double, string> tell)
+    {
+        string text = tell(value);
+        return value > 0.0 && IsSome(text) ? "+" + text : text;
+    }
 
     private static bool IsSome(string number) => number.AsSpan().IndexOfAnyInRange('1', '9') >= 0;
 }
