@@ -45,12 +45,12 @@ internal static class MadeUpMargin
     public static IReadOnlyList<RankedChange> Changes { get; } =
     [
         new(new(ChangeKind.NoRearHook, 0.0), Point(1.5), -0.4), new(new(ChangeKind.BallastAlong, -0.005), Point(0.7), 0.4), new(new(ChangeKind.HookSize, 1.0), Point(0.9), 0.2),
-        new(new(ChangeKind.TieUp, -0.002), Point(1.15), -0.05), new(new(ChangeKind.BodyMass, 0.0005), new(MadeUpDesign.Cigar, null, null, null, FloatWord.Sinks, "made up"), null),
+        new(new(ChangeKind.TieUp, -0.002), Point(1.15), -0.05), new(new(ChangeKind.BodyMass, 0.0005), new(MadeUpDesign.Cigar, null, null, null, null, FloatWord.Sinks, "made up"), null),
     ];
 
     /// <summary>A change by its kind.</summary>
     public static string Name(DesignChange change) => $"{change.Kind} {change.Amount}";
 
     private static DesignPoint Point(double critical) =>
-        new(MadeUpDesign.Cigar, null, null, Result() with { CriticalShedding = critical }, FloatWord.Floats);
+        new(MadeUpDesign.Cigar, null, Result().Tow, critical, Result() with { CriticalShedding = critical }, FloatWord.Floats);
 }
