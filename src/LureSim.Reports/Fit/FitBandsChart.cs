@@ -10,7 +10,7 @@ namespace LureSim.Reports.Fit;
 /// <summary>One row per number of the lure: its band before and after the measurements, in standard deviations of what was known before.</summary>
 public static class FitBandsChart
 {
-    private const double Reach = 3.2, Half = 0.32, WordsWidth = 430;
+    private const double Reach = 3.2, Half = 0.32, WordsWidth = 460;
 
     /// <summary>Builds the picture.</summary>
     /// <param name="report">Fit.</param>
@@ -20,7 +20,7 @@ public static class FitBandsChart
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(shown);
         int rows = report.Values.Count, height = SetUpRows.Height(rows), told = report.Values.Count(v => v.Verdict == FitVerdict.Told);
-        PlotModel model = ChartStyle.NewModel(told == 0 ? "Nothing is told well" : $"{told} of {rows} numbers told", ChartStyle.Name(report.File.Title));
+        PlotModel model = ChartStyle.NewModel(told == 0 ? "Nothing is told well" : $"{told} of {rows} numbers told", report.File.Title);
         CategoryAxis names = SetUpRows.Axis([.. report.Values.Select(v => v.Unknown.Words)]);
         var panels = new Panels(model, height, [names]);
         LinearAxis axis = ChartStyle.NewAxis(AxisPosition.Bottom, "Standard deviations of what was known before", -Reach, Reach);

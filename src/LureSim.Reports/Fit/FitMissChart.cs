@@ -11,7 +11,7 @@ namespace LureSim.Reports.Fit;
 /// <summary>Pushes, swings and the bowl: one row per kind of reading, how far it lies off the computed one in its own errors.</summary>
 public static class FitMissChart
 {
-    private const double WordsWidth = 480, Least = 4.5;
+    private const double WordsWidth = 540, Least = 4.5;
 
     /// <summary>Builds the picture.</summary>
     /// <param name="report">Fit with such tests.</param>
@@ -24,7 +24,7 @@ public static class FitMissChart
             [.. report.Rows.Where(r => r.Reading.Test is FitKind.Push or FitKind.Swing or FitKind.Float).GroupBy(r => (r.Reading.Quantity, r.Reading.HooksOn)).OrderBy(g => g.Key.Quantity)];
         FitRowResult[] all = [.. groups.SelectMany(g => g)];
         int height = SetUpRows.Height(groups.Length);
-        PlotModel model = ChartStyle.NewModel($"Pushes, swings, bowl: {Trade.Fixed(Math.Sqrt(all.Average(r => r.Miss * r.Miss)), 1)} of their errors off the fitted lure", ChartStyle.Name(report.File.Title));
+        PlotModel model = ChartStyle.NewModel($"Pushes, swings, bowl: {Trade.Fixed(Math.Sqrt(all.Average(r => r.Miss * r.Miss)), 1)} of their errors off the fitted lure", report.File.Title);
         CategoryAxis names = SetUpRows.Axis([.. groups.Select(g => $"{FitWording.Name(g.Key.Quantity)}{(g.First().Reading.Test == FitKind.Float ? "" : g.Key.HooksOn ? ", hooks on" : ", hooks off")}")]);
         var panels = new Panels(model, height, [names]);
         double reach = Math.Max(Least, 1.1 * all.Max(r => Math.Abs(r.Miss)));

@@ -27,7 +27,7 @@ public static class FitTowChart
         double fastest = tows.Max(r => r.Reading.At);
         ShownUnit unit = shown.OneFamily.Unit(ShownQuantity.Speed, fastest);
         double off = Math.Sqrt(tows.Average(r => r.Miss * r.Miss));
-        PlotModel model = ChartStyle.NewModel($"Tows: {Trade.Fixed(off, 1)} of their errors off the fitted lure", ChartStyle.Name(report.File.Title));
+        PlotModel model = ChartStyle.NewModel($"Tows: {Trade.Fixed(off, 1)} of their errors off the fitted lure", report.File.Title);
         var panels = new Panels(model, Height, [.. kinds.Select(k => Axis(tows.Where(r => r.Reading.Quantity == k.Quantity)))]);
         model.Axes.Add(ChartStyle.NewAxis(AxisPosition.Bottom, $"Speed of the tow, {unit.Name}", 0.0, 1.1 * unit.Of(fastest)));
         for (int k = 0; k < kinds.Length; k++)

@@ -22,7 +22,7 @@ public static class FitWayChart
         ArgumentNullException.ThrowIfNull(shown);
         FitRowResult[] coasts = [.. report.Rows.Where(r => r.Reading.Test == FitKind.Coast)], places = [.. report.Rows.Where(r => r.Reading.Quantity == FitQuantity.Place)];
         FitRowResult[] all = [.. report.Rows.Where(r => r.Reading.Test is FitKind.Coast or FitKind.Track)];
-        PlotModel model = ChartStyle.NewModel($"Films and coast-downs: {Trade.Fixed(Math.Sqrt(all.Average(r => r.Miss * r.Miss)), 1)} of their errors off the fitted lure", ChartStyle.Name(report.File.Title));
+        PlotModel model = ChartStyle.NewModel($"Films and coast-downs: {Trade.Fixed(Math.Sqrt(all.Average(r => r.Miss * r.Miss)), 1)} of their errors off the fitted lure", report.File.Title);
         ShownUnit way = shown.OneFamily.Unit(ShownQuantity.Size, 0.1), off = shown.OneFamily.Unit(ShownQuantity.Size, 0.005);
         double farthest = coasts.Length == 0 ? 0.0 : Ways(coasts).Max(w => w.Max(p => p.Measured)), widest = places.Length == 0 ? 0.0 : places.Max(r => Math.Abs(r.Reading.Measured - r.Computed));
         LinearAxis[] axes =

@@ -54,7 +54,7 @@ internal static class FitWording
 
     /// <summary>A number of the lure, in the unit of its key.</summary>
     public static string Show(FitUnknown unknown, double si, Shown shown) =>
-        unknown.Kind == QuantityKind.Length ? shown.OneFamily.Size(si) : unknown.Unit.Length == 0 ? Digits(si) : Quantity.Show(si, unknown.Kind, unknown.Unit, 3);
+        unknown.Kind == QuantityKind.Length ? Length(shown.OneFamily.Unit(ShownQuantity.Size, Math.Max(Math.Abs(si), 0.001)), si) : unknown.Unit.Length == 0 ? Digits(si) : Quantity.Show(si, unknown.Kind, unknown.Unit, 3);
 
     /// <summary>A band.</summary>
     public static string Range(FitUnknown unknown, double low, double high, Shown shown)
@@ -96,6 +96,9 @@ internal static class FitWording
 
     /// <summary>A number in words with its key.</summary>
     public static string Name(FitUnknown unknown) => unknown.Key is null ? unknown.Words : $"{unknown.Words} ({unknown.Name})";
+
+    // Signed, and small beside a millimetre: no words for nothing.
+    private static string Length(ShownUnit unit, double si) => $"{Trade.Fixed(unit.Of(si), unit.MostPlaces)} {unit.Name}";
 
     private static string Digits(double value) => Trade.Digits(value, 3);
 }

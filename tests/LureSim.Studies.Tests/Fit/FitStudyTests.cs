@@ -82,12 +82,12 @@ public sealed class FitStudyTests
     [Fact]
     public void Bands_hold_the_truth_as_often_as_they_say()
     {
-        const int fits = 24;
+        const int fits = 16;
         const double said = 0.8;
         int inside = 0, told = 0;
         for (int seed = 1; seed <= fits; seed++)
         {
-            MadeUpPool pool = Pool(Draw(seed), seed).Tows(true, 3, 0.6).Tows(false, 3, 0.6).Films(false, 1, 1.0).Films(true, 1, 1.0).Swings(true, 2).Bowl();
+            MadeUpPool pool = Pool(Draw(seed), seed).Tows(false, 3, 0.6).Films(false, 1, 1.0).Swings(true, 2).Bowl();
             foreach (FitEstimate value in Fit(pool).Values.Where(v => v.IsTold))
             {
                 double truth = pool.Truth[value.Unknown.Name];
@@ -98,7 +98,7 @@ public sealed class FitStudyTests
 
         double spread = 4.0 * Math.Sqrt(said * (1.0 - said) / (0.5 * told));
         Assert.True(told > 4 * fits, $"{told} numbers told in {fits} fits");
-        Assert.InRange(inside / (double)told, said - spread, said + spread);
+        Assert.True(Math.Abs((inside / (double)told) - said) < spread, $"{inside} of {told}");
     }
 
     // Any lure inside the guesses, from swings and a bowl, which are quick: what is called told lies within four standard deviations of the truth.
@@ -111,7 +111,7 @@ public sealed class FitStudyTests
             Assert.All(report.Values.Where(v => v.IsTold), v =>
                 Assert.InRange((v.Z - pool.Truth[v.Unknown.Name]) / ((v.HighZ - v.LowZ) / (2.0 * FitUnknown.Band)), -4.5, 4.5));
         },
-        iter: 12, threads: 2);
+        iter: 8, threads: 2);
 
     // Form drag and skin friction look like the axial factor, which stands for them: the drag itself comes back.
     [Fact]
