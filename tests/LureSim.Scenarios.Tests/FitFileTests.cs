@@ -52,7 +52,7 @@ public sealed class FitFileTests : IDisposable
         FitFile file = Read(Good);
         Assert.Equal(Path.Combine(_folder, "walker.toml"), file.Scenario);
         Assert.Equal(0.0215, file.MassKg!.Value, 1e-12);
-        Assert.Equal([FitKind.Tow, FitKind.Push, FitKind.Coast, FitKind.Track, FitKind.Swing, FitKind.Float], file.Blocks.Select(b => b.Kind));
+        Assert.Equal([FitKind.Tow, FitKind.Push, FitKind.Coast, FitKind.Track, FitKind.Swing, FitKind.Bowl], file.Blocks.Select(b => b.Kind));
         FitBlock tow = file.Blocks[0], push = file.Blocks[1], coast = file.Blocks[2], track = file.Blocks[3], swing = file.Blocks[4];
         Assert.Equal([false, true, true, true, true, true], file.Blocks.Select(b => b.HooksOn));
         Assert.Equal(3.048, tow.Of(FitWord.Line)!.Value, 1e-12);

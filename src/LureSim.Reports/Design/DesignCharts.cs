@@ -16,12 +16,12 @@ public static class DesignCharts
     {
         ArgumentNullException.ThrowIfNull(report);
         var charts = new List<Chart>();
-        if ((report.FloatAfter ?? report.Float) is { } built)
+        if ((report.RestAfter ?? report.Rest) is { } built)
         {
             charts.AddRange([TrimView.Build(report.Title, built, shown), TrimRighting.Build(report.Title, built, shown)]);
         }
 
-        if (report.Float is { } before && report.FloatAfter is { } after)
+        if (report.Rest is { } before && report.RestAfter is { } after)
         {
             charts.Add(BeforeAfterChart.Build(report.Title, before, after, LureChange.Words(before.Lure, after.Lure, shown), shown));
         }

@@ -43,7 +43,7 @@ public static class DesignFiles
         if (plots != PlotFormat.None)
         {
             ChartFiles.Add(folder, DesignCharts.All(report, c => DesignWords.Change(c, notes.Shown), notes.Shown), plots);
-            if ((report.FloatAfter ?? report.Float) is { } built)
+            if ((report.RestAfter ?? report.Rest) is { } built)
             {
                 TemplateFiles.Add(folder, report.Title, built, plots, notes.Shown);
             }

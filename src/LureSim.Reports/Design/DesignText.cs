@@ -141,7 +141,7 @@ public static class DesignText
         var units = new DesignUnits(shown);
         DesignPoint own = report.Own;
         string lies = own.Word == FloatWord.LiesOver ? "It lies over" : "It floats";
-        string rights = report.Float is { } f ? $" It rights itself up to {Trade.Fixed(f.RightsItselfToDeg, 0)} deg of heel." : "";
+        string rights = report.Rest is { } f ? $" It rights itself up to {Trade.Fixed(f.RightsItselfToDeg, 0)} deg of heel." : "";
         return $"{lies} at {DesignTables.Number(own.TrimDeg, 1)} deg, nose up positive, with {units.LengthText(own.FreeboardM ?? 0.0)} of freeboard amidships and a GM across of "
             + $"{units.LengthText(own.GmM ?? 0.0)}; {units.MassText(own.Trim?.Rest.MassKg ?? 0.0)} with hooks.{rights}";
     }

@@ -21,11 +21,11 @@ public static class FitMissChart
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(shown);
         IGrouping<(FitQuantity Quantity, bool HooksOn), FitRowResult>[] groups =
-            [.. report.Rows.Where(r => r.Reading.Test is FitKind.Push or FitKind.Swing or FitKind.Float).GroupBy(r => (r.Reading.Quantity, r.Reading.HooksOn)).OrderBy(g => g.Key.Quantity)];
+            [.. report.Rows.Where(r => r.Reading.Test is FitKind.Push or FitKind.Swing or FitKind.Bowl).GroupBy(r => (r.Reading.Quantity, r.Reading.HooksOn)).OrderBy(g => g.Key.Quantity)];
         FitRowResult[] all = [.. groups.SelectMany(g => g)];
         int height = SetUpRows.Height(groups.Length);
         PlotModel model = ChartStyle.NewModel($"Pushes, swings, bowl: {Trade.Fixed(Math.Sqrt(all.Average(r => r.Miss * r.Miss)), 1)} of their errors off the fitted lure", report.File.Title);
-        CategoryAxis names = SetUpRows.Axis([.. groups.Select(g => $"{FitWording.Name(g.Key.Quantity)}{(g.First().Reading.Test == FitKind.Float ? "" : g.Key.HooksOn ? ", hooks on" : ", hooks off")}")]);
+        CategoryAxis names = SetUpRows.Axis([.. groups.Select(g => $"{FitWording.Name(g.Key.Quantity)}{(g.First().Reading.Test == FitKind.Bowl ? "" : g.Key.HooksOn ? ", hooks on" : ", hooks off")}")]);
         var panels = new Panels(model, height, [names]);
         double reach = Math.Max(Least, 1.1 * all.Max(r => Math.Abs(r.Miss)));
         LinearAxis axis = ChartStyle.NewAxis(AxisPosition.Bottom, "Measured less computed, in errors of the reading", -reach, reach);

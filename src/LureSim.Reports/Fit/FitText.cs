@@ -95,7 +95,7 @@ public static class FitText
 
     private static IEnumerable<string[]> Tests(FitReport report) => report.Rows.GroupBy(r => (r.Reading.Test, r.Reading.HooksOn)).Select(g => (string[])
     [
-        FitWording.Tests(g.Key.Test), g.Key.Test == FitKind.Float ? "" : g.Key.HooksOn ? "on" : "off", Trade.Fixed(g.Count(), 0), Trade.Fixed(Math.Sqrt(g.Average(r => r.Miss * r.Miss)), 2),
+        FitWording.Tests(g.Key.Test), g.Key.Test == FitKind.Bowl ? "" : g.Key.HooksOn ? "on" : "off", Trade.Fixed(g.Count(), 0), Trade.Fixed(Math.Sqrt(g.Average(r => r.Miss * r.Miss)), 2),
         $"{Trade.Fixed(g.Max(r => r.Surprise), 1)} at {Place(g.MaxBy(r => r.Surprise)!.Reading.Place)}",
     ]);
 

@@ -71,7 +71,7 @@ internal sealed class FitReader(string file, List<ScenarioFault> faults)
     }
 
     // Two words or more and nothing else, or one that can only be a column.
-    private bool IsHeader(string[] cells)
+    private static bool IsHeader(string[] cells)
     {
         string[] filled = [.. cells.Where(c => c.Length > 0)];
         return filled.Length > 1 && Array.TrueForAll(filled, c => FitWords.Find(c, out _) is FitWord w && FitWords.Of(w).Tests.Length > 0);
@@ -103,7 +103,7 @@ internal sealed class FitReader(string file, List<ScenarioFault> faults)
         {
             bool shared = word == FitWord.Mass || _kind is null;
             (shared ? _shared : _settings)[word] = si;
-            if (_kind == FitKind.Float && !shared && !Errors.Contains(word))
+            if (_kind == FitKind.Bowl && !shared && !Errors.Contains(word))
             {
                 _settings.Remove(word);
                 _rows.Add(new(_place, _run, new Dictionary<FitWord, double> { [word] = si }));

@@ -19,7 +19,7 @@ public enum FitKind
     Swing,
 
     /// <summary>Laid into a bowl.</summary>
-    Float,
+    Bowl,
 }
 
 /// <summary>What a line or a column of measurements is about.</summary>

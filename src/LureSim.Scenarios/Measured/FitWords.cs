@@ -56,10 +56,10 @@ internal static class FitWords
         new(FitWord.Loss, QuantityKind.Ratio, 0.0, 1.0, "0 to 100 %", "", [FitKind.Swing], "loss", "loss per swing", "lost"),
         new(FitWord.Heel, QuantityKind.Angle, PoolKeys.Heel.Low, PoolKeys.Heel.High, "0.6 to 85 deg", "deg", [FitKind.Swing], "heel"),
         new(FitWord.Press, QuantityKind.Length, PoolKeys.Press.Low, PoolKeys.Press.High, "0.1 to 50 mm", "", [FitKind.Swing], "press"),
-        new(FitWord.Angle, QuantityKind.Angle, -90.0 * Degree, 90.0 * Degree, "-90 to 90 deg", "deg", [FitKind.Float], "angle", "float angle", "trim"),
-        new(FitWord.NoseHeight, QuantityKind.Length, -0.3, 0.3, "-30 to 30 cm", "", [FitKind.Float], "nose height", "nose over the water"),
-        new(FitWord.TailHeight, QuantityKind.Length, -0.3, 0.3, "-30 to 30 cm", "", [FitKind.Float], "tail height", "tail over the water"),
-        new(FitWord.Draft, QuantityKind.Length, 0.0, 0.2, "0 to 20 cm", "", [FitKind.Float], "draft", "draught"),
+        new(FitWord.Angle, QuantityKind.Angle, -90.0 * Degree, 90.0 * Degree, "-90 to 90 deg", "deg", [FitKind.Bowl], "angle", "float angle", "trim"),
+        new(FitWord.NoseHeight, QuantityKind.Length, -0.3, 0.3, "-30 to 30 cm", "", [FitKind.Bowl], "nose height", "nose over the water"),
+        new(FitWord.TailHeight, QuantityKind.Length, -0.3, 0.3, "-30 to 30 cm", "", [FitKind.Bowl], "tail height", "tail over the water"),
+        new(FitWord.Draft, QuantityKind.Length, 0.0, 0.2, "0 to 20 cm", "", [FitKind.Bowl], "draft", "draught"),
     ];
 
     private static readonly Dictionary<string, FitWord> ByName = All.SelectMany(a => a.Names, (a, n) => (n, a.Word)).ToDictionary(p => p.n, p => p.Word);
@@ -71,7 +71,7 @@ internal static class FitWords
         (FitKind.Coast, ["coast", "coast-down", "coast down"], [FitWord.Time, FitWord.Distance]),
         (FitKind.Track, ["track", "film"], [FitWord.Time, FitWord.NoseX, FitWord.NoseY, FitWord.TailX, FitWord.TailY]),
         (FitKind.Swing, ["swings", "swing", "roll and bob"], [FitWord.What, FitWord.Period, FitWord.Loss]),
-        (FitKind.Float, ["float", "bowl"], [FitWord.Angle, FitWord.NoseHeight, FitWord.Draft]),
+        (FitKind.Bowl, ["float", "bowl"], [FitWord.Angle, FitWord.NoseHeight, FitWord.Draft]),
     ];
 
     /// <summary>The word of a cell with its unit; null where it is none.</summary>

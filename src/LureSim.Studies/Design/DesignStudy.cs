@@ -49,7 +49,7 @@ public static class DesignStudy
         return lure is null ? report : report with
         {
             After = DesignPoint.Whole(lure, report.Water, report.Task, stop),
-            FloatAfter = Trimming.Run(lure, report.Water, stop),
+            RestAfter = Trimming.Run(lure, report.Water, stop),
         };
     }
 }

@@ -116,7 +116,7 @@ internal sealed class FitSystem
     }
 
     // Each lure is floated once; then every test of every set is a run of its own. Readings that were not asked for stay NaN.
-    private double[][] Run(IReadOnlyList<(double[] Z, IEnumerable<int> Tests)> sets)
+    private double[][] Run(List<(double[] Z, IEnumerable<int> Tests)> sets)
     {
         (PoolTrial On, PoolTrial Off)?[] lures = ParallelRuns.Execute(sets, s => _model.Trials(s.Z), _threads, null, _stop);
         (int Set, int Test)[] jobs = [.. sets.SelectMany((s, i) => s.Tests.Select(t => (i, t)))];

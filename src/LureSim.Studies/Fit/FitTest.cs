@@ -107,7 +107,7 @@ internal sealed class SwingReadings(bool hooksOn, PoolTask task, Func<PoolTrial,
 }
 
 /// <summary>A lure in a bowl.</summary>
-internal sealed class FloatReadings() : FitTest(FitKind.Float, true)
+internal sealed class FloatReadings() : FitTest(FitKind.Bowl, true)
 {
     /// <inheritdoc/>
     public override double[] Compute(PoolTrial trial, double[] own, CancellationToken stop)

@@ -162,7 +162,7 @@ internal static class FitTests
         FitReading[] all =
         [
             .. block.Rows.SelectMany(r => kinds.Where(k => r.Of(k.Word) is not null)
-                .Select(k => new FitReading(FitKind.Float, k.Quantity, r.Place, true, 0.0, r.Of(k.Word)!.Value, k.Sigma))),
+                .Select(k => new FitReading(FitKind.Bowl, k.Quantity, r.Place, true, 0.0, r.Of(k.Word)!.Value, k.Sigma))),
         ];
         return all.Length == 0 ? [] : [new FloatReadings { Readings = all }];
     }

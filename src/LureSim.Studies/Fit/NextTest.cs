@@ -127,8 +127,8 @@ internal static class NextTest
         {
             Readings =
             [
-                new(FitKind.Float, FitQuantity.FloatAngle, "", true, 0.0, 0.0, FitTests.BowlAngleErrorRad),
-                new(FitKind.Float, FitQuantity.NoseHeight, "", true, 0.0, 0.0, FitTests.HeightErrorM),
+                new(FitKind.Bowl, FitQuantity.FloatAngle, "", true, 0.0, 0.0, FitTests.BowlAngleErrorRad),
+                new(FitKind.Bowl, FitQuantity.NoseHeight, "", true, 0.0, 0.0, FitTests.HeightErrorM),
             ],
         });
     }

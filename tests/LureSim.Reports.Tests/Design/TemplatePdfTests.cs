@@ -79,7 +79,7 @@ public sealed class TemplatePdfTests
             PlanWindow[] windows = [.. pages.SelectMany(p => p.Items.OfType<PlanWindow>())];
             Assert.True(windows.Length > 1);
             PlanPoint[] all = [.. windows[0].Items.OfType<PlanPath>().SelectMany(p => p.Points)];
-            Assert.Empty(all.Where(p => !windows.Any(w => Inside(w, p))));
+            Assert.DoesNotContain(all, p => !windows.Any(w => Inside(w, p)));
             Assert.All(pages.SelectMany(p => p.Items.OfType<PlanWindow>().Select(w => (Page: p, Window: w))), x =>
                 Assert.True(x.Window.Corner.X + x.Window.WidthMm <= x.Page.WidthMm - 9.0 && x.Window.Corner.Y + x.Window.HeightMm <= x.Page.HeightMm - 9.0));
         }

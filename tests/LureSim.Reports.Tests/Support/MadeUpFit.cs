@@ -84,7 +84,7 @@ internal static class MadeUpFit
             test++;
         }
 
-        yield return (Of(FitKind.Float, FitQuantity.FloatAngle, true, 0.0, 3.2 * Degree, Degree), 2.9 * Degree, test);
-        yield return (Of(FitKind.Float, FitQuantity.NoseHeight, true, 0.0, 0.007, 0.001), 0.0062, test);
+        yield return (Of(FitKind.Bowl, FitQuantity.FloatAngle, true, 0.0, 3.2 * Degree, Degree), 2.9 * Degree, test);
+        yield return (Of(FitKind.Bowl, FitQuantity.NoseHeight, true, 0.0, 0.007, 0.001), 0.0062, test);
     }
 }

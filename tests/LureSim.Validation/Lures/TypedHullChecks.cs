@@ -18,7 +18,7 @@ public static class TypedHullChecks
 
     /// <summary>H8.</summary>
     [PublishedCheck]
-    public static Check Float()
+    public static Check AtRest()
     {
         TrimResult spheroid = Rest(Spheroid(Counts[^1], 0.5));
         var rows = new List<Row>
