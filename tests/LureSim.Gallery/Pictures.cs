@@ -129,5 +129,13 @@ internal static class Pictures
             "pool_push.png", "out/small-walker/pool/pool_push.png",
             "Push the lure along in a pool without its hooks and let go: how soon it turns aside tells how strong the force at its stern is.",
             "luresim pool scenarios/small-walker.toml --set lure.hook_drag=0"),
+        new(
+            "fit_bands.png", "out/pool-measured/fit/fit_bands.png",
+            "What an hour in a pool tells of a lure (an invented one): pale what was known of each number before, blue what the measurements leave. Rows without blue they do not tell.",
+            "luresim fit scenarios/pool-measured.csv"),
+        new(
+            "sayings.png", "out/sayings/sayings.png",
+            "Trade sayings put to the test: each in several places over everything that is guessed. No verdict is written anywhere; a better model may turn it.",
+            "luresim sayings braid-brings-more-to-the-hook lighter-spool-casts-light-lures-further locked-drag-over-mats long-rod-is-the-fishs-lever longer-rod-casts-further nylon-floats strike-is-far-below-line-strength thin-line-casts-further"),
     ];
 }

@@ -1,11 +1,13 @@
 using System.CommandLine;
 using LureSim.Cli.Commands;
 using LureSim.Cli.Running;
+using LureSim.Cli.Sayings;
 using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Page;
 using LureSim.Scenarios;
 using LureSim.Studies.Page;
+using LureSim.Studies.Sayings;
 
 namespace LureSim.Cli.Page;
 
@@ -22,8 +24,9 @@ internal static class PageCommand
         var options = new CommonOptions();
         var files = new Argument<string[]>("files") { Description = $"Scenario files (TOML): one, or up to {PagePlan.MostFiles} side by side.", Arity = ArgumentArity.OneOrMore };
         var quick = new Option<bool>("--quick") { Description = "Leave out the search over rhythms, which takes most of the time." };
+        var sayings = new Option<string?>("--sayings") { Description = "Put sayings to the test on the page: names with commas between, or all (minutes); luresim sayings --list names them.", HelpName = "names" };
         var command = new Command(Name, "Write one HTML file to hand out: the retrieve in motion, why it walks, which rhythms, what tackle changes, the cast.") { files };
-        foreach (Option option in (Option[])[options.Set, options.Out, options.Units, options.Quiet, quick])
+        foreach (Option option in (Option[])[options.Set, options.Out, options.Units, options.Quiet, quick, sayings])
         {
             command.Add(option);
         }
@@ -47,13 +50,17 @@ internal static class PageCommand
                 faults.Add(new("--out", "", $"'{folder}' looks like a file; a folder is due, and the page in it is called {PageName(given[0])}"));
             }
 
+            ReadySaying[] asked = Asked(parsed.GetValue(sayings), faults);
             terminal.Tell(faults.Distinct());
-            return faults.Count > 0 ? ExitCode.BadInput : Run(values, read, !parsed.GetValue(quick), terminal, stop);
+            return faults.Count > 0 ? ExitCode.BadInput : Run(values, read, !parsed.GetValue(quick), asked, terminal, stop);
         });
         return command;
     }
 
-    private static int Run(CommonValues values, PageFile[] files, bool withRhythms, Terminal terminal, CancellationToken stop)
+    private static ReadySaying[] Asked(string? names, List<ScenarioFault> faults) => names is null ? []
+        : SayingsCommand.Ready(SayingsCommand.Named(names.Trim() == "all" ? [] : names.Split(',', StringSplitOptions.TrimEntries), faults), faults);
+
+    private static int Run(CommonValues values, PageFile[] files, bool withRhythms, ReadySaying[] sayings, Terminal terminal, CancellationToken stop)
     {
         using OutputFolder folder = values.Open(stop)!;
         PageResult result;
@@ -62,7 +69,12 @@ internal static class PageCommand
             result = PageStudy.Run(files, new PagePlan(withRhythms), progress.Report, stop);
         }
 
-        byte[] page = PageBuilder.Build(result, values.ShownFor(files[0].Here), CommandLine(values, files, withRhythms), PageEngine.Carried);
+        if (sayings.Length > 0)
+        {
+            result = result with { Sayings = PutToTest(sayings, values.Quiet, terminal, stop) };
+        }
+
+        byte[] page = PageBuilder.Build(result, values.ShownFor(files[0].Here), CommandLine(values, files, withRhythms, sayings), PageEngine.Carried);
         string name = PageName(values.File);
         folder.Add(name, page);
         folder.Commit();
@@ -80,11 +92,21 @@ internal static class PageCommand
         return failure is null ? ExitCode.Done : ExitCode.NotFinished;
     }
 
+    // A page with half of its sayings would not say so: who stops gets none.
+    private static SayingsReport PutToTest(ReadySaying[] sayings, bool quiet, Terminal terminal, CancellationToken stop)
+    {
+        using var progress = new ProgressLine("sayings", terminal, quiet);
+        SayingsReport report = SayingStudy.Run(sayings, new SayingPlan(), progress.Report, null, stop);
+        stop.ThrowIfCancellationRequested();
+        return report;
+    }
+
     private static string PageName(string file) => Path.GetFileNameWithoutExtension(file) + ".html";
 
-    private static string CommandLine(CommonValues values, PageFile[] files, bool withRhythms) => string.Join(' ', (string[])
+    private static string CommandLine(CommonValues values, PageFile[] files, bool withRhythms, ReadySaying[] sayings) => string.Join(' ', (string[])
     [
         "luresim", Name, .. files.Select(f => ShellWord.Of(f.Source.Name)), .. values.Overrides.Select(o => $"--set {ShellWord.Of(o)}"),
         .. values.Units is UnitChoice units ? [$"--units {units.ToString().ToLowerInvariant()}"] : Array.Empty<string>(), .. withRhythms ? Array.Empty<string>() : ["--quick"],
+        .. sayings.Length == 0 ? Array.Empty<string>() : ["--sayings", ShellWord.Of(string.Join(',', sayings.Select(s => s.Saying.Name)))],
     ]);
 }

@@ -37,9 +37,9 @@ internal static class SayingsCommand
             var plan = new SayingPlan(
                 Counts.Read(parsed.GetValue(draws), new SayingPlan().Draws, "--draws", SayingPlan.Fewest, SayingPlan.Most, faults),
                 Counts.Read(parsed.GetValue(threads), 0, "--threads", 0, MostThreads, faults));
-            Saying[] sayings = [.. (given.Length == 0 ? SayingLibrary.Names : given.Distinct(StringComparer.Ordinal)).Select(n => SayingLibrary.Read(n, faults)).OfType<Saying>()];
+            Saying[] sayings = Named(given, faults);
             bool only = parsed.GetValue(list);
-            ReadySaying[] ready = only ? [] : [.. sayings.Select(s => ReadySaying.Of(s, Commands, faults)).OfType<ReadySaying>()];
+            ReadySaying[] ready = only ? [] : Ready(sayings, faults);
             if (faults.Count > 0)
             {
                 terminal.Tell(faults);
@@ -56,6 +56,17 @@ internal static class SayingsCommand
         });
         return command;
     }
+
+    /// <summary>Sayings by name or file; all for none.</summary>
+    /// <param name="names">Names.</param>
+    /// <param name="faults">Gets what is wrong.</param>
+    public static Saying[] Named(IReadOnlyCollection<string> names, List<ScenarioFault> faults) =>
+        [.. (names.Count == 0 ? SayingLibrary.Names : names.Distinct(StringComparer.Ordinal)).Select(n => SayingLibrary.Read(n, faults)).OfType<Saying>()];
+
+    /// <summary>The same, ready to run.</summary>
+    /// <param name="sayings">Sayings.</param>
+    /// <param name="faults">Gets what is wrong.</param>
+    public static ReadySaying[] Ready(IEnumerable<Saying> sayings, List<ScenarioFault> faults) => [.. sayings.Select(s => ReadySaying.Of(s, Commands, faults)).OfType<ReadySaying>()];
 
     // The search over rhythm is the coarse one of a comparison: a saying takes dozens of them.
     private static IReadOnlyList<IFigureSource> Commands =>

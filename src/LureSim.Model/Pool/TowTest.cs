@@ -14,7 +14,7 @@ internal sealed class TowTest
     private const double StraightDeg = 3.0, SteadyDeg = 8.0, SettledDeg = 1.0;
 
     // A tow whose angle keeps within RestDeg over RestLooks looks, RestS apart, has come to rest.
-    private const double RestS = 0.25, RestDeg = 0.02;
+    private const double RestS = 0.25, RestDeg = 0.005;
     private const int RestLooks = 6;
 
     private const double Degree = Math.PI / 180.0, RampS = 1.0, WholeShare = 0.998;
@@ -83,7 +83,7 @@ internal sealed class TowTest
         return Row(sums[0], sums[1]);
     }
 
-    // Six looks in a row that differ by less than a fiftieth of a degree in angle, pitch and roll: a swing, however slow, does not look so.
+    // Six looks in a row that differ by less than a two-hundredth of a degree in angle, pitch and roll: a swing, however slow, does not look so.
     private bool IsAtRest(double sheer)
     {
         double[] now = [sheer, _swim.Pose.PitchRad, _swim.Pose.RollRad];

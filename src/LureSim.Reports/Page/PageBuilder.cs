@@ -58,6 +58,7 @@ public static class PageBuilder
         StorySections.Changes(page),
         StorySections.Cast(page),
         StrikeSection.Of(page),
+        SayingsSection.Of(page),
         NumberTable.Section(page),
         LastSections.Limits(page),
         LastSections.Care(),

@@ -1,7 +1,6 @@
 using LureSim.Reports.Kit.Text;
 using LureSim.Studies.Cast;
 using LureSim.Studies.Sayings;
-using MathNet.Numerics.Statistics;
 
 namespace LureSim.Reports.Sayings;
 
@@ -11,18 +10,18 @@ internal sealed class SayingNumbers(Shown shown)
 {
     private const int MostMoved = 3;
 
-    /// <summary>Median over the draws of all places of the saying's first test, with the band of eight in ten of them: "+1.9 m (1.2 to 2.5)".</summary>
+    /// <summary>Middle over the draws of all places of the saying's first test, with the band of eight in ten of them: "+1.9 m (1.2 to 2.5)".</summary>
     public string Overall(SayingResult result)
     {
         TrialResult[] first = [.. result.Trials.Where(t => t.Trial.Test == result.Trials[0].Trial.Test)];
         double[] all = [.. first.SelectMany(t => t.Numbers)];
-        return all.Length == 0 ? "-" : WithBand(first[0], all.Median(), Spread.Of(all), Unit(first));
+        return all.Length == 0 ? "-" : WithBand(first[0], first[0].Middle(all), Spread.Of(all), Unit(first));
     }
 
     /// <summary>The number of a place with its band.</summary>
     public string WithBand(TrialResult trial) => double.IsNaN(trial.Number) ? "-" : WithBand(trial, trial.Number, trial.Band, Unit([trial]));
 
-    /// <summary>The median of a side.</summary>
+    /// <summary>The middle of a side.</summary>
     public string Side(TrialResult trial, int side) => double.IsNaN(trial.Side(side)) ? "-" : Unit([trial]).Text(trial.Side(side));
 
     /// <summary>The unit of a test over its places: one in which every side can be told.</summary>

@@ -18,7 +18,7 @@ internal sealed class FitReader(string file, List<ScenarioFault> faults)
     private FitKind? _kind;
     private string _place = "", _start = "";
     private string? _title, _scenario;
-    private int _run = 1;
+    private int _run = 1, _before;
     private double _time = double.NegativeInfinity;
 
     /// <summary>Reads a line.</summary>
@@ -125,7 +125,7 @@ internal sealed class FitReader(string file, List<ScenarioFault> faults)
             return;
         }
 
-        (_kind, _start, _columns, _settings, _rows, _run, _time) = (kind, _place, FitWords.ColumnsOf(kind), [], [], 1, double.NegativeInfinity);
+        (_kind, _start, _columns, _settings, _rows, _run, _time, _before) = (kind, _place, FitWords.ColumnsOf(kind), [], [], 1, double.NegativeInfinity, faults.Count);
     }
 
     private void CloseTest()
@@ -135,7 +135,8 @@ internal sealed class FitReader(string file, List<ScenarioFault> faults)
             return;
         }
 
-        if (_rows.Count == 0)
+        // A row that was refused was told already.
+        if (_rows.Count == 0 && faults.Count == _before)
         {
             faults.Add(new(_start, "test", $"the test {FitWords.Name(kind)} holds no rows"));
         }

@@ -19,7 +19,7 @@ public static class BallastSolver
     public const double NearM = 0.05e-3;
 
     private const int Masses = 7, Halvings = 30;
-    private const double LightestKg = 0.1e-3, RoundingM = 1e-9;
+    private const double LightestKg = 0.1e-3, RoundingM = 1e-9, SameShare = 0.02;
 
     /// <summary>Seeks every way to have a wish.</summary>
     /// <param name="before">The lure as it is, afloat.</param>
@@ -73,7 +73,11 @@ public static class BallastSolver
             double from = least ?? LightestKg;
             for (int i = 0; i < Masses && least is not null; i++)
             {
-                places.AddRange(search.At(from + ((most - from) * i / Masses), tells: places.Count == 0));
+                double mass = from + ((most - from) * i / Masses);
+                if (places.Count == 0 || Math.Abs(mass - weight) > SameShare * weight)
+                {
+                    places.AddRange(search.At(mass, tells: places.Count == 0));
+                }
             }
 
             return Answer([.. places.OrderBy(p => p.Weight.MassKg).ThenBy(p => p.Weight.XM)], least);

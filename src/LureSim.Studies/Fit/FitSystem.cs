@@ -92,17 +92,24 @@ internal sealed class FitSystem
         {
             int j = columns[k];
             (int from, int to) = j < OfLure ? (0, Readings.Count) : (_firstReading[TestOf(j)], _firstReading[TestOf(j) + 1]);
-            double[] low = isCentral ? values[each * k] : at, high = values[(each * k) + each - 1];
-            double dz = sets[(each * k) + each - 1].Z[j] - (isCentral ? sets[each * k].Z[j] : z[j]);
+            double[] high = values[(each * k) + each - 1];
+            double up = sets[(each * k) + each - 1].Z[j] - z[j], down = z[j] - sets[each * k].Z[j];
             for (int i = from; i < to; i++)
             {
-                double slope = -(Readings[i].Miss(high[i]) - Readings[i].Miss(low[i])) / (dz * scale);
-                slopes[i, j] = double.IsFinite(slope) ? slope : 0.0;
+                double here = Readings[i].Miss(at[i]), slope = -(Readings[i].Miss(high[i]) - here) / (up * scale);
+                double other = isCentral ? -(here - Readings[i].Miss(values[each * k][i])) / (down * scale) : slope;
+                slopes[i, j] = Flatter(slope, other);
             }
         }
 
         return slopes;
     }
+
+    // Of the slopes to either side the flatter, none where they differ in sign: a jump, where one swing more is seen, must not make a number look sure.
+    private static double Flatter(double one, double other) =>
+        !double.IsFinite(one) || !double.IsFinite(other) ? (double.IsFinite(one) ? one : double.IsFinite(other) ? other : 0.0)
+        : one * other <= 0.0 ? 0.0
+        : Math.Abs(one) < Math.Abs(other) ? one : other;
 
     private int TestOf(int unknown)
     {

@@ -3,8 +3,8 @@ using MathNet.Numerics.LinearAlgebra;
 namespace LureSim.Studies.Fit;
 
 /// <summary>
-/// The band of a number whose readings have a kink, where slopes say little of it. The sum of squares is computed at places along it, the others following as their covariance with it
-/// says; half of it, negative, is the logarithm of a density, whose shares of 10, 50 and 90 % are the band and the best value. Without a kink it is the band of
+/// The band of a number whose readings have a kink, where slopes say little of it. The sum of squares is computed at places along it, with the others following as their covariance with it
+/// says, half as far, and not at all, and the least of the three is taken: on one side of a kink slopes are those of the other side. Half of it, negative, is the logarithm of a density, whose shares of 10, 50 and 90 % are the band and the best value. Without a kink it is the band of
 /// the covariance.
 /// </summary>
 internal static class KinkedBand
@@ -13,6 +13,8 @@ internal static class KinkedBand
     private const double Reach = 3.0, Apart = 0.5;
 
     private const int Fine = 40;
+
+    private static readonly double[] Shares = [1.0, 0.5, 0.0];
 
     /// <summary>10, 50 and 90 % in z.</summary>
     /// <param name="system">Readings.</param>
@@ -26,8 +28,11 @@ internal static class KinkedBand
         Vector<double> follow = covariance.Column(number) / covariance[number, number];
         FitUnknown u = system.Unknowns[number];
         double[] at = [.. Enumerable.Range(0, (int)(2.0 * Reach / Apart) + 1).Select(k => from - Reach + (Apart * k)).Where(z => z >= u.LeastZ && z <= u.MostZ)];
-        double[][] sets = [.. at.Select(z => best.Z.Select((v, j) => Math.Clamp(v + (follow[j] * (z - from)), system.Unknowns[j].LeastZ, system.Unknowns[j].MostZ)).ToArray())];
-        double[] cost = [.. sets.Zip(system.Compute(sets), solver.Cost)];
+        double[][] Along(double share) =>
+            [.. at.Select(z => best.Z.Select((v, j) => j == number ? z : Math.Clamp(v + (share * follow[j] * (z - from)), system.Unknowns[j].LeastZ, system.Unknowns[j].MostZ)).ToArray())];
+        double[][] sets = [.. Shares.SelectMany(Along)];
+        double[] costs = [.. sets.Zip(system.Compute(sets), solver.Cost)];
+        double[] cost = [.. at.Select((_, k) => Enumerable.Range(0, Shares.Length).Min(s => costs[(s * at.Length) + k]))];
         var z = new List<double>();
         var density = new List<double>();
         double least = cost.Min();

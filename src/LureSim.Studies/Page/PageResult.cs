@@ -4,6 +4,7 @@ using LureSim.Scenarios.Effective;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Cast;
 using LureSim.Studies.Runs;
+using LureSim.Studies.Sayings;
 using LureSim.Studies.Strike;
 using LureSim.Wire;
 
@@ -94,6 +95,9 @@ public sealed record PageCase
 /// <param name="HasRhythms">False where the rhythms were left out.</param>
 public sealed record PageResult(IReadOnlyList<PageCase> Cases, IReadOnlyList<PageRun> Others, bool HasRhythms)
 {
+    /// <summary>Sayings put to the test; null where none was asked for.</summary>
+    public SayingsReport? Sayings { get; init; }
+
     /// <summary>Runs side by side: those of the files, then the others.</summary>
     public IReadOnlyList<PageRun> Runs => [.. Cases.Select(c => c.Own), .. Others];
 }

@@ -57,15 +57,15 @@ public sealed record TrialResult(
     /// <summary>Whether the number told is a difference of two sides, not a value.</summary>
     public bool IsDifference => Trial.Test.Sides.Count > 1 && !Trial.Test.Claim.IsLimit;
 
-    /// <summary>Median of <see cref="Numbers"/>; NaN where there is none.</summary>
-    public double Number => Median(Numbers);
+    /// <summary>Median of <see cref="Numbers"/>, their mean where each is a share of few runs; NaN where there is none.</summary>
+    public double Number => Middle(Numbers);
 
     /// <summary>Eight of ten of <see cref="Numbers"/>.</summary>
     public Spread Band => Spread.Of(Numbers);
 
-    /// <summary>Median of a side over the draws that have a value on every side.</summary>
+    /// <summary>Median of a side over the draws that have a value on every side, the mean of shares.</summary>
     /// <param name="side">Side.</param>
-    public double Side(int side) => Median([.. Values.Where(v => !v.Any(double.IsNaN)).Select(v => v[side])]);
+    public double Side(int side) => Middle([.. Values.Where(v => !v.Any(double.IsNaN)).Select(v => v[side])]);
 
     /// <summary>The number told of one draw.</summary>
     /// <param name="values">Value of each side.</param>
@@ -76,7 +76,9 @@ public sealed record TrialResult(
         _ => values[^1] - values[0],
     };
 
-    private static double Median(IReadOnlyList<double> values) => values.Count == 0 ? double.NaN : MathNet.Numerics.Statistics.Statistics.Median(values);
+    /// <summary>The middle of values of this test: the median; of runs that show a word or do not, and shares of three of them, their mean, since their median is all or nothing.</summary>
+    /// <param name="values">Values.</param>
+    public double Middle(IReadOnlyList<double> values) => values.Count == 0 ? double.NaN : Trial.Test.IsOfWords ? values.Average() : MathNet.Numerics.Statistics.Statistics.Median(values);
 }
 
 /// <summary>What came out for a saying.</summary>

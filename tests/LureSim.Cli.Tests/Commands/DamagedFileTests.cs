@@ -26,8 +26,9 @@ public sealed partial class DamagedFileTests : IDisposable
 
     private int _count, _ran;
 
-    // Some of them build on others, which are looked for beside the damaged file.
-    public DamagedFileTests() => Array.ForEach(Paths, p => File.Copy(p, Path.Combine(_folder, Path.GetFileName(p))));
+    // Some of them build on others, or on a drawing, which are looked for beside the damaged file.
+    public DamagedFileTests() => Array.ForEach(
+        [.. Paths, .. Directory.GetFiles(Path.GetDirectoryName(Paths[0])!, "*.svg")], p => File.Copy(p, Path.Combine(_folder, Path.GetFileName(p))));
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 

@@ -78,7 +78,7 @@ public sealed class MistakenLineTests : IDisposable
         Assert.Equal((ExitCode.BadInput, ""), (session.Exit, session.Out));
         Assert.Contains("  luresim start ", session.Error, StringComparison.Ordinal);
         Assert.All(Capabilities.All, c => Assert.Contains($"\n  {c.Create(new Terminal(TextWriter.Null, TextWriter.Null, false), default).Name} ", session.Error, StringComparison.Ordinal));
-        Assert.InRange(session.Error.Split('\n').Length, 8, 30);
+        Assert.InRange(session.Error.Split('\n').Length, 8, 36);
     }
 
     private string[] Words(string line) =>

