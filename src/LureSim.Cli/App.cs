@@ -17,7 +17,7 @@ public static class App
     public static int Run(string[] args, Terminal terminal, CancellationToken stop = default)
     {
         ArgumentNullException.ThrowIfNull(terminal);
-        return Guarded(() => Parsed(args, terminal, stop), terminal);
+        return Guarded(() => Parsed(args, terminal, stop), terminal, stop);
     }
 
     private static int Parsed(string[] args, Terminal terminal, CancellationToken stop)
@@ -88,7 +88,13 @@ public static class App
         return ExitCode.BadInput;
     }
 
-    private static int Guarded(Func<int> run, Terminal terminal)
+    private static int Stopped(Terminal terminal)
+    {
+        terminal.Error.WriteLine("stopped");
+        return ExitCode.Stopped;
+    }
+
+    private static int Guarded(Func<int> run, Terminal terminal, CancellationToken stop)
     {
         try
         {
@@ -96,8 +102,12 @@ public static class App
         }
         catch (OperationCanceledException)
         {
-            terminal.Error.WriteLine("stopped");
-            return ExitCode.Stopped;
+            return Stopped(terminal);
+        }
+        catch (TypeInitializationException) when (stop.IsCancellationRequested)
+        {
+            // A signal that comes while a native library is loaded can break off its first use; the person wanted to stop anyway.
+            return Stopped(terminal);
         }
         catch (SweepException e)
         {
