@@ -5,9 +5,13 @@ using LureSim.Numerics;
 namespace LureSim.Model.Pool;
 
 /// <summary>The lure let go away from rest: zero crossings give the period, the first peaks what a swing loses.</summary>
+/// <remarks>
+/// A half swing counts in full from 6 % of the release on and not at all below 3 %, where no eye sees it (guesses), in proportion between: so period and
+/// loss change evenly with the lure, however many swings are seen, and a fit finds no jump to hide behind.
+/// </remarks>
 internal sealed class SwingTest
 {
-    private const double Degree = Math.PI / 180.0, SeenShare = 0.03, ShownS = 3.0, LongestS = 6.0, OutputS = 0.005;
+    private const double Degree = Math.PI / 180.0, SeenShare = 0.03, ClearShare = 0.06, ShownS = 3.0, LongestS = 6.0, OutputS = 0.005;
     private const int WantedCrossings = 3, MostCrossings = 7;
 
     private readonly FreeSwim _swim;
@@ -82,7 +86,7 @@ internal sealed class SwingTest
         }
 
         _peaks.Add(peak);
-        return new SwingResult(release, Period(), Loss(release), [.. _times], [.. _trace]);
+        return new SwingResult(release, Period(release), Loss(release), [.. _times], [.. _trace]);
     }
 
     private void Keep(double value)
@@ -91,14 +95,19 @@ internal sealed class SwingTest
         _trace.Add(value);
     }
 
-    private double? Period() => _crossings.Count < 2 ? null : 2.0 * (_crossings[^1] - _crossings[0]) / (_crossings.Count - 1);
-
-    // A whole swing where it is seen, else the square of a half.
-    private double? Loss(double release)
+    // Mean of the half swings after the first crossing, doubled.
+    private double? Period(double release)
     {
-        double first = Math.Abs(release);
-        return _crossings.Count < 2 ? null
-            : _crossings.Count > 2 ? 1.0 - (_peaks[2] / first)
-            : 1.0 - Math.Pow(_peaks[1] / first, 2.0);
+        double sum = 0.0, weights = 0.0;
+        for (int i = 1; i < _crossings.Count; i++)
+        {
+            double weight = Math.Min(1.0, ((_peaks[i] / Math.Abs(release)) - SeenShare) / (ClearShare - SeenShare));
+            (sum, weights) = (sum + (weight * (_crossings[i] - _crossings[i - 1])), weights + weight);
+        }
+
+        return weights > 0.0 ? 2.0 * sum / weights : null;
     }
+
+    // The first peak on the side where it was let go, however small: without one that is seen, all is lost.
+    private double? Loss(double release) => _crossings.Count < 2 ? null : 1.0 - (_peaks[2] / Math.Abs(release));
 }

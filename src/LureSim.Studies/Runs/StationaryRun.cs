@@ -18,6 +18,14 @@ public static class StationaryRun
     // A retrieve uses at most two thirds of its duration as warm-up.
     private const double DurationOverWarmUp = 1.5;
 
+    /// <summary>The stationary run of a retrieve at its own rhythm, start, mesh and step.</summary>
+    /// <param name="task">Retrieve.</param>
+    public static RetrieveTask Make(RetrieveTask task)
+    {
+        ArgumentNullException.ThrowIfNull(task);
+        return Make(task, task.CadencePerS, new(task.StartHeadingRad, task.StartSidewaysM), new StationaryPlan(Nodes: task.Solver.Nodes, StepS: task.Solver.StepS));
+    }
+
     /// <summary>The task of a stationary run.</summary>
     /// <param name="task">Retrieve.</param>
     /// <param name="cadencePerS">Rhythm, twitches per second.</param>

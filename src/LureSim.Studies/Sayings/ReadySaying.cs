@@ -94,6 +94,7 @@ public sealed record ReadySaying(Saying Saying, IReadOnlyList<ReadyTrial> Trials
             return null;
         }
 
+        figures = Running(figures, test, source.Resolve([.. place.Set.Concat(test.Set).Concat(test.Sides[0].Set).Select(s => s.Text)]));
         string[] mesh = Finer.OfStudy(figures, own);
         var sides = new List<DrawnSetUp>();
         var overrides = new List<IReadOnlyList<string>>();
@@ -113,6 +114,10 @@ public sealed record ReadySaying(Saying Saying, IReadOnlyList<ReadyTrial> Trials
 
         return faults.Count == before ? new(test, place, figures, column, source, sides, overrides) : null;
     }
+
+    // From several starts a walk is told that has settled; a steady pull has none.
+    private static IFigureSource Running(IFigureSource figures, SayingTest test, ScenarioResult here) =>
+        figures is RetrieveSource && test.Starts > 0 && here.Retrieve is { IsTow: false } ? new SettledRetrieveSource() : figures;
 
     // A key that enters nothing would make any two sides the same.
     private static void Unread(SaidText[] set, IFigureSource figures, ScenarioResult here, HashSet<ScenarioFault> faults)

@@ -4,8 +4,10 @@ using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Sayings;
 using LureSim.Studies.Compare;
 using LureSim.Studies.Crawl;
+using LureSim.Studies.Doubt;
 using LureSim.Studies.Figures;
 using LureSim.Studies.Pool;
+using LureSim.Studies.Runs;
 using LureSim.Studies.Sayings;
 using LureSim.Studies.Strike;
 using LureSim.Studies.Tests.Support;
@@ -85,7 +87,6 @@ public sealed class SayingStudyTests
             [[test]]
             command = "retrieve"
             figure = "width_m"
-            set = ["retrieve.duration=3 s", "retrieve.warm_up=1 s"]
             starts = 2
             less = { name = "slow", set = ["retrieve.cadence=1.5 /s"] }
             more = { name = "fast", set = ["retrieve.cadence=3 /s"] }
@@ -96,6 +97,24 @@ public sealed class SayingStudyTests
         Assert.Equal(one.Looks, four.Looks);
         Assert.All(one.Looks, l => Assert.Equal(2, l.Draws));
         Assert.Equal(one.Moved, four.Moved);
+    }
+
+    [Fact]
+    public void With_starts_a_walk_runs_until_it_has_settled_as_a_search_over_rhythm_counts_it()
+    {
+        const string test = """
+            [[test]]
+            command = "retrieve"
+            figure = "width_m"
+            starts = 1
+            claim = "at least 1 cm"
+            """;
+        TrialResult trial = Assert.Single(Run(test, new(1)));
+        var faults = new List<ScenarioFault>();
+        ScenarioResult drawn = Ready(test, faults)!.Trials[0].Sides[0].DrawWhole(new GuessDesign(1, trial.Trial.Sides[0].Here.Setup!.Seed), new RetrieveSource(), 0)!;
+        WalkStart start = WalkStart.Spread(1)[0];
+        StationaryOutcome settled = StationaryOutcome.Of(drawn.Setup!, StationaryRun.Make(drawn.Retrieve!, drawn.Retrieve!.CadencePerS, start, new()), CancellationToken.None);
+        Assert.Equal(settled.Summary!.WidthM, trial.Values[0][0], 9);
     }
 
     [Fact]
@@ -116,6 +135,7 @@ public sealed class SayingStudyTests
     [InlineData("command = \"retrieve\"\nfigure = \"width_m\"\nset = [\"retrieve.cadense=2 /s\"]", "made-up.toml(8,8): retrieve.cadense: unknown key")]
     [InlineData("command = \"retrieve\"\nfigure = \"width_m\"\nset = [\"retrieve.cadence=2\"]", "made-up.toml(8,8): retrieve.cadence: \"2\": it has no unit")]
     [InlineData("command = \"retrieve\"\nfigure = \"width_m\"\nset = [\"cast.effort=full\"]", "made-up.toml(8,8): cast.effort: does not enter retrieve")]
+    [InlineData("command = \"retrieve\"\nfigure = \"width_m\"\nset = [\"retrieve.warm_up=1 s\"]\nstarts = 2", "made-up.toml(8,8): retrieve.warm_up: does not enter settled retrieve, so it can make no difference there")]
     public void Commands_figures_and_keys_must_exist_and_enter(string test, string told)
     {
         var faults = new List<ScenarioFault>();
