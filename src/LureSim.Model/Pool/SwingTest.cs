@@ -6,12 +6,13 @@ namespace LureSim.Model.Pool;
 
 /// <summary>The lure let go away from rest: zero crossings give the period, the first peaks what a swing loses.</summary>
 /// <remarks>
-/// A half swing counts in full from 6 % of the release on and not at all below 3 %, where no eye sees it (guesses), in proportion between: so period and
+/// A half swing counts in full from 20 % of the release on and not at all below 10 %, half a millimetre of a bob of five, where no eye sees it (guesses), in
+/// proportion between. What comes later is tilted by the other motions of the lure and no longer its own. So period and
 /// loss change evenly with the lure, however many swings are seen, and a fit finds no jump to hide behind.
 /// </remarks>
 internal sealed class SwingTest
 {
-    private const double Degree = Math.PI / 180.0, SeenShare = 0.03, ClearShare = 0.06, ShownS = 3.0, LongestS = 6.0, OutputS = 0.005;
+    private const double Degree = Math.PI / 180.0, SeenShare = 0.1, ClearShare = 0.2, ShownS = 3.0, LongestS = 6.0, OutputS = 0.005;
     private const int WantedCrossings = 3, MostCrossings = 7;
 
     private readonly FreeSwim _swim;

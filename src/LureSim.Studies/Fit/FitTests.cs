@@ -14,14 +14,19 @@ internal static class FitTests
     /// <summary>The same of a place on a film or a coast-down, of a way until it has turned, of a height over the water, m.</summary>
     public const double PlaceErrorM = 0.003, WayErrorM = 0.01, HeightErrorM = 0.001;
 
-    /// <summary>The same of a period, as a share of it, and of a loss, in shares.</summary>
-    public const double PeriodErrorShare = 0.02, LossErrorShare = 0.05;
+    /// <summary>The same of a loss, in shares.</summary>
+    public const double LossErrorShare = 0.05;
 
     // Below this angle an eye from above calls a tow straight; pushes that turn less than this are seen not to turn.
     private const double StraightRad = 3.0 * Degree, TurnedRad = 45.0 * Degree, TurnedErrorRad = 10.0 * Degree, Degree = Math.PI / 180.0;
 
     // How a run was let go, where the film alone tells it: guesses so wide that they hardly matter.
     private const double SpeedFactor = 0.3, DriftRad = 10.0 * Degree, YawRadS = 1.0;
+
+    /// <summary>The same of a period, as a share of it. A roll is seen over three swings; a bob or a nod over little more than one, a third of a second in which one
+    /// of sixty pictures a second is a twentieth, and a finger that presses not quite level tilts it.</summary>
+    /// <param name="period">Which.</param>
+    public static double PeriodErrorShare(FitQuantity period) => period == FitQuantity.RollPeriod ? 0.02 : 0.05;
 
     /// <summary>Angle between push and axis: a key for words and unit, no guess of the scenario.</summary>
     private static KeySpec Drift => PoolKeys.PushDrift;
@@ -132,11 +137,12 @@ internal static class FitTests
             (FitQuantity.BobPeriod, FitQuantity.BobLoss, static (p, t, s) => p.Bob(t, s)),
             (FitQuantity.NodPeriod, FitQuantity.NodLoss, static (p, t, s) => p.Nod(t, s)),
         ];
-        double share = block.Of(FitWord.PeriodError) ?? PeriodErrorShare, lossError = block.Of(FitWord.LossError) ?? LossErrorShare;
+        double lossError = block.Of(FitWord.LossError) ?? LossErrorShare;
         foreach (IGrouping<(double What, double Heel, double Press), FitRow> rows in block.Rows.GroupBy(
             r => (block.Of(r, FitWord.What)!.Value, block.Of(r, FitWord.Heel) ?? task.HeelRad, block.Of(r, FitWord.Press) ?? task.PressM)))
         {
             (FitQuantity period, FitQuantity loss, var run) = kinds[(int)rows.Key.What];
+            double share = block.Of(FitWord.PeriodError) ?? PeriodErrorShare(period);
             yield return new SwingReadings(block.HooksOn, task with { HeelRad = rows.Key.Heel, PressM = rows.Key.Press }, run)
             {
                 Readings =

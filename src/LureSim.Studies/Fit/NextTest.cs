@@ -110,18 +110,18 @@ internal static class NextTest
         }
 
         FitReading Swing(FitQuantity q, double sigma) => new(FitKind.Swing, q, "", true, 0.0, 0.5, sigma / few);
-        double period = FitTests.PeriodErrorShare * 0.4;
+        FitReading Period(FitQuantity q) => Swing(q, FitTests.PeriodErrorShare(q) * 0.4);
         yield return (FitAdvice.Roll, new SwingReadings(true, task, static (p, t, s) => p.Roll(t, s))
         {
-            Readings = [Swing(FitQuantity.RollPeriod, period), Swing(FitQuantity.RollLoss, FitTests.LossErrorShare)],
+            Readings = [Period(FitQuantity.RollPeriod), Swing(FitQuantity.RollLoss, FitTests.LossErrorShare)],
         });
         yield return (FitAdvice.Bob, new SwingReadings(true, task, static (p, t, s) => p.Bob(t, s))
         {
-            Readings = [Swing(FitQuantity.BobPeriod, period), Swing(FitQuantity.BobLoss, FitTests.LossErrorShare)],
+            Readings = [Period(FitQuantity.BobPeriod), Swing(FitQuantity.BobLoss, FitTests.LossErrorShare)],
         });
         yield return (FitAdvice.Nod, new SwingReadings(true, task, static (p, t, s) => p.Nod(t, s))
         {
-            Readings = [Swing(FitQuantity.NodPeriod, period), Swing(FitQuantity.NodLoss, FitTests.LossErrorShare)],
+            Readings = [Period(FitQuantity.NodPeriod), Swing(FitQuantity.NodLoss, FitTests.LossErrorShare)],
         });
         yield return (FitAdvice.Bowl, new FloatReadings
         {

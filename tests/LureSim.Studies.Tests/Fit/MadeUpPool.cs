@@ -138,11 +138,12 @@ internal sealed class MadeUpPool
     public MadeUpPool Swings(bool on, int times)
     {
         Block("swings", on);
-        foreach ((string name, SwingResult swing) in ((string, SwingResult)[])[("roll", Lure(on).Roll(_model.Task, default)), ("bob", Lure(on).Bob(_model.Task, default)), ("nod", Lure(on).Nod(_model.Task, default))])
+        foreach ((string name, double error, SwingResult swing) in ((string, double, SwingResult)[])
+            [("roll", 0.02, Lure(on).Roll(_model.Task, default)), ("bob", 0.05, Lure(on).Bob(_model.Task, default)), ("nod", 0.05, Lure(on).Nod(_model.Task, default))])
         {
             for (int i = 0; i < times && swing.PeriodS is double; i++)
             {
-                Line($"{name}, {N(swing.PeriodS!.Value * (1.0 + Error(0.02)))} s, {N(100.0 * Math.Clamp(swing.LossShare!.Value + Error(0.05), 0.0, 1.0))} %");
+                Line($"{name}, {N(swing.PeriodS!.Value * (1.0 + Error(error)))} s, {N(100.0 * Math.Clamp(swing.LossShare!.Value + Error(0.05), 0.0, 1.0))} %");
             }
         }
 
