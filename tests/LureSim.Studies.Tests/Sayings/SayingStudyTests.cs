@@ -109,9 +109,9 @@ public sealed class SayingStudyTests
             starts = 1
             claim = "at least 1 cm"
             """;
-        TrialResult trial = Assert.Single(Run(test, new(1)));
+        TrialResult trial = Assert.Single(Run(test, new(2)));
         var faults = new List<ScenarioFault>();
-        ScenarioResult drawn = Ready(test, faults)!.Trials[0].Sides[0].DrawWhole(new GuessDesign(1, trial.Trial.Sides[0].Here.Setup!.Seed), new RetrieveSource(), 0)!;
+        ScenarioResult drawn = Ready(test, faults)!.Trials[0].Sides[0].DrawWhole(new GuessDesign(2, trial.Trial.Sides[0].Here.Setup!.Seed), new RetrieveSource(), 0)!;
         WalkStart start = WalkStart.Spread(1)[0];
         StationaryOutcome settled = StationaryOutcome.Of(drawn.Setup!, StationaryRun.Make(drawn.Retrieve!, drawn.Retrieve!.CadencePerS, start, new()), CancellationToken.None);
         Assert.Equal(settled.Summary!.WidthM, trial.Values[0][0], 9);
