@@ -53,7 +53,7 @@ internal static class LiveHost
     {
         var file = new PageFile(values.File, []);
         using var progress = new ProgressLine("live", terminal, quiet: false);
-        PageResult result = PageStudy.Run([file], new PagePlan(WithRhythms: false, WithStrike: false), progress.Report, stop);
+        PageResult result = PageStudy.Run([file], new PagePlan(WithRhythms: false, WithStrike: false, WithBuilding: false), progress.Report, stop);
         Shown shown = values.Units is string units ? new(Enum.Parse<UnitChoice>(units, ignoreCase: true)) : Shown.For(file.Here.Units);
         return PageBuilder.Serve(result, shown, $"luresim live {ShellWord.Of(values.File)}");
     }

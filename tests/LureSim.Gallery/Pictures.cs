@@ -134,7 +134,7 @@ internal static class Pictures
             "What an hour in a pool tells of a lure (an invented one): pale what was known of each number before, blue what the measurements leave. Rows without blue they do not tell.",
             "luresim fit scenarios/pool-measured.csv"),
         new(
-            "sayings.png", "out/sayings/sayings/sayings.png",
+            "sayings.png", "out/sayings/sayings.png",
             "Trade sayings put to the test: each in several places over everything that is guessed. No verdict is written anywhere; a better model may turn it.",
             "luresim sayings braid-brings-more-to-the-hook lighter-spool-casts-light-lures-further locked-drag-over-mats long-rod-is-the-fishs-lever longer-rod-casts-further nylon-floats strike-is-far-below-line-strength thin-line-casts-further"),
     ];

@@ -23,9 +23,9 @@ internal static class PageCommand
     {
         var options = new CommonOptions();
         var files = new Argument<string[]>("files") { Description = $"Scenario files (TOML): one, or up to {PagePlan.MostFiles} side by side.", Arity = ArgumentArity.OneOrMore };
-        var quick = new Option<bool>("--quick") { Description = "Leave out the search over rhythms, which takes most of the time." };
+        var quick = new Option<bool>("--quick") { Description = "Leave out the search over rhythms, which takes most of the time, and what changes of the lure would do." };
         var sayings = new Option<string?>("--sayings") { Description = "Put sayings to the test on the page: names with commas between, or all (minutes); luresim sayings --list names them.", HelpName = "names" };
-        var command = new Command(Name, "Write one HTML file to hand out: the retrieve in motion, why it walks, which rhythms, what tackle changes, the cast.") { files };
+        var command = new Command(Name, "Write one HTML file to hand out: the retrieve in motion, why it walks, which rhythms, what tackle changes, how the lure floats, the cast.") { files };
         foreach (Option option in (Option[])[options.Set, options.Out, options.Units, options.Quiet, quick, sayings])
         {
             command.Add(option);
@@ -66,7 +66,7 @@ internal static class PageCommand
         PageResult result;
         using (var progress = new ProgressLine(Name, terminal, values.Quiet))
         {
-            result = PageStudy.Run(files, new PagePlan(withRhythms), progress.Report, stop);
+            result = PageStudy.Run(files, new PagePlan(withRhythms, WithBuilding: withRhythms), progress.Report, stop);
         }
 
         if (sayings.Length > 0)

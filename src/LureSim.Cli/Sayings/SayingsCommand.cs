@@ -52,7 +52,7 @@ internal static class SayingsCommand
                 return ExitCode.Done;
             }
 
-            return Run(options.Read(parsed, Name, Name), ready, plan, terminal, stop);
+            return Run(options.Read(parsed, Name, ""), ready, plan, terminal, stop);
         });
         return command;
     }

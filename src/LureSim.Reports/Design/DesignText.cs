@@ -160,6 +160,9 @@ public static class DesignText
             : $"On a tight line at {shown.Speed(task.SpeedMS)} it leaves the straight line, an error growing e-fold in {Trade.Digits(1.0 / Math.Max(own.GrowthPerS ?? 1e-9, 1e-9))} s; it would come straight {critical}, and {chi} is assumed.";
     }
 
-    private static string Pull(MarginResult margin, Shown shown) =>
+    /// <summary>What one pull does, a sentence.</summary>
+    /// <param name="margin">Margin.</param>
+    /// <param name="shown">Units.</param>
+    internal static string Pull(MarginResult margin, Shown shown) =>
         $"One pull at {Trade.Fixed(margin.Task.AngleRad / Degree, 0)} deg off the line turns it by {Trade.Fixed(margin.Pull.TurnDeg, 0)} deg and lets it glide {shown.Size(margin.Pull.GlideM)} across the line.";
 }

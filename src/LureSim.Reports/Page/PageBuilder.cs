@@ -56,6 +56,7 @@ public static class PageBuilder
         StorySections.Why(page),
         StorySections.Rhythms(page),
         StorySections.Changes(page),
+        FloatSection.Of(page),
         StorySections.Cast(page),
         StrikeSection.Of(page),
         SayingsSection.Of(page),

@@ -1,3 +1,4 @@
+using LureSim.Reports.Kit.Text;
 using LureSim.Reports.Sayings;
 using LureSim.Studies.Sayings;
 
@@ -15,15 +16,22 @@ internal static class SayingsSection
             return default;
         }
 
-        var numbers = new SayingNumbers(page.Shown);
+        SayingNumbers[] numbers = [.. (page.Shown.Choice == UnitChoice.Both ? [UnitChoice.Trade, UnitChoice.Metric] : new[] { page.Shown.Choice }).Select(c => new SayingNumbers(new(c)))];
         return StorySections.Section(
             "sayings", "What people say, put to the test",
             StorySections.Paragraphs([$"Each saying was tried in several places, with {report.Plan.Draws} draws of everything that is guessed; the set-ups are the program's own, not the one above. The number is what the compared change does, with the band of 8 in 10 draws."]),
             HtmlTable.Of(["saying", "verdict", "number", "pages that say so"], [.. report.Results.Select(r => (Markup[])
             [
-                r.Saying.Says, HtmlTable.Cell(SayingWords.Verdict(r.Verdict), Places(r)), Markup.Of(Markup.Tag("b", "", numbers.Overall(r)), Markup.Tag("small", "", SayingWords.Figure(r.Trials[0].Trial))), SayingWords.Told(r.Saying.Told),
+                r.Saying.Says, HtmlTable.Cell(SayingWords.Verdict(r.Verdict), Places(r)), Number(r, numbers), SayingWords.Told(r.Saying.Told),
             ])]),
             StorySections.Paragraphs([$"Rule: {SayingWords.Rule}. `luresim sayings` tells places, reasons and bands."]));
+    }
+
+    // In each family of units, then what it is.
+    private static Markup Number(SayingResult result, SayingNumbers[] numbers)
+    {
+        string[] told = [.. numbers.Select(n => n.Overall(result)).Distinct()];
+        return Markup.Of(Markup.Tag("b", "", Markup.Prose(told[0])), Markup.Of(told.Skip(1).Append(SayingWords.Figure(result.Trials[0].Trial)).Select(t => Markup.Tag("small", "", Markup.Prose(t)))));
     }
 
     // Where it holds, where its places differ.

@@ -28,18 +28,23 @@ internal sealed class SayingNumbers(Shown shown)
     public ShownUnit Unit(IReadOnlyList<TrialResult> places)
     {
         double largest = places.SelectMany(p => Enumerable.Range(0, p.Trial.Test.Sides.Count).Select(p.Side).Append(p.Number)).Where(double.IsFinite).Select(Math.Abs).DefaultIfEmpty(0.0).Max();
-        return places[0].Trial.Test.IsOfWords ? Percent : UnitOf(places[0].Trial.Figure, largest);
+        return places[0].Trial.Test.IsOfWords ? Percent : Fine(UnitOf(places[0].Trial.Figure, largest), largest);
     }
 
     /// <summary>The figures that moved most, of those whose digits tell it: "mean slack 0.4 to 5.0 cm".</summary>
     public IEnumerable<string> Moved(TrialResult trial) => trial.Moved.Select(m => (Moved: m, Unit: UnitOf(m.Figure, Math.Max(Math.Abs(m.From), Math.Abs(m.To)))))
         .Where(m => m.Unit.Digits(m.Moved.From) != m.Unit.Digits(m.Moved.To)).Take(MostMoved)
-        .Select(m => $"{FigureUnit.Words(m.Moved.Figure)} {m.Unit.Digits(m.Moved.From)} to {m.Unit.Text(m.Moved.To)}");
+        .Select(m => $"{SayingWords.Words(trial.Trial, m.Moved.Figure)} {m.Unit.Digits(m.Moved.From)} to {m.Unit.Text(m.Moved.To)}");
 
     private static ShownUnit Percent => new("%", 0.01, 0);
 
     private ShownUnit UnitOf(string figure, double largest) =>
         figure.EndsWith("_share", StringComparison.Ordinal) ? Percent : FigureUnit.Of(shown.OneFamily, figure, largest)[0];
+
+    // A number too small for the decimals of its unit gets two digits all the same: a place tells a value, and "0 to 0 g" none.
+    private static ShownUnit Fine(ShownUnit unit, double largest) => largest > 0.0 && unit.Of(largest) < 1.0
+        ? unit with { MostPlaces = Math.Max(unit.MostPlaces, Math.Min(15, 1 - (int)Math.Floor(Math.Log10(unit.Of(largest))))) }
+        : unit;
 
     private static string WithBand(TrialResult trial, double number, Spread band, ShownUnit unit)
     {

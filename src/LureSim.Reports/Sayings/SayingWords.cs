@@ -48,9 +48,13 @@ internal static class SayingWords
     /// <summary>What is looked at.</summary>
     public static string Figure(ReadyTrial trial)
     {
-        string figure = trial.Test.IsOfWords ? $"share of {trial.Figures.Name} runs that are {string.Join(" or ", trial.Test.Words)}" : $"{FigureUnit.Words(trial.Figure)} of {trial.Figures.Name}";
-        return trial.Test.Name.Length > 0 ? $"{trial.Test.Name} ({figure})" : figure;
+        string words = Words(trial, trial.Figure);
+        string figure = trial.Test.IsOfWords ? $"share of {trial.Figures.Name} runs that are {string.Join(" or ", trial.Test.Words)}" : $"{words} of {trial.Figures.Name}";
+        return trial.Test.Name.Length > 0 && trial.Test.Name != words ? $"{trial.Test.Name} ({figure})" : figure;
     }
+
+    /// <summary>A figure: the words of one that people ask for first, else its key.</summary>
+    public static string Words(ReadyTrial trial, string key) => trial.Figures.Headlines.FirstOrDefault(h => h.Key == key)?.Words ?? FigureUnit.Words(key);
 
     /// <summary>What would count as true.</summary>
     public static string Claim(ReadyTrial trial)

@@ -64,7 +64,10 @@ public static class TrimText
     private static string How(TrimResult t, Shown shown) =>
         $"It floats {Angle(t.Rest.TrimRad)}, {shown.Size(t.DraftM)} deep, with the nose {Over(t.Rest.NoseHeightM, shown)} and the line tie {Over(t.Rest.TieHeightM, shown)}.";
 
-    private static string Stands(TrimResult t, Shown shown) => !t.IsUpright
+    /// <summary>How surely it stands up by itself: a sentence or two.</summary>
+    /// <param name="t">Lure at rest.</param>
+    /// <param name="shown">Units.</param>
+    internal static string Stands(TrimResult t, Shown shown) => !t.IsUpright
         ? $"It has no upright position: it lies over at {Trade.Fixed(t.Rest.HeelRad / Degree, 0)} deg. Put weight lower."
         : $"It stands up by itself from {(t.RightsItselfToDeg >= 180.0 ? "any heel" : $"heels up to {Trade.Fixed(t.RightsItselfToDeg, 0)} deg")}; GM, which tells how stiffly, is {shown.Size(t.Rest.GmTransverseM)}.";
 

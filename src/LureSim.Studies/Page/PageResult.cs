@@ -3,6 +3,7 @@ using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Cast;
+using LureSim.Studies.Design;
 using LureSim.Studies.Runs;
 using LureSim.Studies.Sayings;
 using LureSim.Studies.Strike;
@@ -14,7 +15,8 @@ namespace LureSim.Studies.Page;
 /// <param name="WithRhythms">False leaves out the rhythms, which take most of the time.</param>
 /// <param name="Threads">Most threads; 0 = all cores. No result depends on it.</param>
 /// <param name="WithStrike">False leaves out strike and drag.</param>
-public sealed record PagePlan(bool WithRhythms = true, int Threads = 0, bool WithStrike = true)
+/// <param name="WithBuilding">False leaves out what changes of the lure and errors of building do; how it floats and comes on a tight line stays.</param>
+public sealed record PagePlan(bool WithRhythms = true, int Threads = 0, bool WithStrike = true, bool WithBuilding = true)
 {
     /// <summary>Most files of one page: each adds its runs to one document.</summary>
     public const int MostFiles = 4;
@@ -76,6 +78,12 @@ public sealed record PageCase
 
     /// <summary>Why there is no strike; null where there is one, or where it was left out.</summary>
     public string? StrikeFault { get; init; }
+
+    /// <summary>How the lure floats and what would change it; null where it could not be computed.</summary>
+    public DesignReport? Design { get; init; }
+
+    /// <summary>Why there is no float, or null.</summary>
+    public string? DesignFault { get; init; }
 
     /// <summary>Other lines, leaders and rods; empty for a steady pull.</summary>
     public required IReadOnlyList<PageChange> Changes { get; init; }

@@ -10,7 +10,7 @@ using LureSim.Wire;
 
 namespace LureSim.Studies.Page;
 
-/// <summary>Computes what a page shows: retrieves, settled walks, other lines, leaders and rods, rhythms, casts.</summary>
+/// <summary>Computes what a page shows: retrieves, settled walks, other lines, leaders and rods, rhythms, casts, strikes, floats.</summary>
 public static class PageStudy
 {
     // Of the time, where rhythms are searched.
@@ -55,6 +55,7 @@ public static class PageStudy
             yield return new(file, null, stop => PageStrike.Of(file, stop));
         }
 
+        yield return new(file, null, stop => PageFloat.Of(file, plan.WithBuilding, stop));
         yield return new(file, null, stop => Retrieve("own", "as in the file", file, [], stop));
         if (!file.Here.Retrieve!.IsTow)
         {
@@ -106,6 +107,7 @@ public static class PageStudy
         StationaryOutcome? settled = parts.Select(p => p.Made).OfType<Settled>().FirstOrDefault()?.Outcome;
         CastMade cast = parts.Select(p => p.Made).OfType<CastMade>().First();
         PageStrike? strike = parts.Select(p => p.Made).OfType<PageStrike>().FirstOrDefault();
+        PageFloat afloat = parts.Select(p => p.Made).OfType<PageFloat>().First();
         return new()
         {
             File = file,
@@ -116,6 +118,8 @@ public static class PageStudy
             CastFault = cast.Fault,
             Strike = strike?.Report,
             StrikeFault = strike?.Fault,
+            Design = afloat.Report,
+            DesignFault = afloat.Fault,
             Changes = [.. parts.Where(p => p.Change is not null).Select(p => new PageChange(p.Change!.Group, p.Change.Label, p.Change.Set.Count == 0, (StationaryOutcome)p.Made))],
             Guesses = [.. file.Own!.Guesses.Where(g => Retrieves.Draws(g.Key, file.Here))],
         };

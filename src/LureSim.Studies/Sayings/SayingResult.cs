@@ -45,7 +45,7 @@ public sealed record LeadingGuess(string Key, double Rho);
 /// <param name="SameChance">Share of the draws in which nobody would notice a difference; NaN with one side.</param>
 /// <param name="Missing">Draws without value.</param>
 /// <param name="WhyMissing">Why most of them have none; empty where all have.</param>
-/// <param name="Moved">Figures that moved most, surest first.</param>
+/// <param name="Moved">Of the figures that people ask for first those that moved most, the largest move first.</param>
 /// <param name="Guess">Guess that the number goes with; null where none stands out.</param>
 public sealed record TrialResult(
     ReadyTrial Trial, IReadOnlyList<IReadOnlyList<double>> Values, double Chance, PlaceWord Word, PlaceWord First, IReadOnlyList<SecondLook> Looks, double OppositeChance,

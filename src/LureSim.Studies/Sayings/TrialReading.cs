@@ -76,7 +76,7 @@ internal static class TrialReading
     private static string Why(IReadOnlyList<FigureRow> rows) =>
         rows.Where(r => r.Failure is not null).GroupBy(r => r.Failure!, StringComparer.Ordinal).MaxBy(g => g.Count())?.Key ?? "the figure does not exist there";
 
-    // Figures whose draws agree which way they moved from the first side to the last, by their size.
+    // Of the figures that people ask for first, as their command says, those whose draws agree which way they moved from the first side to the last, by their size.
     private static MovedFigure[] Moved(ReadyTrial trial, ILookup<(Again? Look, int Draw, int Side), FigureRow> found, int draws)
     {
         int last = trial.Sides.Count - 1;
@@ -86,9 +86,10 @@ internal static class TrialReading
         }
 
         var moved = new List<(MovedFigure Figure, double Size)>();
+        HashSet<string> asked = [.. trial.Figures.Headlines.Select(h => h.Key)];
         for (int f = 0; f < trial.Figures.Numbers.Count; f++)
         {
-            if (f == trial.Column && !trial.Test.IsOfWords)
+            if ((f == trial.Column && !trial.Test.IsOfWords) || !asked.Contains(trial.Figures.Numbers[f]))
             {
                 continue;
             }

@@ -63,7 +63,7 @@ public sealed partial class PageBuilderTests
         string html = Build(MadeUpPage.Result(MadeUpPage.File(name)), Solver);
         Assert.InRange(Encoding.UTF8.GetByteCount(html), 50_000, 2_000_000);
         string text = html[..html.IndexOf("<script", StringComparison.Ordinal)];
-        foreach (string id in (string[])["walk", "try", "setup", "did", "why", "rhythms", "changes", "cast", "strike", "numbers", "limits", "care", "guesses", "words", "command"])
+        foreach (string id in (string[])["walk", "try", "setup", "did", "why", "rhythms", "changes", "float", "cast", "strike", "numbers", "limits", "care", "guesses", "words", "command"])
         {
             Assert.Contains($"<section id=\"{id}\"", text, StringComparison.Ordinal);
         }

@@ -1,6 +1,8 @@
 using System.Runtime.CompilerServices;
 using LureSim.Model;
+using LureSim.Model.Margin;
 using LureSim.Model.Retrieve;
+using LureSim.Studies.Design;
 using LureSim.Studies.Page;
 using LureSim.Wire;
 
@@ -25,6 +27,7 @@ internal static class MadeUpPage
         CastFault = "none was made",
         Strike = index == 0 ? MadeUpStrike.Report() : null,
         StrikeFault = index == 0 ? null : "none was made",
+        Design = DesignStudy.Afloat(file.Here, new MarginTask(), CancellationToken.None),
         Changes = [],
         Guesses = [.. file.Own!.Guesses],
     };

@@ -35,6 +35,13 @@ internal static class MadeUpSayings
         return new(Saying("reeled-straight", "Reeled straight in it does nothing.", new(0, 0, "common practice, no source"), test, ""), [Trial(test, "", [.. Enumerable.Range(1, 9).Select(d => new[] { 0.4 * d })], PlaceWord.True)]);
     }
 
+    /// <summary>Pulls of hundredths of a gram.</summary>
+    public static SayingResult Tiny()
+    {
+        SayingTest test = Test("retrieve", "nose_down_load_N", [], new(ClaimKind.Higher, new("more is higher", ""), double.NaN, 0.1, double.NaN, true), "thin", "thick");
+        return new(Saying("tiny", "Thick line weighs on the nose.", new(1, 0, ""), test, ""), [Trial(test, "", [.. Enumerable.Range(1, 9).Select(d => new[] { 1e-4, 1e-4 + (2e-5 * d) })], PlaceWord.True)]);
+    }
+
     private static SayingResult Walks()
     {
         SayingTest test = Test("retrieve", "pattern", ["alternating"], new(ClaimKind.Falls, new("falls", ""), double.NaN, double.NaN, 0.5, true), "12 in", "18 in", "84 in");

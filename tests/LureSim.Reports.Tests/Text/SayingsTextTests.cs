@@ -36,6 +36,15 @@ public sealed class SayingsTextTests
         Assert.Contains("+2.8 m (2.2 to 3.4)", Flat(new(UnitChoice.Metric)), StringComparison.Ordinal);
     }
 
+    // 1e-4 N weigh 0.0102 g.
+    [Fact]
+    public void A_number_too_small_for_the_decimals_of_its_unit_keeps_two_digits()
+    {
+        string text = SayingsText.Build(new([MadeUpSayings.Tiny()], 1, new(9)), new(UnitChoice.Metric));
+        Assert.Contains("+0.010 g (0.004 to 0.017)", text, StringComparison.Ordinal);
+        Assert.DoesNotContain("0 to 0", text.Replace("0.0", "", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_stopped_study_says_so()
     {

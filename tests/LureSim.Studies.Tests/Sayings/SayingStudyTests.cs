@@ -99,6 +99,24 @@ public sealed class SayingStudyTests
         Assert.Equal(one.Moved, four.Moved);
     }
 
+    // A weight moved back lowers the tail and all that hangs on it; what nobody asks for first (centres, shares) moves too and is not told.
+    [Fact]
+    public void What_moved_with_it_are_figures_that_people_ask_for_first()
+    {
+        TrialResult trial = Assert.Single(Run(
+            """
+            [[test]]
+            command = "trim"
+            figure = "tie_height_m"
+            less = { name = "ahead", set = ["lure.ballast[1].x=0 mm"] }
+            more = { name = "back", set = ["lure.ballast[1].x=-20 mm"] }
+            claim = "more is higher"
+            """,
+            new(9, 1)));
+        Assert.Contains("trim_deg", trial.Moved.Select(m => m.Figure));
+        Assert.All(trial.Moved, m => Assert.Contains(m.Figure, trial.Trial.Figures.Headlines.Select(h => h.Key)));
+    }
+
     [Fact]
     public void With_starts_a_walk_runs_until_it_has_settled_as_a_search_over_rhythm_counts_it()
     {
