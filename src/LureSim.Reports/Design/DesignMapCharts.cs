@@ -77,7 +77,7 @@ public static class DesignMapCharts
         foreach (WindowCell w in tried)
         {
             bool walks = w.WalkShare > 0.0;
-            Dot(chart.Model, x.Of(map.Columns[w.Column]), y.Of(map.Rows[w.Row]), walks ? ChartStyle.Green : ChartStyle.Ink, walks ? most * w.WalkShare : SmallDot);
+            Dot(chart.Model, x.Of(map.Columns[w.Column]), y.Of(map.Rows[w.Row]), walks ? ChartStyle.Green : ChartStyle.Ink, SmallDot + (walks ? (most - SmallDot) * w.WalkShare : 0.0));
         }
 
         return chart;

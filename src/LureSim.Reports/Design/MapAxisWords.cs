@@ -1,4 +1,3 @@
-using LureSim.Model.Lures;
 using LureSim.Reports.Kit.Text;
 using LureSim.Scenarios.Keys;
 using LureSim.Studies.Design;
@@ -36,7 +35,7 @@ internal sealed class MapAxisWords
         ChangeKind.BallastMass => $"Mass of the weight, {Unit.Name}",
         ChangeKind.TieAlong => $"Line tie toward the nose from the middle, {Unit.Name}",
         ChangeKind.TieUp => $"Line tie over the axis, {Unit.Name}",
-        ChangeKind.HookSize => Hooks(0.0).Contains('+', StringComparison.Ordinal) ? "Sizes of the hooks, front + rear" : "Size of the hooks",
+        ChangeKind.HookSize => Hooks(0.0).Contains('+', StringComparison.Ordinal) ? "Sizes of the hooks from the front" : "Size of the hooks",
         ChangeKind.Length => $"Length, {Unit.Name}",
         _ => $"Breadth, height along with it, {Unit.Name}",
     };

@@ -46,7 +46,7 @@ internal static class MadeUpMargin
         WindowCell[] tried =
         [
             .. from r in Enumerable.Range(0, up).Where(r => r % 3 == 0) from c in Enumerable.Range(0, across).Where(c => c % 3 == 0)
-               select new WindowCell(c, r, 0.8, 1.6, 0.1, [.. Enumerable.Range(0, 4).Select(k => (WalkPattern?)(k < (r + c) / 3 % 5 ? WalkPattern.Alternating : WalkPattern.Tracking))]),
+               select new WindowCell(c, r, 0.8, 1.6, 0.1, [.. Enumerable.Range(0, 4).Select(k => (WalkPattern?)(k < (r + c) / 3 % 5 ? WalkPattern.Alternating : WalkPattern.Tracking))], Cell(r, c).Reason),
         ];
         return new(MadeUpDesign.Cigar, task, new MarginTask(), task.Columns.Values(), task.Rows.Values(), cells, windows ? new(3, 3, [0.8, 1.2, 1.6, 2.0], tried) : null);
 
