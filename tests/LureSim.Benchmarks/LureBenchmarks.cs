@@ -36,7 +36,7 @@ public class LureBenchmarks
 
     /// <summary>How it lies, is towed, and whether it keeps straight: a point of a map.</summary>
     [Benchmark]
-    public RestAndTow Towed() => MarginRun.Towed(_lure, _water, _task);
+    public RestAndTow Towed() => MarginRun.Towed(_lure, _water, _task, criticalHalvings: 3);
 
     /// <summary>Walk margin.</summary>
     [Benchmark]

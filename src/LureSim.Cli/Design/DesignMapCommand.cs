@@ -9,6 +9,7 @@ using LureSim.Reports.Kit.Files;
 using LureSim.Reports.Kit.Json;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
+using LureSim.Scenarios.Keys;
 using LureSim.Studies.Design;
 using LureSim.Studies.Figures;
 
@@ -26,7 +27,7 @@ internal static class DesignMapCommand
     public static int Run(CommonValues values, DesignOptions options, ParseResult parsed, Terminal terminal, CancellationToken stop)
     {
         var faults = new List<ScenarioFault>();
-        (MapSecond second, KeptMass? keeps, BallastHeight height, int step) = options.MapOf(parsed, faults);
+        (ChangeKind columns, ChangeKind rows, KeptMass? keeps, BallastHeight height, int step) = options.MapOf(parsed, faults);
         bool windows = parsed.GetValue(options.Windows);
         IFigureSource figures = windows ? Capabilities.Retrieve : DesignCommand.Capability.Figures!;
         ScenarioResult? read = windows ? ScenarioInput.ReadTwitched(values, faults, terminal) : ScenarioInput.Read(values, faults, terminal, figures.Asks);
@@ -35,29 +36,29 @@ internal static class DesignMapCommand
             return ExitCode.BadInput;
         }
 
-        using OutputFolder? folder = values.Open(stop);
         LureSpec lure = scenario.Setup!.Lure;
-        var task = MapTask.Of(lure, second, keeps ?? new DesignWish(null).Kept(lure), height);
-        BallastMap map;
+        var task = MapTask.Of(lure, HookSizes.Of(scenario), columns, rows, keeps ?? new DesignWish(null).Kept(lure), height);
+        using OutputFolder? folder = values.Open(stop);
+        DesignMap map;
         using (var progress = new ProgressLine("map", terminal, values.Quiet))
         {
-            map = BallastMapStudy.Run(lure, WaterModel.Evaluate(scenario.Setup.Water), task, new MarginTask(), progress.Report, stop);
+            map = DesignMapStudy.Run(lure, WaterModel.Evaluate(scenario.Setup.Water), task, new MarginTask(), progress.Report, stop);
         }
 
         if (windows)
         {
             using var progress = new ProgressLine("windows", terminal, values.Quiet);
-            map = BallastMapStudy.WithWindows(map, scenario.Setup, scenario.Retrieve!, step, null, progress.Report, stop);
+            map = DesignMapStudy.WithWindows(map, scenario.Setup, scenario.Retrieve!, step, null, progress.Report, stop);
         }
 
         EffectiveScenario effective = scenario.Effective();
         RunNotes notes = Capabilities.Notes(figures, scenario, effective, values);
         if (folder is not null)
         {
-            BallastMapFiles.Write(folder, scenario.Setup.Title, map, effective.ToToml(), notes, values.Plots);
+            DesignMapFiles.Write(folder, scenario.Setup.Title, map, effective.ToToml(), notes, values.Plots);
         }
 
-        terminal.Print(values, stream => BallastMapFiles.WriteJson(stream, scenario.Setup.Title, map, notes), () => BallastMapFiles.Text(scenario.Setup.Title, map, notes));
+        terminal.Print(values, stream => DesignMapFiles.WriteJson(stream, scenario.Setup.Title, map, notes), () => DesignMapFiles.Text(scenario.Setup.Title, map, notes));
         return ExitCode.Done;
     }
 }

@@ -31,8 +31,8 @@ internal sealed class DesignOptions
     /// <summary>Map.</summary>
     public Option<string?> Map { get; } = new("--map")
     {
-        Description = "Map over the place of the weight and its mass, or its height: how it floats and whether it comes straight.",
-        HelpName = "mass or height",
+        Description = $"Map over two of {string.Join(", ", MapAxis.Names)}, columns first, for example tie,hooks; one name alone goes over the place of the weight: how it floats and whether it comes straight.",
+        HelpName = "axes",
         Arity = ArgumentArity.ZeroOrOne,
     };
 
@@ -94,12 +94,39 @@ internal sealed class DesignOptions
     /// <param name="parsed">Parsed arguments.</param>
     public bool WantsWalk(ParseResult parsed) => parsed.GetValue(_walk) is not null;
 
-    /// <summary>What varies in the map beside the place, what stays, how the weight is held, and every which lure is tried for windows.</summary>
+    /// <summary>Axes of the map, what stays, how the weight is held, and every which lure is tried for windows.</summary>
     /// <param name="parsed">Parsed arguments.</param>
     /// <param name="faults">Gets every fault.</param>
-    public (MapSecond Second, KeptMass? Keeps, BallastHeight Height, int Step) MapOf(ParseResult parsed, ICollection<ScenarioFault> faults) => (
-        Word(parsed.GetValue(Map), "--map", [("mass", MapSecond.Mass), ("height", MapSecond.Up)], faults) ?? MapSecond.Mass, Keeps(parsed, faults), Height(parsed, faults),
-        Counts.Read(parsed.GetValue(_step), WindowStep, "--step", 1, MostStep, faults));
+    public (ChangeKind Columns, ChangeKind Rows, KeptMass? Keeps, BallastHeight Height, int Step) MapOf(ParseResult parsed, ICollection<ScenarioFault> faults)
+    {
+        (ChangeKind columns, ChangeKind rows) = Axes(parsed.GetValue(Map) ?? MapAxis.NameOf(ChangeKind.BallastMass), faults);
+        ChangeKind[] axes = [columns, rows];
+        if (parsed.GetResult(_keep) is not null && !axes.Contains(ChangeKind.BallastMass))
+        {
+            faults.Add(new(_keep.Name, "", "the mass of the weight is no axis of this map"));
+        }
+
+        if (parsed.GetResult(_height) is not null && !axes.Contains(ChangeKind.BallastMass) && !axes.Contains(ChangeKind.BallastAlong))
+        {
+            faults.Add(new(_height.Name, "", "neither place nor mass of the weight is an axis of this map"));
+        }
+
+        return (columns, rows, Keeps(parsed, faults), Height(parsed, faults), Counts.Read(parsed.GetValue(_step), WindowStep, "--step", 1, MostStep, faults));
+    }
+
+    private (ChangeKind Columns, ChangeKind Rows) Axes(string given, ICollection<ScenarioFault> faults)
+    {
+        string[] names = given.Split(',', StringSplitOptions.TrimEntries);
+        ChangeKind?[] kinds = [.. names.Length == 1 ? [ChangeKind.BallastAlong] : Array.Empty<ChangeKind?>(), .. names.Select(MapAxis.KindOf)];
+        if (kinds is [ChangeKind columns, ChangeKind rows] && columns != rows)
+        {
+            return (columns, rows);
+        }
+
+        string wrong = kinds.Contains(null) ? "is none of its axes" : kinds.Length > 2 ? "is more than two axes" : "is one axis twice";
+        faults.Add(new(Map.Name, "", $"\"{given}\" {wrong}; allowed: two of {string.Join(", ", MapAxis.Names)} with a comma, or one alone beside place"));
+        return (ChangeKind.BallastAlong, ChangeKind.BallastMass);
+    }
 
     private double? Angle(ParseResult parsed, ICollection<ScenarioFault> faults) =>
         Number(parsed, _angle, QuantityKind.Angle, "deg", -SteepestDeg * Degree, SteepestDeg * Degree, faults);

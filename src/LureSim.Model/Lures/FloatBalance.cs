@@ -25,7 +25,7 @@ internal static class FloatBalance
     private const double AngleTolerance = 1e-10;
 
     // A scan asks for signs alone: its 21 strips err by more than this.
-    private const int ScanHalvings = 14;
+    private const int ScanHalvings = 9;
     private const double ScanVolume = 1e-6, FineVolume = 1e-12;
 
     /// <summary>Finds the floating attitude.</summary>
@@ -116,14 +116,18 @@ internal static class FloatBalance
         double step = 5.0 * Math.PI / 180.0;
         double left = -19.14 * step;
         FloatState scan = Scan(body, left, heel, 0.0);
-        double leftArm = TrimArm(body, scan);
+        double leftArm = TrimArm(body, scan), rise = 0.0;
         FloatState? best = null;
         int stable = 0;
         for (int i = 1; i <= 38; i++)
         {
             double right = left + step;
-            scan = Scan(body, right, heel, scan.Attitude.HeightM);
+
+            // From one trim to the next the height moves about as it did before.
+            double height = scan.Attitude.HeightM;
+            scan = Scan(body, right, heel, height + rise);
             double rightArm = TrimArm(body, scan);
+            rise = scan.Attitude.HeightM - height;
             if (leftArm > 0.0 && rightArm <= 0.0)
             {
                 stable++;

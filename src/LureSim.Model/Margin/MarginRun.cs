@@ -29,7 +29,8 @@ public static class MarginRun
         {
             FloatingLure f = FloatingLure.Float(lure, water);
             var hull = new FreeHull(f);
-            return new MarginResult(lure, task, f.State.Attitude.TrimRad, Tow(hull, task), Critical(hull, task, Halvings, stop), PullTest.Run(hull, task, stop));
+            var tow = new StraightTow(hull, task);
+            return new MarginResult(lure, task, f.State.Attitude.TrimRad, Told(tow), Critical(hull, tow, task, Halvings, stop), PullTest.Run(hull, task, stop));
         });
     }
 
@@ -48,24 +49,21 @@ public static class MarginRun
         task.Check();
         FloatingLure f = FloatingLure.Float(lure, water);
         var hull = new FreeHull(f);
-        double? critical = criticalHalvings is int halvings ? Critical(hull, task, Math.Clamp(halvings, 0, Halvings), default) : null;
-        return new RestAndTow(FloatSolver.Report(f), Tow(hull, task), critical);
-    }
-
-    private static TowBalance? Tow(FreeHull hull, MarginTask task)
-    {
         var tow = new StraightTow(hull, task);
-        return tow.IsFound ? new TowBalance(tow.TrimRad, tow.NoseHeightM, tow.PullN, tow.Modes()) : null;
+        double? critical = criticalHalvings is int halvings ? Critical(hull, tow, task, Math.Clamp(halvings, 0, Halvings), default) : null;
+        return new RestAndTow(FloatSolver.Report(f), Told(tow), critical);
     }
 
-    /// <summary>Least chi above which the straight tow is kept: scanned, since a fishtail may begin where a one-sided sheer ends, then halved.</summary>
-    private static double? Critical(FreeHull hull, MarginTask task, int halvings, CancellationToken stop)
+    private static TowBalance? Told(StraightTow tow) => tow.IsFound ? new TowBalance(tow.TrimRad, tow.NoseHeightM, tow.PullN, tow.Modes()) : null;
+
+    /// <summary>Least chi above which the straight tow is kept: scanned, since a fishtail may begin where a one-sided sheer ends, then halved. Each tow begins from the balance of the one before.</summary>
+    private static double? Critical(FreeHull hull, StraightTow near, MarginTask task, int halvings, CancellationToken stop)
     {
         bool Kept(double chi)
         {
             stop.ThrowIfCancellationRequested();
-            var tow = new StraightTow(hull.WithShedding(chi), task);
-            return tow.IsFound && !tow.Modes()[0].Leaves;
+            near = new StraightTow(hull.WithShedding(chi), task, near);
+            return near.IsFound && !near.Modes()[0].Leaves;
         }
 
         if (Kept(0.0))

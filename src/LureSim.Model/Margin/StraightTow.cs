@@ -14,7 +14,8 @@ internal sealed class StraightTow
 {
     private const int States = 6, MostRounds = 60;
 
-    // Central differences: of order 2 in a smooth force; the kink of |w| w leaves an error in proportion to the step, 1e-5 of the slope here.
+    // Both sides are alike, so the rates of mirrored errors are mirrored and one of the two is enough for a central difference: of order 2 in a smooth force; the kink of |w| w
+    // leaves an error in proportion to the step, 1e-5 of the slope here.
     private const double Difference = 1e-5;
 
     private const double LargestTurnRad = 0.08, LargestLiftM = 0.003, BalanceShare = 1e-9;
@@ -33,11 +34,13 @@ internal sealed class StraightTow
     /// <summary>Seeks the balance.</summary>
     /// <param name="hull">Constants.</param>
     /// <param name="task">Speed and line.</param>
-    public StraightTow(FreeHull hull, MarginTask task)
+    /// <param name="near">A tow that is nearly the same, to begin from its balance; null: from rest.</param>
+    public StraightTow(FreeHull hull, MarginTask task, StraightTow? near = null)
     {
         (_hull, _task) = (hull, task);
         _forces = new FreeForces(hull);
-        IsFound = Balance();
+        Lures.Attitude rest = hull.Float.State.Attitude;
+        IsFound = (near is { IsFound: true } && Balance(near._steady.Origin.Z, near.TrimRad)) || Balance(rest.HeightM, rest.TrimRad);
     }
 
     /// <summary>True when there is a steady tow.</summary>
@@ -62,14 +65,13 @@ internal sealed class StraightTow
     public ValueList<TowMode> Modes()
     {
         Matrix<double> a = Matrix<double>.Build.Dense(States, States);
-        Span<double> up = stackalloc double[States], down = stackalloc double[States];
+        Span<double> rates = stackalloc double[States];
         for (int j = 0; j < States; j++)
         {
-            Rates(j, Difference, up);
-            Rates(j, -Difference, down);
+            Rates(j, rates);
             for (int i = 0; i < States; i++)
             {
-                a[i, j] = (up[i] - down[i]) / (2.0 * Difference);
+                a[i, j] = rates[i] / Difference;
             }
         }
 
@@ -77,10 +79,9 @@ internal sealed class StraightTow
     }
 
     // Newton on vertical force and pitching moment over height and trim, steps held to what a lure may move; the pull follows from the force along.
-    private bool Balance()
+    private bool Balance(double height, double trim)
     {
-        Lures.Attitude rest = _hull.Float.State.Attitude;
-        double height = rest.HeightM, trim = rest.TrimRad, weight = _hull.MassKg * Lures.FloatingLure.GravityMS2;
+        double weight = _hull.MassKg * Lures.FloatingLure.GravityMS2;
         for (int round = 0; round < MostRounds; round++)
         {
             (double f, double m) = Unbalanced(height, trim);
@@ -129,10 +130,10 @@ internal sealed class StraightTow
         return (new Vec3(f[0] - _drag[0], f[1] - _drag[1], f[2] - _drag[2]), new Vec3(f[3] - _drag[3], f[4] - _drag[4], f[5] - _drag[5]));
     }
 
-    // Rates of the states with one of them off by h: Y, roll, yaw, and the rates of sway, roll and yaw.
-    private void Rates(int state, double h, Span<double> rates)
+    // Rates of the states with one of them off by the difference: Y, roll, yaw, and the rates of sway, roll and yaw.
+    private void Rates(int state, Span<double> rates)
     {
-        double At(int i) => i == state ? h : 0.0;
+        double At(int i) => i == state ? Difference : 0.0;
         FreeMotionState s = new(
             _steady.Origin + (At(0) * Sideways), _steady.Frame, _steady.Velocity + (At(3) * Sideways), new Vec3(At(4), 0.0, At(5)));
         s = s with { Frame = _steady.Frame.Turned(new Vec3(At(1), 0.0, At(2))) };

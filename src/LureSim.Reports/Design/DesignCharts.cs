@@ -43,6 +43,6 @@ public static class DesignCharts
     /// <param name="title">Title of the scenario.</param>
     /// <param name="map">Map.</param>
     /// <param name="shown">Units.</param>
-    public static IReadOnlyList<Chart> Map(string title, BallastMap map, Shown shown) =>
-        [BallastMapCharts.Angle(title, map, shown), BallastMapCharts.Tow(title, map, shown)];
+    public static IReadOnlyList<Chart> Map(string title, DesignMap map, Shown shown) =>
+        [DesignMapCharts.Angle(title, map, shown), DesignMapCharts.Tow(title, map, shown)];
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using LureSim.Model.Retrieve;
+using LureSim.Reports.Kit.Text;
 using LureSim.Scenarios.Keys;
 using LureSim.Studies.Design;
 using nietras.SeparatedValues;
@@ -38,15 +39,15 @@ internal static class DesignCsv
     });
 
     /// <summary>A map, a row per cell; what does not exist is empty.</summary>
-    public static string Map(BallastMap map)
+    public static string Map(DesignMap map)
     {
         ILookup<(int, int), WindowCell> windows = (map.Windows?.Cells ?? []).ToLookup(w => (w.Column, w.Row));
-        (int Column, int Row)[] cells = [.. Enumerable.Range(0, map.Cells.Count).Select(i => (i % map.XM.Count, i / map.XM.Count))];
+        (int Column, int Row)[] cells = [.. Enumerable.Range(0, map.Cells.Count).Select(i => (i % map.Columns.Count, i / map.Columns.Count))];
         return Table(cells, (row, at) =>
         {
             MapCell cell = map.At(at.Column, at.Row);
-            row["ballast_x_m"].Format(map.XM[at.Column]);
-            row[map.Task.Second == MapSecond.Mass ? "ballast_kg" : "ballast_z_m"].Format(map.Second[at.Row]);
+            Axis(row, map, map.Task.Columns, map.Columns[at.Column]);
+            Axis(row, map, map.Task.Rows, map.Rows[at.Row]);
             row["fate"].Set(DesignWords.Fate(cell.Word));
             Number(row, "trim_deg", cell.TrimRad * 180.0 / Math.PI);
             Number(row, "freeboard_m", cell.FreeboardM);
@@ -65,6 +66,15 @@ internal static class DesignCsv
 
             row["reason"].Set(cell.Reason ?? "");
         });
+    }
+
+    private static void Axis(SepWriter.Row row, DesignMap map, MapAxis axis, double value)
+    {
+        row[axis.Key].Format(value);
+        if (axis.IsCounted)
+        {
+            row["hooks"].Set(new MapAxisWords(map, axis, Shown.Both).Hooks(value));
+        }
     }
 
     private static void Point(SepWriter.Row row, DesignPoint point)

@@ -35,7 +35,7 @@ public static class MarginMovesChart
         PlotModel model = ChartStyle.NewModel(Message(rows[0], name), $"{title}: side force at the stern is {Trade.Fixed(Math.Abs(now), 2)} {(now > 0.0 ? "over" : "under")} what keeps it straight");
         CategoryAxis names = SetUpRows.Axis([.. rows.Select(r => name(r.Change))]);
         var panels = new Panels(model, height, [names]);
-        LinearAxis axis = ChartStyle.NewAxis(AxisPosition.Bottom, "Move of the walk margin (side force over critical, chi)", -reach, reach);
+        LinearAxis axis = ChartStyle.NewAxis(AxisPosition.Bottom, "Move of the side force over critical (chi - critical chi)", -reach, reach);
         axis.EndPosition = SetUpRows.PlotShare(names, Words);
         model.Axes.Add(axis);
         for (int i = 0; i < rows.Length; i++)

@@ -15,6 +15,9 @@ public sealed class HookSizes
 
     private HookSizes(IReadOnlyList<SizedHook> hooks, double drag, double along) => (Hooks, _drag, _along) = (hooks, drag, along);
 
+    /// <summary>No hook given by its size.</summary>
+    public static HookSizes None { get; } = new([], 0.0, 0.0);
+
     /// <summary>How many sizes there are.</summary>
     public static int Count => HookTable.Choices.Length;
 

@@ -12,7 +12,7 @@ public enum ChangeKind
     /// <summary>The weight up, m.</summary>
     BallastUp,
 
-    /// <summary>Mass of the weight, kg; the body stays.</summary>
+    /// <summary>Mass of the weight, kg.</summary>
     BallastMass,
 
     /// <summary>Mass of the body, kg.</summary>
@@ -48,17 +48,19 @@ public sealed record DesignChange(ChangeKind Kind, double Amount)
     /// <summary>The changed lure; null where it has nothing of the kind.</summary>
     /// <param name="lure">Lure.</param>
     /// <param name="sizes">Its hooks by size.</param>
-    public LureSpec? Of(LureSpec lure, HookSizes sizes)
+    /// <param name="height">How a weight is held that moves along or becomes heavier.</param>
+    /// <param name="keepsTotal">True: the body makes up for a heavier weight; false: the body stays.</param>
+    public LureSpec? Of(LureSpec lure, HookSizes sizes, BallastHeight height = BallastHeight.Kept, bool keepsTotal = false)
     {
         ArgumentNullException.ThrowIfNull(lure);
         ArgumentNullException.ThrowIfNull(sizes);
-        var slot = BallastSlot.Of(lure);
+        var slot = BallastSlot.Of(lure, height, keepsTotal);
         BallastSpec w = slot.Weight;
         return Kind switch
         {
-            ChangeKind.BallastAlong => slot.Index < 0 ? null : slot.With(w with { XM = w.XM + Amount }),
+            ChangeKind.BallastAlong => slot.Index < 0 ? null : slot.With(w.MassKg, w.XM + Amount),
             ChangeKind.BallastUp => slot.Index < 0 ? null : slot.With(w with { ZM = w.ZM + Amount }),
-            ChangeKind.BallastMass => slot.Index < 0 || w.MassKg + Amount < 0.0 ? null : slot.With(w with { MassKg = w.MassKg + Amount }),
+            ChangeKind.BallastMass => slot.Index < 0 || w.MassKg + Amount < 0.0 ? null : slot.With(w.MassKg + Amount, w.XM),
             ChangeKind.BodyMass => lure with { MassKg = lure.MassKg + Amount },
             ChangeKind.TieAlong => lure with { TieXM = lure.TieXM + Amount },
             ChangeKind.TieUp => lure with { TieZM = lure.TieZM + Amount },

@@ -42,11 +42,31 @@ public sealed class DesignCommandTests : IDisposable
         Assert.Contains("come straight on a tight line", session.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_map_over_any_two_axes_is_a_table_of_cells()
+    {
+        Session session = Session.Run("design", Session.Scenario("large-walker"), "--map", "hooks,tie-along", "--out", _folder, "--plots", "none");
+        Assert.Equal(ExitCode.Done, session.Exit);
+        string[] lines = File.ReadAllLines(Path.Combine(_folder, "design_map.csv"));
+        Assert.Equal(441, lines.Length);
+        Assert.StartsWith("hook_steps,hooks,tie_x_m,", lines[0], StringComparison.Ordinal);
+        Assert.Contains("11 x 40 lures", session.Out, StringComparison.Ordinal);
+        Assert.Contains("(now no. 2)", session.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("--angle: \"12 apples\"", "--angle", "12 apples")]
     [InlineData("--freeboard: \"2 m\" is out of range; allowed:", "--freeboard", "2 m")]
     [InlineData("--keep: \"half\" is none of its words; allowed: total or body", "--angle", "5 deg", "--keep", "half")]
     [InlineData("--map and --walk exclude each other", "--map", "mass", "--walk", "10 cm")]
+    [InlineData("--map: \"weight\" is none of its axes; allowed: two of length, section, hooks, tie, tie-along, place, height, mass with a comma", "--map", "weight")]
+    [InlineData("--map: \"tie,tie\" is one axis twice", "--map", "tie,tie")]
+    [InlineData("--map: \"place\" is one axis twice", "--map", "place")]
+    [InlineData("--map: \"tie,mass,hooks\" is more than two axes", "--map", "tie,mass,hooks")]
+    [InlineData("--keep: the mass of the weight is no axis of this map", "--map", "tie,hooks", "--keep", "body")]
+    [InlineData("--height: neither place nor mass of the weight is an axis of this map", "--map", "tie,hooks", "--height", "lowest")]
+    [InlineData("the height of the weight is an axis of the map", "--map", "height", "--height", "lowest")]
+    [InlineData("the lure has no weight (lure.ballast)", "--set", "lure.ballast=[]", "--map", "height,tie")]
     [InlineData("--windows and --step go with --map alone", "--windows")]
     [InlineData("--tries: \"3\" is no count; allowed: 8 to 2000", "--walk", "10 cm", "--tries", "3")]
     [InlineData("it would sink", "--set", "lure.mass=60 g")]

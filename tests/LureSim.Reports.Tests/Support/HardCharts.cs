@@ -27,6 +27,12 @@ internal static class HardCharts
 
     private const string Name = "7 ft 4 in medium-heavy fast, 14 lb nylon 0.38 mm, wetted, with a leader of 60 cm of fluorocarbon";
 
+    private static readonly (ChangeKind Columns, ChangeKind Rows)[] Maps =
+    [
+        (ChangeKind.BallastAlong, ChangeKind.BallastMass), (ChangeKind.BallastAlong, ChangeKind.BallastUp), (ChangeKind.TieUp, ChangeKind.HookSize),
+        (ChangeKind.HookSize, ChangeKind.TieAlong), (ChangeKind.Length, ChangeKind.Section),
+    ];
+
     /// <summary>Name, and how it is built.</summary>
     public static IReadOnlyList<(string Name, Func<Chart> Build)> All { get; } =
     [
@@ -52,10 +58,10 @@ internal static class HardCharts
         yield return ("design_before_after", () => BeforeAfterChart.Build(Title, MadeUpTrim.Level(), MadeUpTrim.Result(), Name, shown));
         yield return ("design_pull", () => PullTurnChart.Build(Title, MadeUpMargin.Result(), shown));
         yield return ("design_margin", () => MarginMovesChart.Build(Title, MadeUpMargin.Own, MadeUpMargin.Changes, _ => Name)!);
-        foreach (MapSecond second in Enum.GetValues<MapSecond>())
+        foreach ((ChangeKind columns, ChangeKind rows) in Maps)
         {
-            yield return ($"design_float_map {second}", () => BallastMapCharts.Angle(Title, MadeUpMargin.Map(second), shown));
-            yield return ($"design_tow_map {second}", () => BallastMapCharts.Tow(Title, MadeUpMargin.Map(second), shown));
+            yield return ($"design_float_map {columns} {rows}", () => DesignMapCharts.Angle(Title, MadeUpMargin.Map(rows, true, columns), shown));
+            yield return ($"design_tow_map {columns} {rows}", () => DesignMapCharts.Tow(Title, MadeUpMargin.Map(rows, true, columns), shown));
         }
 
         foreach (StrikeStyle style in Enum.GetValues<StrikeStyle>())

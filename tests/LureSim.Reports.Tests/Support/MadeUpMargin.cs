@@ -1,5 +1,7 @@
 using LureSim.Model.Margin;
 using LureSim.Model.Retrieve;
+using LureSim.Scenarios;
+using LureSim.Scenarios.Keys;
 using LureSim.Studies.Design;
 
 namespace LureSim.Reports.Tests.Support;
@@ -19,18 +21,47 @@ internal static class MadeUpMargin
         return new(MadeUpDesign.Cigar, new MarginTask(), 0.05, new TowBalance(0.03, 0.004, 0.08, [new TowMode(1.2, 0.0), new TowMode(-3.0, 9.0)]), 1.1, pull);
     }
 
-    /// <summary>A map of mass and place, or of height and place, with every kind of cell; walks at every third.</summary>
-    public static BallastMap Map(MapSecond second = MapSecond.Mass, bool windows = true)
+    private static readonly HookSizes Sizes = HookSizes.Of(ScenarioSource.FromText("""
+        [rod]
+        length = "7 ft"
+        power = "medium"
+        [line]
+        material = "braid"
+        label = "30 lb"
+        [lure]
+        shape = "cigar"
+        length = "115 mm"
+        diameter = "21 mm"
+        mass = "18 g"
+        ballast = [{ mass = "2.5 g", x = "-12 mm", z = "-6 mm" }]
+        hooks = [{ size = "1/0", x = "28 mm", z = "-10 mm" }, { size = "no. 2", x = "-55 mm", z = "0 mm" }]
+        """).Resolve());
+
+    /// <summary>A map of place and another axis, or of two others, with every kind of cell; walks at every third.</summary>
+    public static DesignMap Map(ChangeKind rows = ChangeKind.BallastMass, bool windows = true, ChangeKind columns = ChangeKind.BallastAlong)
     {
-        var task = new MapTask(-0.035, 0.015, second, second == MapSecond.Mass ? 0.001 : -0.009, second == MapSecond.Mass ? 0.006 : 0.003, Columns: 13, Rows: 11);
-        double[] x = task.Xs(), beside = task.Seconds();
-        MapCell[] cells = [.. from r in Enumerable.Range(0, 11) from c in Enumerable.Range(0, 13) select Cell(r, c)];
+        var task = new MapTask(Axis(columns, 13), Axis(rows, 11), Sizes);
+        int across = task.Columns.Count, up = task.Rows.Count;
+        MapCell[] cells = [.. from r in Enumerable.Range(0, up) from c in Enumerable.Range(0, across) select Cell(r, c)];
         WindowCell[] tried =
         [
-            .. from r in Enumerable.Range(0, 4) from c in Enumerable.Range(0, 5)
-               select new WindowCell(3 * c, 3 * r, 0.8, 1.6, 0.1, [.. Enumerable.Range(0, 4).Select(k => (WalkPattern?)(k < (r + c) % 5 ? WalkPattern.Alternating : WalkPattern.Tracking))]),
+            .. from r in Enumerable.Range(0, up).Where(r => r % 3 == 0) from c in Enumerable.Range(0, across).Where(c => c % 3 == 0)
+               select new WindowCell(c, r, 0.8, 1.6, 0.1, [.. Enumerable.Range(0, 4).Select(k => (WalkPattern?)(k < (r + c) / 3 % 5 ? WalkPattern.Alternating : WalkPattern.Tracking))], Cell(r, c).Reason),
         ];
-        return new(MadeUpDesign.Cigar, task, new MarginTask(), x, beside, cells, windows ? new(3, 3, [0.8, 1.2, 1.6, 2.0], tried) : null);
+        return new(MadeUpDesign.Cigar, task, new MarginTask(), task.Columns.Values(), task.Rows.Values(), cells, windows ? new(3, 3, [0.8, 1.2, 1.6, 2.0], tried) : null);
+
+        static MapAxis Axis(ChangeKind kind, int count)
+        {
+            var axis = MapAxis.Of(kind, MadeUpDesign.Cigar, Sizes);
+            return kind switch
+            {
+                ChangeKind.HookSize => axis,
+                ChangeKind.BallastAlong => new(kind, -0.035, 0.015, count),
+                ChangeKind.BallastMass => new(kind, 0.001, 0.006, count),
+                ChangeKind.BallastUp => new(kind, -0.009, 0.003, count),
+                _ => axis with { Count = count },
+            };
+        }
 
         static MapCell Cell(int r, int c) => r > 8 && c > 10 ? None(FloatWord.Sinks) : r > 8 && c < 2 ? None(FloatWord.LiesOver) : r == 0 && c == 12 ? None(FloatWord.Refused)
             : new(FloatWord.Floats, 0.5 - (0.04 * c) + (0.02 * r), 0.004, 0.002, 0.5, 1.2 - (0.07 * c) + (0.02 * r), (0.07 * c) - (0.02 * r) - 0.45, null);

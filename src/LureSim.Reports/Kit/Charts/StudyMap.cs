@@ -11,6 +11,10 @@ namespace LureSim.Reports.Kit.Charts;
 public static class StudyMap
 {
     private const int MostLevels = 7;
+
+    // The plot between its axes and the bar of shades, px, about.
+    private const double PlotWidth = 1300.0, PlotHeight = 720.0;
+
     private static readonly double[] RoundSteps = [1, 2, 5, 10, 20];
 
     /// <summary>Classes as coloured cells, their names written into their regions.</summary>
@@ -64,7 +68,7 @@ public static class StudyMap
     /// <param name="yTitle">Ordinate and unit.</param>
     /// <param name="grid">Values; NaN cells stay white.</param>
     /// <param name="valueTitle">The number and its unit.</param>
-    /// <param name="levels">Contour levels; none = chosen from the values.</param>
+    /// <param name="levels">Contour levels; null = chosen from the values, an empty list = no contours.</param>
     /// <param name="entries">Legend of what is drawn on it; none = no legend.</param>
     public static Chart Shade(
         string name,
@@ -132,6 +136,11 @@ public static class StudyMap
 
     private static void AddContours(Panels panels, StudyGrid grid, double[] levels)
     {
+        if (levels.Length == 0)
+        {
+            return;
+        }
+
         panels.Model.Series.Add(new ContourSeries
         {
             ColumnCoordinates = grid.X,
@@ -146,14 +155,30 @@ public static class StudyMap
             FontSize = 0,
             LabelBackground = OxyColors.Undefined,
         });
+        // A number that would be cut off, or lie on another, is left out: the bar of shades has it.
+        var taken = new List<OxyRect>();
         foreach (double level in levels)
         {
-            if (ContourLabels.Place(grid, level) is { } at)
+            string text = level.ToString("0.####", CultureInfo.InvariantCulture);
+            if (ContourLabels.Place(grid, level) is { } at && Place(grid, at, text) is var box && IsInside(box) && !taken.Exists(t => Overlap(t, box)))
             {
-                panels.Words(0, at.X, at.Y, level.ToString("0.####", CultureInfo.InvariantCulture), OxyColors.White);
+                taken.Add(box);
+                panels.Words(0, at.X, at.Y, text, OxyColors.White);
             }
         }
     }
+
+    // About where a label lies on the plot, px.
+    private static OxyRect Place(StudyGrid grid, DataPoint at, string text)
+    {
+        OxySize size = TextLayout.Measure(text, ChartStyle.TextSize, FontWeights.Normal);
+        double x = PlotWidth * (((at.X - grid.X[0]) / Spacing(grid.X)) + 0.5) / grid.X.Length, y = PlotHeight * (((at.Y - grid.Y[0]) / Spacing(grid.Y)) + 0.5) / grid.Y.Length;
+        return new(x - (0.5 * size.Width), y - (0.5 * size.Height), size.Width, size.Height);
+    }
+
+    private static bool Overlap(OxyRect a, OxyRect b) => a.Left < b.Right && b.Left < a.Right && a.Top < b.Bottom && b.Top < a.Bottom;
+
+    private static bool IsInside(OxyRect box) => box.Left >= 0.0 && box.Right <= PlotWidth && box.Top >= 0.0 && box.Bottom <= PlotHeight;
 
     private static LinearColorAxis ColorScale(string title) => new()
     {

@@ -7,8 +7,8 @@ using LureSim.Studies.Runs;
 
 namespace LureSim.Studies.Design;
 
-/// <summary>Makes maps over place and mass, or height, of the weight. Every cell stands by itself, so it has the bits of a single run.</summary>
-public static class BallastMapStudy
+/// <summary>Makes maps over two things that a builder can change. Every cell stands by itself, so it has the bits of a single run.</summary>
+public static class DesignMapStudy
 {
     // Six rhythms, 0.7 to 3.5 a second, in even ratios of 1.38; one start each, the nose to either side in turn.
     private const int Rhythms = 6;
@@ -23,24 +23,32 @@ public static class BallastMapStudy
     /// <param name="stop">Stops it.</param>
     /// <exception cref="ArgumentException">A number of the task makes no sense.</exception>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
-    public static BallastMap Run(LureSpec lure, WaterState water, MapTask task, MarginTask tow, Action<double>? progress, CancellationToken stop)
+    public static DesignMap Run(LureSpec lure, WaterState water, MapTask task, MarginTask tow, Action<double>? progress, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(task);
-        task.Check();
-        double[] xs = task.Xs(), seconds = task.Seconds();
+        task.Check(lure);
+        double[] columns = task.Columns.Values(), rows = task.Rows.Values();
         int done = 0;
-        MapCell[][] rows = ParallelRuns.Execute(
-            seconds, s => Array.ConvertAll(xs, x => Cell(x, s)), task.Threads, () => progress?.Invoke(++done / (double)seconds.Length), stop);
-        return new(lure, task, tow, xs, seconds, [.. rows.SelectMany(r => r)]);
+        (double Column, double Row)[] places = [.. rows.SelectMany(r => columns.Select(c => (c, r)))];
+        MapCell[] cells = ParallelRuns.Execute(places, Cell, task.Threads, () => progress?.Invoke(++done / (double)places.Length), stop);
+        return new(lure, task, tow, columns, rows, cells);
 
-        MapCell Cell(double x, double second)
+        MapCell Cell((double Column, double Row) at)
         {
             stop.ThrowIfCancellationRequested();
-            return MapCell.Of(DesignPoint.Of(task.At(lure, x, second), water, tow));
+            try
+            {
+                return MapCell.Of(DesignPoint.Of(task.At(lure, at.Column, at.Row), water, tow));
+            }
+            catch (ArgumentException e)
+            {
+                // A body out of its ranges cannot be weighed.
+                return MapCell.Refused(e.Message.Split('\n')[0]);
+            }
         }
     }
 
-    /// <summary>Adds walk windows at every so many columns and rows: settled runs of a few rhythms, one start each.</summary>
+    /// <summary>Adds walk windows at every so many columns and rows, at every one where sizes of hooks vary: settled runs of a few rhythms, one start each.</summary>
     /// <param name="map">Map.</param>
     /// <param name="setup">Set-up; its lure does not enter.</param>
     /// <param name="retrieve">Retrieve, twitched.</param>
@@ -50,8 +58,8 @@ public static class BallastMapStudy
     /// <param name="stop">Stops it.</param>
     /// <exception cref="ArgumentException">The retrieve is a steady pull, or the step is none.</exception>
     /// <exception cref="OperationCanceledException">Stopped.</exception>
-    public static BallastMap WithWindows(
-        BallastMap map, Setup setup, RetrieveTask retrieve, int step, Func<Setup, RetrieveTask, StationaryOutcome>? run, Action<double>? progress, CancellationToken stop)
+    public static DesignMap WithWindows(
+        DesignMap map, Setup setup, RetrieveTask retrieve, int step, Func<Setup, RetrieveTask, StationaryOutcome>? run, Action<double>? progress, CancellationToken stop)
     {
         ArgumentNullException.ThrowIfNull(map);
         ArgumentNullException.ThrowIfNull(setup);
@@ -64,25 +72,28 @@ public static class BallastMapStudy
 
         run ??= (s, t) => StationaryOutcome.Of(s, t, stop);
         double[] rhythms = [.. Enumerable.Range(0, Rhythms).Select(i => Math.Round(SlowestPerS * Math.Pow(FastestPerS / SlowestPerS, i / (Rhythms - 1.0)), 2))];
-        (int Column, int Row)[] places = [.. Places(map.Second.Count, step).SelectMany(r => Places(map.XM.Count, step).Select(c => (c, r)))];
+        int along = Step(map.Task.Columns), down = Step(map.Task.Rows);
+        (int Column, int Row)[] places = [.. Places(map.Rows.Count, down).SelectMany(r => Places(map.Columns.Count, along).Select(c => (c, r)))];
         (int Column, int Row, int Rhythm)[] runs =
             [.. places.Where(p => map.At(p.Column, p.Row).Word == FloatWord.Floats).SelectMany(p => Enumerable.Range(0, Rhythms).Select(k => (p.Column, p.Row, k)))];
         WalkStart[] starts = WalkStart.Spread(3);
         int done = 0;
         StationaryOutcome[] outcomes = ParallelRuns.Execute(runs, One, map.Task.Threads, () => progress?.Invoke(++done / (double)runs.Length), stop);
         ILookup<(int, int), StationaryOutcome> found = runs.Zip(outcomes).ToLookup(p => (p.First.Column, p.First.Row), p => p.Second);
-        return map with { Windows = new(step, step, rhythms, [.. places.Select(p => Window(map, p.Column, p.Row, rhythms, [.. found[p]]))]) };
+        return map with { Windows = new(along, down, rhythms, [.. places.Select(p => Window(map, p.Column, p.Row, rhythms, [.. found[p]]))]) };
+
+        int Step(MapAxis axis) => axis.IsCounted ? 1 : Math.Min(step, axis.Count);
 
         StationaryOutcome One((int Column, int Row, int Rhythm) at)
         {
-            LureSpec lure = map.Task.At(map.Lure, map.XM[at.Column], map.Second[at.Row]);
+            LureSpec lure = map.Task.At(map.Lure, map.Columns[at.Column], map.Rows[at.Row]);
             return run(setup with { Lure = lure }, StationaryRun.Make(retrieve, rhythms[at.Rhythm], starts[at.Rhythm % 2 == 0 ? 0 : 2], new StationaryPlan()));
         }
     }
 
     private static IEnumerable<int> Places(int count, int step) => Enumerable.Range(0, count).Where(i => i % step == step / 2);
 
-    private static WindowCell Window(BallastMap map, int column, int row, double[] rhythms, StationaryOutcome[] outcomes)
+    private static WindowCell Window(DesignMap map, int column, int row, double[] rhythms, StationaryOutcome[] outcomes)
     {
         MapCell cell = map.At(column, row);
         if (outcomes.Length == 0)
