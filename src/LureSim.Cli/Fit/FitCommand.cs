@@ -40,7 +40,7 @@ internal static class FitCommand
             var faults = new List<ScenarioFault>();
             int most = Counts.Read(parsed.GetValue(threads), 0, "--threads", 0, MostThreads, faults);
             FitFile? file = FitFile.Read(values.File, parsed.GetValue(scenario), faults);
-            ScenarioSource? source = file is null ? null : ScenarioSource.Load(file.Scenario, Activities.Pool);
+            ScenarioSource? source = file is null ? null : ScenarioSource.Load(file.Scenario, FitStudy.Asked(file));
             ScenarioResult? lure = source?.Resolve(FitStudy.Overrides(file!, values.Overrides));
             terminal.Tell(faults.Concat(lure?.Errors ?? []));
             return faults.Count == 0 && lure is { IsValid: true } ? Run(values, file!, source!, lure, most, terminal, stop) : ExitCode.BadInput;
