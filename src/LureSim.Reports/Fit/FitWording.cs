@@ -18,6 +18,7 @@ internal static class FitWording
         FitKind.Coast => "coast-downs",
         FitKind.Track => "films",
         FitKind.Swing => "swings",
+        FitKind.Walk => "walks",
         _ => "bowl",
     };
 
@@ -40,6 +41,9 @@ internal static class FitWording
         FitQuantity.FloatAngle => "float angle",
         FitQuantity.NoseHeight => "nose over the water",
         FitQuantity.TailHeight => "tail over the water",
+        FitQuantity.Advance => "advance per twitch",
+        FitQuantity.PathWidth => "width of the path",
+        FitQuantity.HeadingSwing => "heading, side to side",
         _ => "draft in the middle",
     };
 

@@ -86,7 +86,7 @@ internal sealed record WalkFilm(double RhythmPerS, double Pairs, WalkFigures Fig
         int n = Math.Max(FewestPairs, (int)Math.Round(pairs));
         WalkFigures[] without =
         [
-            .. Enumerable.Range(0, n).Select(k => samples.Where(t => Math.Clamp((int)((t - from) * n / samples.SpanS), 0, n - 1) != k)).Select(s => WalkFigures.Of(s, 0.5 / turns)),
+            .. Enumerable.Range(0, n).Select(k => samples.Where(t => Math.Clamp((int)((t - from) * n / samples.SpanS), 0, n - 1) != k)).Select(s => WalkFigures.Of(s, 0.5 / WalkRhythm.Near(s, turns))),
         ];
         double wider = StudentT.InvCDF(0.0, 1.0, n - 1, Tenth) / Normal.InvCDF(0.0, 1.0, Tenth);
         double Scatter(Func<WalkFigures, double> of)

@@ -21,14 +21,16 @@ internal static class WalkRhythm
         // Between two pictures it must not turn by more than a quarter of its round.
         double[] apart = [.. times.Zip(times.Skip(1), (a, b) => b - a).Order()];
         double fastest = Math.Min(0.5 * RetrieveKeys.Cadence.High, 0.25 / apart[apart.Length / 2]);
-        double best = Best(times, values, slowest, Math.Max(fastest, slowest), step);
-        for (int k = 0; k < Finenesses; k++)
-        {
-            best = Best(times, values, Math.Max(slowest, best - step), best + step, step / Finer);
-            step /= Finer;
-        }
+        return Near(times, values, Best(times, values, slowest, Math.Max(fastest, slowest), step), step);
+    }
 
-        return best;
+    /// <summary>The same next to one that is known well, as of a part of the same film.</summary>
+    /// <param name="samples">Film.</param>
+    /// <param name="turnsPerS">Turns to and fro per second.</param>
+    public static double Near(WalkSamples samples, double turnsPerS)
+    {
+        (double[] times, double[] values) = Signal(samples);
+        return Near(times, values, turnsPerS, 1.0 / (PerSpan * samples.SpanS));
     }
 
     /// <summary>Share of the signal that a rhythm and its harmonics hold.</summary>
@@ -38,6 +40,17 @@ internal static class WalkRhythm
     {
         (double[] times, double[] values) = Signal(samples);
         return new Harmonics(times, 1.0 / turnsPerS).Share(values);
+    }
+
+    private static double Near(double[] times, double[] values, double best, double step)
+    {
+        for (int k = 0; k < Finenesses; k++)
+        {
+            best = Best(times, values, best - step, best + step, step / Finer);
+            step /= Finer;
+        }
+
+        return best;
     }
 
     private static double Best(double[] times, double[] values, double from, double to, double step)

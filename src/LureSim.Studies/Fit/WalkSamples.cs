@@ -50,7 +50,7 @@ internal sealed record WalkSamples(double[] PlaceTimeS, double[] XM, double[] YM
         return new([.. places.Select(p => p.T)], [.. places.Select(p => p.X)], [.. places.Select(p => p.Y)], [.. headings.Select(h => h.T)], [.. headings.Select(h => h.Rad)]);
     }
 
-    /// <summary>Part of a run.</summary>
+    /// <summary>Part of a run, whose headings count from pointing at the rod, against the first axis.</summary>
     /// <param name="series">Its channels.</param>
     /// <param name="fromS">From this time on, s.</param>
     /// <param name="toS">Up to this, s.</param>
@@ -59,7 +59,7 @@ internal sealed record WalkSamples(double[] PlaceTimeS, double[] XM, double[] YM
     {
         ValueList<double> time = series["time_s"], x = series["lure_x_m"], y = series["lure_y_m"], heading = series["heading_deg"];
         int[] rows = [.. Enumerable.Range(0, time.Count).Where(i => time[i] >= fromS && time[i] <= toS).Where((_, k) => k % Every == 0)];
-        double[] t = [.. rows.Select(i => time[i])], psi = [.. rows.Select(i => heading[i] * Math.PI / 180.0)];
+        double[] t = [.. rows.Select(i => time[i])], psi = [.. rows.Select(i => Math.PI + (heading[i] * Math.PI / 180.0))];
         return new(t, [.. rows.Select((i, k) => x[i] + (middleAheadM * Math.Cos(psi[k])))], [.. rows.Select((i, k) => y[i] + (middleAheadM * Math.Sin(psi[k])))], t, psi);
     }
 

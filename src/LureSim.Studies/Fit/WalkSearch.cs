@@ -9,7 +9,7 @@ namespace LureSim.Studies.Fit;
 internal static class WalkSearch
 {
     // Places of stroke and slack, in standard deviations.
-    private static readonly double[] Grid = [-1.6, -0.8, 0.0, 0.8, 1.6];
+    private static readonly double[] Grid = [-1.2, 0.0, 1.2];
 
     // From the second best place too where the first leads to what does not fit.
     private const int Starts = 2;
@@ -70,7 +70,7 @@ internal static class WalkSearch
         var taken = new List<(int Stroke, int Slack)>();
         foreach ((int Stroke, int Slack) node in order.Select(i => nodes[i]))
         {
-            if (taken.TrueForAll(t => Math.Max(Math.Abs(t.Stroke - node.Stroke), Math.Abs(t.Slack - node.Slack)) > 1))
+            if (taken.TrueForAll(t => Math.Abs(t.Stroke - node.Stroke) + Math.Abs(t.Slack - node.Slack) > 1))
             {
                 taken.Add(node);
                 yield return At(node);
