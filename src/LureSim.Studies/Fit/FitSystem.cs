@@ -94,11 +94,11 @@ internal sealed class FitSystem
         {
             int high = isCentral ? low + 1 : low;
             double up = sets[high].Z[j] - z[j], down = z[j] - sets[low].Z[j];
-            foreach (int i in tests.SelectMany(t => Enumerable.Range(_firstReading[t], Tests[t].Readings.Count)))
+            foreach ((int t, int i) in tests.SelectMany(t => Enumerable.Range(_firstReading[t], Tests[t].Readings.Count).Select(i => (t, i))))
             {
                 double here = Readings[i].Miss(at[i]), slope = -(Readings[i].Miss(values[high][i]) - here) / (up * scale);
                 double other = isCentral ? -(here - Readings[i].Miss(values[low][i])) / (down * scale) : slope;
-                slopes[i, j] = Flatter(slope, other);
+                slopes[i, j] = Tests[t].IsOfHand && !Unknowns[j].IsOfHand && double.IsFinite(slope + other) ? 0.5 * (slope + other) : Flatter(slope, other);
             }
         }
 
@@ -109,7 +109,7 @@ internal sealed class FitSystem
     private IEnumerable<int> TestsOf(int j) =>
         j >= OfLure ? [TestOf(j)] : Enumerable.Range(0, Tests.Count).Where(t => Tests[t].IsOfHand || !Unknowns[j].IsOfHand);
 
-    // Of the slopes to either side the flatter, none where they differ in sign: a jump, where one swing more is seen, must not make a number look sure.
+    // Of a walk and the lure the mean: a doubt of the lure that is taken for too small would make stroke and slack look surer than they are. Else of the slopes to either side the flatter, none where they differ in sign: a jump, where one swing more is seen, must not make a number look sure.
     private static double Flatter(double one, double other) =>
         !double.IsFinite(one) || !double.IsFinite(other) ? (double.IsFinite(one) ? one : double.IsFinite(other) ? other : 0.0)
         : one * other <= 0.0 ? 0.0

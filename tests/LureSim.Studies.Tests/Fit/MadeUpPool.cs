@@ -168,13 +168,13 @@ internal sealed class MadeUpPool
         Line("test, walk");
         Line(says ? $"cadence, {N(cadence)} /s" : "");
         Line("time (s), nose x (cm), nose y (cm), tail x (cm), tail y (cm)");
-        var test = new WalkTest(true, cadence, null) { Readings = [] };
+        WalkTest test = Walk(cadence, Walk(cadence, 0.25).Compute(_lures, [], default)![0]);
         RestResult rest = _lures.On.Rest();
         for (int run = 1; run <= films; run++)
         {
             Line(run > 1 ? $"run, {run}" : "");
 
-            // Not the start that the fit computes from, and not as soon as it has settled.
+            // Not the start that the fit computes from; the hand has found what it takes up, and goes on for 18 s more.
             Model.Series series = StationaryOutcome.Whole(_lures.SetupOn, test.Task(_lures.Retrieve!, new StationaryPlan(ToTheEnd: true), run), default).Demand().Series;
             double from = 18.0 + _luck.NextDouble();
             (double sin, double cos) = Math.SinCos(6.0 * _luck.NextDouble());
@@ -199,10 +199,7 @@ internal sealed class MadeUpPool
     /// <summary>What an eye counts of the walk from the shore.</summary>
     public MadeUpPool WalkByEye(int times, double cadence)
     {
-        double[] seen = new WalkTest(true, cadence, null)
-        {
-            Readings = [.. ((FitQuantity[])[FitQuantity.Advance, FitQuantity.PathWidth, FitQuantity.HeadingSwing]).Select(q => new FitReading(FitKind.Walk, q, "", true, 0.0, 0.25, 1.0))],
-        }.Compute(_lures, [], default)!;
+        double[] seen = Walk(cadence, 0.25).Compute(_lures, [], default)!;
         Line("test, walk");
         Line($"cadence, {N(cadence)} /s");
         Line("advance, width, heading swing");
@@ -213,6 +210,12 @@ internal sealed class MadeUpPool
 
         return this;
     }
+
+    // A walk whose hand begins at an advance.
+    private static WalkTest Walk(double cadence, double advance) => new(true, cadence, null)
+    {
+        Readings = [.. ((FitQuantity[])[FitQuantity.Advance, FitQuantity.PathWidth, FitQuantity.HeadingSwing]).Select(q => new FitReading(FitKind.Walk, q, "", true, cadence, q == FitQuantity.Advance ? advance : 0.0, 1.0))],
+    };
 
     private PoolTrial Lure(bool on) => _lures.Trial(on);
 
