@@ -45,7 +45,7 @@ public static class FitMissChart
                 SetUpRows.Dot(panels, one.Miss, row, ChartStyle.Vermilion);
             }
 
-            string Mean(Func<FitRowResult, double> of) => FitWording.Show(rows[0].Reading.Kind, rows.Average(of), shown);
+            string Mean(Func<FitRowResult, double> of) => FitWording.Show(rows[0].Reading, rows.Average(of), shown);
             SetUpRows.Beside(panels, reach, row, $"measured {Mean(r => r.Reading.Measured)}, computed {Mean(r => r.Computed)}");
         }
 

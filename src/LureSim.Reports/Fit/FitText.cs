@@ -69,8 +69,8 @@ public static class FitText
         FitRowResult[] odd = [.. report.Odd];
         foreach (FitRowResult row in odd.Take(MostOdd))
         {
-            yield return $"Note: {row.Reading.Place}: {FitWording.Name(row.Reading.Quantity)} {FitWording.Show(row.Reading.Kind, row.Reading.Measured, shown)} does not fit the others, which make it about "
-                + $"{FitWording.Show(row.Reading.Kind, row.Computed, shown)} ({Trade.Fixed(row.Surprise, 0)} of its errors off): read or typed wrong? It is left in.";
+            yield return $"Note: {row.Reading.Place}: {FitWording.Name(row.Reading.Quantity)} {FitWording.Show(row.Reading, row.Reading.Measured, shown)} does not fit the others, which make it about "
+                + $"{FitWording.Show(row.Reading, row.Computed, shown)} ({Trade.Fixed(row.Surprise, 0)} of its errors off): read or typed wrong? It is left in.";
         }
 
         if (odd.Length > MostOdd)

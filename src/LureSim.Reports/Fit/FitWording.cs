@@ -56,6 +56,10 @@ internal static class FitWording
         _ => shown.OneFamily.Size(si),
     };
 
+    /// <summary>A value of a reading, for people: the swing of a walk, in whole degrees, since it is large.</summary>
+    public static string Show(FitReading reading, double si, Shown shown) =>
+        reading.Quantity == FitQuantity.HeadingSwing ? $"{Trade.Fixed(si / Degree, 0)} deg" : Show(reading.Kind, si, shown);
+
     /// <summary>A number of the lure, in the unit of its key.</summary>
     public static string Show(FitUnknown unknown, double si, Shown shown) =>
         unknown.Kind == QuantityKind.Length ? Length(shown.OneFamily.Unit(ShownQuantity.Size, Math.Max(Math.Abs(si), 0.001)), si) : unknown.Unit.Length == 0 ? Digits(si) : Quantity.Show(si, unknown.Kind, unknown.Unit, 3);

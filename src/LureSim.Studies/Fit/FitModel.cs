@@ -106,11 +106,11 @@ internal sealed class FitModel
     private static FitUnknown[] OfHand(ScenarioResult scenario)
     {
         IReadOnlyList<GuessedKey> guesses = scenario.Effective().Guesses;
-        FitUnknown Of(KeySpec key, double value, double factor, double least) => FitUnknown.OfHand(key, Math.Max(value, least), guesses.FirstOrDefault(g => g.Key == key && g.High > g.Low), factor, least);
+        FitUnknown Of(KeySpec key, string words, double value, double factor, double least) => FitUnknown.OfHand(key, words, Math.Max(value, least), guesses.FirstOrDefault(g => g.Key == key && g.High > g.Low), factor, least);
         return
         [
-            Of(RetrieveKeys.Stroke, scenario.Retrieve!.StrokeM, StrokeFactor, LeastStrokeM),
-            Of(RetrieveKeys.Slack, scenario.Retrieve.TakeUp.SlackM, SlackFactor, LeastSlackM),
+            Of(RetrieveKeys.Stroke, "stroke of the hand", scenario.Retrieve!.StrokeM, StrokeFactor, LeastStrokeM),
+            Of(RetrieveKeys.Slack, "slack that the hand keeps", scenario.Retrieve.TakeUp.SlackM, SlackFactor, LeastSlackM),
         ];
     }
 

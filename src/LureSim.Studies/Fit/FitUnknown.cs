@@ -44,17 +44,18 @@ public sealed record FitUnknown(
 
     /// <summary>A number of the hand, which nobody measures: known to a factor about the value of the scenario, or as the range that it gives.</summary>
     /// <param name="key">Key.</param>
+    /// <param name="words">What it is in a few words.</param>
     /// <param name="value">Value of the scenario, SI, positive.</param>
     /// <param name="given">The range of the scenario; null where it gives none.</param>
     /// <param name="factor">One standard deviation as a factor.</param>
     /// <param name="least">Least value that is tried.</param>
-    public static FitUnknown OfHand(KeySpec key, double value, GuessedKey? given, double factor, double least)
+    public static FitUnknown OfHand(KeySpec key, string words, double value, GuessedKey? given, double factor, double least)
     {
         ArgumentNullException.ThrowIfNull(key);
         FitUnknown? asGiven = given is null ? null : Of(given);
         double low = Math.Min(least, 0.5 * value);
-        return (asGiven ?? new(key.Path, key.Words, key.Kind, key.Unit, true, Math.Log(value), Math.Log(factor), low, key.High, new(key, value, value / factor, value * factor)))
-            with { Least = low };
+        return (asGiven ?? new(key.Path, words, key.Kind, key.Unit, true, Math.Log(value), Math.Log(factor), low, key.High, new(key, value, value / factor, value * factor)))
+            with { Words = words, Least = low };
     }
 
     /// <summary>The number at a z, inside what is allowed.</summary>

@@ -38,7 +38,7 @@ internal static class MadeUpFit
     public static FitReport Walk()
     {
         FitReport pool = Report();
-        FitUnknown stroke = FitUnknown.OfHand(RetrieveKeys.Stroke, 0.2, null, 1.3, 0.03), slack = FitUnknown.OfHand(RetrieveKeys.Slack, 0.14, null, 1.5, 0.01);
+        FitUnknown stroke = FitUnknown.OfHand(RetrieveKeys.Stroke, "stroke of the hand", 0.2, null, 1.3, 0.03), slack = FitUnknown.OfHand(RetrieveKeys.Slack, "slack that the hand keeps", 0.14, null, 1.5, 0.01);
         FitRowResult Row(FitQuantity quantity, double measured, double sigma, double computed)
         {
             var reading = new FitReading(FitKind.Walk, quantity, "m.csv(70)", true, 1.5, measured, sigma) { IsOfMany = true };
