@@ -52,10 +52,10 @@ public sealed record FitUnknown(
     public static FitUnknown OfHand(KeySpec key, string words, double value, GuessedKey? given, double factor, double least)
     {
         ArgumentNullException.ThrowIfNull(key);
-        FitUnknown? asGiven = given is null ? null : Of(given);
         double low = Math.Min(least, 0.5 * value);
-        return (asGiven ?? new(key.Path, words, key.Kind, key.Unit, true, Math.Log(value), Math.Log(factor), low, key.High, new(key, value, value / factor, value * factor)))
-            with { Words = words, Least = low };
+        var guess = new GuessedKey(key, value, value / factor, value * factor);
+        FitUnknown hand = given is null ? new(key.Path, words, key.Kind, key.Unit, true, Math.Log(value), Math.Log(factor), low, key.High, guess) : Of(given);
+        return hand with { Words = words, Least = low };
     }
 
     /// <summary>The number at a z, inside what is allowed.</summary>
