@@ -34,7 +34,7 @@ public static class FitStudy
         int counted = Counted(tests), all = tests.Sum(t => t.Readings.Count);
         return counted >= FewestReadings || tests.Where(t => t.Kind == FitKind.Walk).Sum(t => t.Readings.Count) >= FewestWalkFigures ? null
             : $"{all} readings, of which {counted} say something of the lure (a run first tells how fast it was let go and where the ruler began); at least {FewestReadings} are due, or any number "
-                + "would be made up: three tows at four speeds, or a film of a push";
+                + "would be made up: three tows at four speeds, or a film of a push; of a walk alone three figures do";
     }
 
     /// <summary>Overrides that a scenario is read with: those asked for, and the mass that was weighed.</summary>
