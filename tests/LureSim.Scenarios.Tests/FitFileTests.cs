@@ -121,6 +121,50 @@ public sealed class FitFileTests : IDisposable
         Assert.StartsWith("m.csv(2): speed: it stands before the first test", Faults("scenario, w.toml\nspeed, 0.3 m/s\ntest, tow\n0.3 m/s, 3")[0], StringComparison.Ordinal);
     }
 
+    private const string Walks = """
+        scenario, w.toml
+        test, walk
+        distance, 40 ft
+        twitches, 12
+        time (s), nose x (in), nose y (in), tail x (in), tail y (in)
+        0, 1, 2, 3, 4
+        0.1, , , 3, 4
+        test, walk
+        cadence, 90 /min
+        advance, 25 cm
+        width, 6 in
+        heading swing, 150
+        test, walk
+        advance (cm), width (cm), heading swing
+        25, , 140
+        """;
+
+    [Fact]
+    public void Walks_filmed_and_counted_by_eye()
+    {
+        FitFile file = Read(Walks);
+        FitBlock film = file.Blocks[0], lines = file.Blocks[1], rows = file.Blocks[2];
+        Assert.All(file.Blocks, b => Assert.Equal(FitKind.Walk, b.Kind));
+        Assert.Equal((12.192, 12.0), (Math.Round(film.Of(FitWord.Distance)!.Value, 9), film.Of(FitWord.Twitches)!.Value));
+        Assert.Equal((2, null, 0.1016), (film.Rows.Count, film.Rows[1].Of(FitWord.NoseX), Math.Round(film.Rows[1].Of(FitWord.TailY)!.Value, 9)));
+        Assert.Equal(1.5, lines.Of(FitWord.Cadence)!.Value, 1e-12);
+        Assert.Equal([25.0, 15.24, Math.Round(15000.0 * Math.PI / 180.0, 6)], lines.Rows.Select(r => Math.Round(100.0 * r.Values.Values.Single(), 6)));
+        Assert.Equal((0.25, null), (rows.Rows[0].Of(FitWord.Advance), rows.Rows[0].Of(FitWord.Width)));
+    }
+
+    [Theory]
+    [InlineData("distance, 40 ft", "distance, 400 ft", "m.csv(2): distance: 2 to 80 m from rod tip to lure are allowed")]
+    [InlineData("cadence, 90 /min", "cadence, 900 /min", "m.csv(9): cadence: \"900 /min\" is out of range; allowed: 0.3 to 6 twitches a second")]
+    [InlineData("cadence, 90 /min", "twitches, 12", "m.csv(8): twitches: counted on one film")]
+    [InlineData("0.1, , , 3, 4", "0.1, 1, , 3, 4", "m.csv(7): nose x: x and y are due together; leave both empty where the point cannot be seen")]
+    [InlineData("0.1, , , 3, 4", ", 1, 2, 3, 4", "m.csv(7): time: missing in this row; a time with places is due, or what was counted by eye: advance, width, heading swing")]
+    [InlineData("advance, 25 cm", "sheer, 25", "m.csv(10): sheer: not a word of the test walk; it belongs to tow")]
+    public void Faults_of_a_walk_are_told_in_one_line(string line, string by, string fault)
+    {
+        string[] all = Faults(Walks.Replace(line, by, StringComparison.Ordinal));
+        Assert.True(Array.Exists(all, f => f.StartsWith(fault, StringComparison.Ordinal)), string.Join('\n', all));
+    }
+
     [Fact]
     public void Another_scenario_may_be_asked_for()
     {

@@ -11,7 +11,7 @@ using LureSim.Studies.Fit;
 
 namespace LureSim.Cli.Fit;
 
-/// <summary><c>fit</c>: what measurements in a pool tell of a lure.</summary>
+/// <summary><c>fit</c>: what measurements in a pool tell of a lure, and of a walk of the hand.</summary>
 internal static class FitCommand
 {
     private const int MostThreads = 4096;
@@ -30,7 +30,7 @@ internal static class FitCommand
             HelpName = "count",
             DefaultValueFactory = _ => "0",
         };
-        var command = new Command("fit", "Turn measurements in a pool (tows, pushes, films, swings) into what they tell of a lure.");
+        var command = new Command("fit", "Turn measurements in a pool (tows, pushes, films, swings) and of a walk into what they tell of a lure and of the hand.");
         options.AddTo(command);
         command.Add(scenario);
         command.Add(threads);
@@ -40,7 +40,7 @@ internal static class FitCommand
             var faults = new List<ScenarioFault>();
             int most = Counts.Read(parsed.GetValue(threads), 0, "--threads", 0, MostThreads, faults);
             FitFile? file = FitFile.Read(values.File, parsed.GetValue(scenario), faults);
-            ScenarioSource? source = file is null ? null : ScenarioSource.Load(file.Scenario, Activities.Pool);
+            ScenarioSource? source = file is null ? null : ScenarioSource.Load(file.Scenario, FitStudy.Asked(file));
             ScenarioResult? lure = source?.Resolve(FitStudy.Overrides(file!, values.Overrides));
             terminal.Tell(faults.Concat(lure?.Errors ?? []));
             return faults.Count == 0 && lure is { IsValid: true } ? Run(values, file!, source!, lure, most, terminal, stop) : ExitCode.BadInput;
@@ -71,14 +71,13 @@ internal static class FitCommand
         }
 
         Shown shown = values.ShownFor(file.Units);
-        string part = FitFiles.PartName(values.File);
         if (folder is not null)
         {
-            FitFiles.Write(folder, report, part, shown, values.Plots);
+            FitFiles.Write(folder, report, values.File, shown, values.Plots);
         }
 
-        string? written = values.Folder is null ? null : Path.Combine(values.Folder, part);
-        terminal.Print(values, stream => FitFiles.WriteJson(stream, report), () => FitText.Build(report, shown, written));
+        IReadOnlyList<string> parts = values.Folder is null ? [] : FitFiles.Overrides(values.Folder, values.File, report);
+        terminal.Print(values, stream => FitFiles.WriteJson(stream, report), () => FitText.Build(report, shown, parts));
         return ExitCode.Done;
     }
 }

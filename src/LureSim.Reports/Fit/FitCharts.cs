@@ -19,7 +19,7 @@ internal static class FitCharts
             FitBandsChart.Build(report, shown),
             .. Has(FitKind.Tow) ? (Chart[])[FitTowChart.Build(report, shown)] : [],
             .. Has(FitKind.Coast, FitKind.Track) ? (Chart[])[FitWayChart.Build(report, shown)] : [],
-            .. Has(FitKind.Push, FitKind.Swing, FitKind.Bowl) ? (Chart[])[FitMissChart.Build(report, shown)] : [],
+            .. Has([.. FitMissChart.Kinds]) ? (Chart[])[FitMissChart.Build(report, shown)] : [],
         ];
     }
 }

@@ -16,18 +16,23 @@ public static class FitFiles
     /// <summary>Writes fit, readings, part and pictures, all or none.</summary>
     /// <param name="folder">Opened folder.</param>
     /// <param name="report">Fit.</param>
-    /// <param name="part">Name of the part.</param>
+    /// <param name="file">File of the measurements, after which parts are named.</param>
     /// <param name="shown">How quantities are told.</param>
     /// <param name="plots">Which pictures.</param>
     /// <exception cref="OutputException">A file cannot be written.</exception>
     /// <exception cref="OperationCanceledException">Stopped before the set was whole.</exception>
-    public static void Write(OutputFolder folder, FitReport report, string part, Shown shown, PlotFormat plots)
+    public static void Write(OutputFolder folder, FitReport report, string file, Shown shown, PlotFormat plots)
     {
         ArgumentNullException.ThrowIfNull(folder);
         ArgumentNullException.ThrowIfNull(report);
         folder.Add("fit.json", stream => WriteJson(stream, report));
         folder.Add("fit_measured.csv", stream => DoubtFiles.Lines(stream, Lines(report)));
-        folder.Add(part, Encoding.UTF8.GetBytes(FitPart.Text(report)));
+        folder.Add(FitPart.FileName(file), Encoding.UTF8.GetBytes(FitPart.Text(report)));
+        if (FitPart.Hand(report) is string hand)
+        {
+            folder.Add(FitPart.FileName(file, hand: true), Encoding.UTF8.GetBytes(hand));
+        }
+
         if (plots != PlotFormat.None)
         {
             ChartFiles.Add(folder, FitCharts.All(report, shown), plots);
@@ -36,9 +41,20 @@ public static class FitFiles
         folder.Commit();
     }
 
-    /// <summary>Name of the part that measurements are written to.</summary>
+    /// <summary>Overrides that use what was told, in the order of their tables: parts of the lure and, where it was told, of the hand.</summary>
+    /// <param name="folder">Folder of the parts.</param>
     /// <param name="file">File of the measurements.</param>
-    public static string PartName(string file) => FitPart.FileName(file);
+    /// <param name="report">Fit.</param>
+    public static IReadOnlyList<string> Overrides(string folder, string file, FitReport report)
+    {
+        ArgumentNullException.ThrowIfNull(report);
+        bool hand = report.Values.Any(v => v.Unknown.IsOfHand && v.IsTold), lure = report.File.MassKg is not null || report.Values.Any(v => !v.Unknown.IsOfHand && v.IsTold);
+        return
+        [
+            .. lure ? (string[])[$"lure={Path.Combine(folder, FitPart.FileName(file))}"] : [],
+            .. hand ? (string[])[$"retrieve={Path.Combine(folder, FitPart.FileName(file, hand: true))}"] : [],
+        ];
+    }
 
     /// <summary>The fit as JSON; numbers SI, <c>low</c> and <c>high</c> the 10-90 % band.</summary>
     /// <param name="stream">Receives UTF-8.</param>
@@ -85,8 +101,29 @@ public static class FitFiles
             }
 
             json.WriteEndArray();
+            if (report.Walks is FitWalks walks)
+            {
+                Walks(json, walks);
+            }
+
             JsonText.List(json, "warnings", [.. FitText.Notes(report, Shown.Both)]);
         });
+    }
+
+    private static void Walks(Utf8JsonWriter json, FitWalks walks)
+    {
+        json.WriteStartArray("walks");
+        foreach (FitWalkFilm film in walks.Films)
+        {
+            json.WriteStartObject();
+            json.WriteString("place", film.Place);
+            json.WriteNumber("rhythm_per_s", film.RhythmPerS);
+            json.WriteNumber("pairs", film.Pairs);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        JsonText.List(json, "rests_on", [.. walks.RestsOn]);
     }
 
     private static void Value(Utf8JsonWriter json, FitEstimate value)

@@ -8,10 +8,13 @@ using OxyPlot.Axes;
 
 namespace LureSim.Reports.Fit;
 
-/// <summary>Pushes, swings and the bowl: one row per kind of reading, how far it lies off the computed one in its own errors.</summary>
+/// <summary>Pushes, swings, the bowl and walks: one row per kind of reading, how far it lies off the computed one in its own errors.</summary>
 public static class FitMissChart
 {
     private const double WordsWidth = 540, Least = 4.5;
+
+    /// <summary>Kinds of test that it shows, as its title names them.</summary>
+    internal static IReadOnlyList<FitKind> Kinds { get; } = [FitKind.Push, FitKind.Swing, FitKind.Bowl, FitKind.Walk];
 
     /// <summary>Builds the picture.</summary>
     /// <param name="report">Fit with such tests.</param>
@@ -21,10 +24,11 @@ public static class FitMissChart
         ArgumentNullException.ThrowIfNull(report);
         ArgumentNullException.ThrowIfNull(shown);
         IGrouping<(FitQuantity Quantity, bool HooksOn), FitRowResult>[] groups =
-            [.. report.Rows.Where(r => r.Reading.Test is FitKind.Push or FitKind.Swing or FitKind.Bowl).GroupBy(r => (r.Reading.Quantity, r.Reading.HooksOn)).OrderBy(g => g.Key.Quantity)];
+            [.. report.Rows.Where(r => Kinds.Contains(r.Reading.Test)).GroupBy(r => (r.Reading.Quantity, r.Reading.HooksOn)).OrderBy(g => g.Key.Quantity)];
         FitRowResult[] all = [.. groups.SelectMany(g => g)];
         int height = SetUpRows.Height(groups.Length);
-        PlotModel model = ChartStyle.NewModel($"Pushes, swings, bowl: {Trade.Fixed(Math.Sqrt(all.Average(r => r.Miss * r.Miss)), 1)} of their errors off the fitted lure", report.File.Title);
+        string tests = string.Join(", ", Kinds.Where(k => all.Any(r => r.Reading.Test == k)).Select(FitWording.Tests));
+        PlotModel model = ChartStyle.NewModel($"{char.ToUpperInvariant(tests[0])}{tests[1..]}: {Trade.Fixed(Math.Sqrt(all.Average(r => r.Miss * r.Miss)), 1)} of their errors off the fitted lure", report.File.Title);
         CategoryAxis names = SetUpRows.Axis([.. groups.Select(g => $"{FitWording.Name(g.Key.Quantity)}{(g.First().Reading.Test == FitKind.Bowl ? "" : g.Key.HooksOn ? ", hooks on" : ", hooks off")}")]);
         var panels = new Panels(model, height, [names]);
         double reach = Math.Max(Least, 1.1 * all.Max(r => Math.Abs(r.Miss)));
@@ -41,7 +45,7 @@ public static class FitMissChart
                 SetUpRows.Dot(panels, one.Miss, row, ChartStyle.Vermilion);
             }
 
-            string Mean(Func<FitRowResult, double> of) => FitWording.Show(rows[0].Reading.Kind, rows.Average(of), shown);
+            string Mean(Func<FitRowResult, double> of) => FitWording.Show(rows[0].Reading, rows.Average(of), shown);
             SetUpRows.Beside(panels, reach, row, $"measured {Mean(r => r.Reading.Measured)}, computed {Mean(r => r.Computed)}");
         }
 

@@ -6,15 +6,16 @@ using LureSim.Studies.Fit;
 
 namespace LureSim.Reports.Fit;
 
-/// <summary>What measurements tell of a lure, as a part for table <c>[lure]</c>, its ranges with it.</summary>
+/// <summary>What measurements tell, ranges with it: of a lure as a part for table <c>[lure]</c>, of a hand as one for <c>[retrieve]</c>.</summary>
 internal static class FitPart
 {
     /// <summary>Name of the file: letters, digits, dots and hyphens of the measurements' own file.</summary>
     /// <param name="file">File of the measurements.</param>
-    public static string FileName(string file)
+    /// <param name="hand">True for stroke and slack, false for the lure.</param>
+    public static string FileName(string file, bool hand = false)
     {
         string stem = Path.GetFileNameWithoutExtension(file);
-        return $"lure-{string.Concat(stem.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' or '.' ? c : '-'))}.toml";
+        return $"{(hand ? "hand" : "lure")}-{string.Concat(stem.Select(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_' or '.' ? c : '-'))}.toml";
     }
 
     /// <summary>The part: the lure of the scenario is not in it, only what was told.</summary>
@@ -30,19 +31,47 @@ internal static class FitPart
             text.Append(CultureInfo.InvariantCulture, $"mass_with_hooks = \"{Si(mass, QuantityKind.Mass)}\"\n");
         }
 
-        FitEstimate[] told = [.. report.Values.Where(v => v.IsTold && v.Unknown.Key is not null)];
-        foreach (FitEstimate value in report.Values.Where(v => !v.IsTold))
+        FitEstimate[] told = Values(text, report, false);
+        Ballast(text, report);
+        Rest(text, report, told);
+        return text.ToString();
+    }
+
+    /// <summary>Stroke and slack; null where neither was told.</summary>
+    /// <param name="report">Fit.</param>
+    public static string? Hand(FitReport report)
+    {
+        if (!report.Values.Any(v => v.Unknown.IsOfHand && v.IsTold))
+        {
+            return null;
+        }
+
+        var text = new StringBuilder();
+        text.Append(CultureInfo.InvariantCulture, $"# {PlainText.Escape(report.File.Title)}: what walks tell of the hand, a part for table [retrieve].\n");
+        text.Append("# Use: --set retrieve=FILE beside the scenario, or base = \"FILE\" in its table [retrieve]. For the rod, line and lure of this fit.\n");
+        Rest(text, report, Values(text, report, true));
+        return text.ToString();
+    }
+
+    private static FitEstimate[] Values(StringBuilder text, FitReport report, bool hand)
+    {
+        foreach (FitEstimate value in report.Values.Where(v => v.Unknown.IsOfHand == hand && !v.IsTold))
         {
             text.Append(CultureInfo.InvariantCulture, $"# {value.Unknown.Name}: not told; the guess stays\n");
         }
 
+        FitEstimate[] told = [.. report.Values.Where(v => v.Unknown.IsOfHand == hand && v.IsTold && v.Unknown.Key is not null)];
         foreach (FitEstimate value in told)
         {
             string si = Si(value.Value, value.Unknown.Kind);
             text.Append(CultureInfo.InvariantCulture, $"{value.Unknown.Key!.Key.Name} = {(value.Unknown.Kind == QuantityKind.Ratio ? si : $"\"{si}\"")}\n");
         }
 
-        Ballast(text, report);
+        return told;
+    }
+
+    private static void Rest(StringBuilder text, FitReport report, FitEstimate[] told)
+    {
         foreach (FitPair pair in report.Pairs.Where(p => told.Any(t => t.Unknown == p.One) && told.Any(t => t.Unknown == p.Other)))
         {
             text.Append(CultureInfo.InvariantCulture, $"# {pair.One.Name} and {pair.Other.Name} are told together (correlation {pair.Correlation:F2}); drawn each by itself they scatter more than the data allow.\n");
@@ -58,8 +87,6 @@ internal static class FitPart
             (double low, double high) = value.Even;
             text.Append(CultureInfo.InvariantCulture, $"{value.Unknown.Key!.Key.Name} = \"{Si(low, value.Unknown.Kind)} to {Si(high, value.Unknown.Kind)}\"\n");
         }
-
-        return text.ToString();
     }
 
     // The whole list, since a part replaces it.

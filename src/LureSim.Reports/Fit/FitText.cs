@@ -16,10 +16,11 @@ public static class FitText
     /// <summary>Title, tables, sentences and caution, each line ended by a line feed.</summary>
     /// <param name="report">Fit.</param>
     /// <param name="shown">How quantities are told.</param>
-    /// <param name="part">Where the part was written, or null.</param>
-    public static string Build(FitReport report, Shown shown, string? part)
+    /// <param name="parts">Overrides that use the parts that were written; none where none were.</param>
+    public static string Build(FitReport report, Shown shown, IReadOnlyList<string> parts)
     {
         ArgumentNullException.ThrowIfNull(report);
+        ArgumentNullException.ThrowIfNull(parts);
         ArgumentNullException.ThrowIfNull(shown);
         var text = new StringBuilder();
         text.Append(report.File.Title).Append(", measured; lure: ").Append(report.Scenario.Setup!.Title).Append("\n\n");
@@ -27,14 +28,15 @@ public static class FitText
             ["number", "before, 80 of 100", "best", "now, 80 of 100", "your data"],
             [.. report.Values.Select(v => Row(v, shown))])).Append('\n');
         text.Append(ColumnTable.Text(["test", "hooks", "readings", "off by, in their errors", "farthest"], [.. Tests(report)])).Append('\n');
-        foreach (string sentence in (string[])[Whole(report), .. Notes(report, shown), .. Together(report), .. Open(report, shown)])
+        foreach (string sentence in (string[])[Whole(report), .. Notes(report, shown), .. Walks(report), .. Together(report), .. Open(report, shown)])
         {
             text.AppendWrapped(sentence);
         }
 
-        if (part is not null)
+        if (parts.Count > 0)
         {
-            text.AppendWrapped($"To use it: --set lure={part}, or base = \"{part}\" in table [lure] of a scenario. It holds only what your data tell, with ranges, so --doubt and comparisons draw from them.");
+            string tables = string.Join(" and ", parts.Select(p => $"base = \"{p[(p.IndexOf('=', StringComparison.Ordinal) + 1)..]}\" in table [{p[..p.IndexOf('=', StringComparison.Ordinal)]}]"));
+            text.AppendWrapped($"To use it: {string.Join(" ", parts.Select(p => $"--set {p}"))}, or {tables} of a scenario. It holds only what your data tell, with ranges, so --doubt and comparisons draw from them.");
         }
 
         text.Append('\n');
@@ -67,8 +69,8 @@ public static class FitText
         FitRowResult[] odd = [.. report.Odd];
         foreach (FitRowResult row in odd.Take(MostOdd))
         {
-            yield return $"Note: {row.Reading.Place}: {FitWording.Name(row.Reading.Quantity)} {FitWording.Show(row.Reading.Kind, row.Reading.Measured, shown)} does not fit the others, which make it about "
-                + $"{FitWording.Show(row.Reading.Kind, row.Computed, shown)} ({Trade.Fixed(row.Surprise, 0)} of its errors off): read or typed wrong? It is left in.";
+            yield return $"Note: {row.Reading.Place}: {FitWording.Name(row.Reading.Quantity)} {FitWording.Show(row.Reading, row.Reading.Measured, shown)} does not fit the others, which make it about "
+                + $"{FitWording.Show(row.Reading, row.Computed, shown)} ({Trade.Fixed(row.Surprise, 0)} of its errors off): read or typed wrong? It is left in.";
         }
 
         if (odd.Length > MostOdd)
@@ -81,7 +83,7 @@ public static class FitText
             yield return $"Held at their value, since in your data they look just like lure.axial_drag_factor or not at all: {Trade.And([.. report.Held.Select(h => h.Name)])}. The axial factor stands for all of them.";
         }
 
-        foreach (FitEstimate value in report.Values.Where(v => v.IsTold && v.Unknown.Key is { } key && (v.Value < key.Low || v.Value > key.High)))
+        foreach (FitEstimate value in report.Values.Where(v => v.IsTold && !v.Unknown.IsOfHand && v.Unknown.Key is { } key && (v.Value < key.Low || v.Value > key.High)))
         {
             yield return $"Note: {FitWording.Name(value.Unknown)} comes out at {FitWording.Show(value.Unknown, value.Value, shown)}, outside of the range that was guessed. Worth a second look at the tests, and at the scenario: length, mass, places of ballast and hooks.";
         }
@@ -104,6 +106,21 @@ public static class FitText
     private static string Whole(FitReport report) =>
         $"{report.Rows.Count} readings, of which {report.Counted} say something of the lure. Squares of their misses, in errors, sum to {Trade.Fixed(report.Square, 0)}; about {Trade.Fixed(report.Free, 0)} "
         + $"(give or take {Trade.Fixed(Math.Sqrt(2.0 * report.Free), 0)}) are due by chance.";
+
+    private static IEnumerable<string> Walks(FitReport report)
+    {
+        if (report.Walks is not FitWalks walks)
+        {
+            yield break;
+        }
+
+        if (walks.Films.Count > 0)
+        {
+            yield return $"Walks on film: {Trade.And([.. walks.Films.Select(f => $"{Trade.Fixed(f.RhythmPerS, 2)} twitches a second over {Trade.Fixed(f.Pairs, 1)} pairs ({Place(f.Place)})")])}.";
+        }
+
+        yield return $"Stroke and slack are what the hand must do with this rod and line so that the lure walks like that. They rest on guesses that stay at their value here: {Trade.And([.. walks.RestsOn])}.";
+    }
 
     private static IEnumerable<string> Together(FitReport report)
     {

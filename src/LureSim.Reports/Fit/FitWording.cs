@@ -18,6 +18,7 @@ internal static class FitWording
         FitKind.Coast => "coast-downs",
         FitKind.Track => "films",
         FitKind.Swing => "swings",
+        FitKind.Walk => "walks",
         _ => "bowl",
     };
 
@@ -40,6 +41,9 @@ internal static class FitWording
         FitQuantity.FloatAngle => "float angle",
         FitQuantity.NoseHeight => "nose over the water",
         FitQuantity.TailHeight => "tail over the water",
+        FitQuantity.Advance => "advance per twitch",
+        FitQuantity.PathWidth => "width of the path",
+        FitQuantity.HeadingSwing => "heading, side to side",
         _ => "draft in the middle",
     };
 
@@ -51,6 +55,10 @@ internal static class FitWording
         QuantityKind.Ratio => $"{Trade.Fixed(100.0 * si, 0)} %",
         _ => shown.OneFamily.Size(si),
     };
+
+    /// <summary>A value of a reading, for people: the swing of a walk, in whole degrees, since it is large.</summary>
+    public static string Show(FitReading reading, double si, Shown shown) =>
+        reading.Quantity == FitQuantity.HeadingSwing ? $"{Trade.Fixed(si / Degree, 0)} deg" : Show(reading.Kind, si, shown);
 
     /// <summary>A number of the lure, in the unit of its key.</summary>
     public static string Show(FitUnknown unknown, double si, Shown shown) =>

@@ -9,6 +9,9 @@ internal sealed class FitReader(string file, List<ScenarioFault> faults)
     private static readonly FitWord[] Errors = [FitWord.AngleError, FitWord.PlaceError, FitWord.DriftError, FitWord.PeriodError, FitWord.LossError];
     private static readonly string[] Swings = ["roll", "bob", "nod"];
 
+    // Words of a walk that are conditions, and no readings.
+    private static readonly FitWord[] Conditions = [FitWord.Cadence, FitWord.Twitches, FitWord.Distance];
+
     private readonly Dictionary<FitWord, double> _shared = [];
     private readonly List<FitBlock> _blocks = [];
     private readonly List<string> _units = [];
@@ -103,7 +106,7 @@ internal sealed class FitReader(string file, List<ScenarioFault> faults)
         {
             bool shared = word == FitWord.Mass || _kind is null;
             (shared ? _shared : _settings)[word] = si;
-            if (_kind == FitKind.Bowl && !shared && !Errors.Contains(word))
+            if (!shared && IsReading(word))
             {
                 _settings.Remove(word);
                 _rows.Add(new(_place, _run, new Dictionary<FitWord, double> { [word] = si }));
@@ -115,6 +118,9 @@ internal sealed class FitReader(string file, List<ScenarioFault> faults)
             }
         }
     }
+
+    // A bowl and a walk counted by eye have lines "what, value" for readings.
+    private bool IsReading(FitWord word) => FitWords.Of(word).Tests.Length > 0 && (_kind == FitKind.Bowl || (_kind == FitKind.Walk && !Conditions.Contains(word)));
 
     private void Open(string name)
     {
@@ -269,6 +275,9 @@ internal sealed class FitReader(string file, List<ScenarioFault> faults)
         FitWord.Mass => "21.5 g",
         FitWord.Line or FitWord.TowDistance => "3 m",
         FitWord.Hand => "30 cm",
+        FitWord.Cadence => "1.5 /s",
+        FitWord.Twitches => "12",
+        FitWord.Distance => "12 m",
         _ => FitWords.Of(word).Kind switch
         {
             QuantityKind.Length => "3 mm",

@@ -20,6 +20,9 @@ public enum FitKind
 
     /// <summary>Laid into a bowl.</summary>
     Bowl,
+
+    /// <summary>Walked under twitches: filmed from above, or counted by eye.</summary>
+    Walk,
 }
 
 /// <summary>What a line or a column of measurements is about.</summary>
@@ -135,4 +138,19 @@ public enum FitWord
 
     /// <summary>Depth of the middle section under the water, m.</summary>
     Draft,
+
+    /// <summary>Twitches per second, 1/s.</summary>
+    Cadence,
+
+    /// <summary>Twitches in all on a film.</summary>
+    Twitches,
+
+    /// <summary>Way toward the rod per twitch, m.</summary>
+    Advance,
+
+    /// <summary>Path of the middle of the length, from its leftmost to its rightmost point, m.</summary>
+    Width,
+
+    /// <summary>Heading from its leftmost to its rightmost, rad.</summary>
+    HeadingSwing,
 }

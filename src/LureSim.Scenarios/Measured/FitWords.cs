@@ -20,6 +20,7 @@ internal static class FitWords
 {
     private const double Degree = Math.PI / 180.0, FarM = 200.0, LongS = 100.0;
     private const string Far = "-200 to 200 m";
+    private static readonly FitKind[] Filmed = [FitKind.Track, FitKind.Walk];
 
     private static readonly FitWordRow[] All =
     [
@@ -42,15 +43,15 @@ internal static class FitWords
         new(FitWord.Swing, QuantityKind.Angle, 0.0, 360.0 * Degree, "0 to 360 deg", "deg", [FitKind.Tow], "swing"),
         new(FitWord.Drift, QuantityKind.Angle, -45.0 * Degree, 45.0 * Degree, "-45 to 45 deg", "deg", [FitKind.Push], "drift"),
         new(FitWord.Way, QuantityKind.Length, 0.005, 20.0, "5 mm to 20 m, or the word never", "", [FitKind.Push], "way", "way until turned", "turned after"),
-        new(FitWord.Time, QuantityKind.Time, 0.0, LongS, "0 to 100 s", "s", [FitKind.Coast, FitKind.Track], "time", "t"),
-        new(FitWord.Distance, QuantityKind.Length, -FarM, FarM, Far, "", [FitKind.Coast], "distance", "place"),
-        new(FitWord.NoseX, QuantityKind.Length, -FarM, FarM, Far, "", [FitKind.Track], "nose x"),
-        new(FitWord.NoseY, QuantityKind.Length, -FarM, FarM, Far, "", [FitKind.Track], "nose y"),
-        new(FitWord.TailX, QuantityKind.Length, -FarM, FarM, Far, "", [FitKind.Track], "tail x"),
-        new(FitWord.TailY, QuantityKind.Length, -FarM, FarM, Far, "", [FitKind.Track], "tail y"),
-        new(FitWord.MiddleX, QuantityKind.Length, -FarM, FarM, Far, "", [FitKind.Track], "centre x", "center x", "middle x", "x"),
-        new(FitWord.MiddleY, QuantityKind.Length, -FarM, FarM, Far, "", [FitKind.Track], "centre y", "center y", "middle y", "y"),
-        new(FitWord.Heading, QuantityKind.Angle, -1e4 * Degree, 1e4 * Degree, "-10000 to 10000 deg", "deg", [FitKind.Track], "heading"),
+        new(FitWord.Time, QuantityKind.Time, 0.0, LongS, "0 to 100 s", "s", [FitKind.Coast, FitKind.Track, FitKind.Walk], "time", "t"),
+        new(FitWord.Distance, QuantityKind.Length, -FarM, FarM, Far, "", [FitKind.Coast, FitKind.Walk], "distance", "place"),
+        new(FitWord.NoseX, QuantityKind.Length, -FarM, FarM, Far, "", Filmed, "nose x"),
+        new(FitWord.NoseY, QuantityKind.Length, -FarM, FarM, Far, "", Filmed, "nose y"),
+        new(FitWord.TailX, QuantityKind.Length, -FarM, FarM, Far, "", Filmed, "tail x"),
+        new(FitWord.TailY, QuantityKind.Length, -FarM, FarM, Far, "", Filmed, "tail y"),
+        new(FitWord.MiddleX, QuantityKind.Length, -FarM, FarM, Far, "", Filmed, "centre x", "center x", "middle x", "x"),
+        new(FitWord.MiddleY, QuantityKind.Length, -FarM, FarM, Far, "", Filmed, "centre y", "center y", "middle y", "y"),
+        new(FitWord.Heading, QuantityKind.Angle, -1e4 * Degree, 1e4 * Degree, "-10000 to 10000 deg", "deg", Filmed, "heading"),
         new(FitWord.What, QuantityKind.Choice, 0.0, 2.0, "roll, bob or nod", "", [FitKind.Swing], "what"),
         new(FitWord.Period, QuantityKind.Time, 0.05, 5.0, "0.05 to 5 s", "s", [FitKind.Swing], "period"),
         new(FitWord.Loss, QuantityKind.Ratio, 0.0, 1.0, "0 to 100 %", "", [FitKind.Swing], "loss", "loss per swing", "lost"),
@@ -60,6 +61,11 @@ internal static class FitWords
         new(FitWord.NoseHeight, QuantityKind.Length, -0.3, 0.3, "-30 to 30 cm", "", [FitKind.Bowl], "nose height", "nose over the water"),
         new(FitWord.TailHeight, QuantityKind.Length, -0.3, 0.3, "-30 to 30 cm", "", [FitKind.Bowl], "tail height", "tail over the water"),
         new(FitWord.Draft, QuantityKind.Length, 0.0, 0.2, "0 to 20 cm", "", [FitKind.Bowl], "draft", "draught"),
+        new(FitWord.Cadence, QuantityKind.Frequency, RetrieveKeys.Cadence.Low, RetrieveKeys.Cadence.High, "0.3 to 6 twitches a second", "/s", [FitKind.Walk], "cadence", "rhythm", "twitches per second"),
+        new(FitWord.Twitches, QuantityKind.Ratio, 1.0, 1000.0, "1 to 1000", "", [FitKind.Walk], "twitches"),
+        new(FitWord.Advance, QuantityKind.Length, 0.0, 2.0, "0 to 2 m", "", [FitKind.Walk], "advance", "advance per twitch"),
+        new(FitWord.Width, QuantityKind.Length, 0.0, 3.0, "0 to 3 m", "", [FitKind.Walk], "width", "width of the path"),
+        new(FitWord.HeadingSwing, QuantityKind.Angle, 0.0, 360.0 * Degree, "0 to 360 deg", "deg", [FitKind.Walk], "heading swing"),
     ];
 
     private static readonly Dictionary<string, FitWord> ByName = All.SelectMany(a => a.Names, (a, n) => (n, a.Word)).ToDictionary(p => p.n, p => p.Word);
@@ -72,6 +78,7 @@ internal static class FitWords
         (FitKind.Track, ["track", "film"], [FitWord.Time, FitWord.NoseX, FitWord.NoseY, FitWord.TailX, FitWord.TailY]),
         (FitKind.Swing, ["swings", "swing", "roll and bob"], [FitWord.What, FitWord.Period, FitWord.Loss]),
         (FitKind.Bowl, ["float", "bowl"], [FitWord.Angle, FitWord.NoseHeight, FitWord.Draft]),
+        (FitKind.Walk, ["walk"], [FitWord.Time, FitWord.NoseX, FitWord.NoseY, FitWord.TailX, FitWord.TailY]),
     ];
 
     /// <summary>The word of a cell with its unit; null where it is none.</summary>

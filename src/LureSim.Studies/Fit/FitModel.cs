@@ -1,4 +1,5 @@
 using LureSim.Model;
+using LureSim.Model.Assembly;
 using LureSim.Model.Lures;
 using LureSim.Model.Media;
 using LureSim.Model.Pool;
@@ -17,6 +18,9 @@ internal sealed class FitModel
     // How well people know where the weight in a lure sits, one standard deviation: guesses.
     private const double AlongM = 0.002, UpM = 0.0015, FarthestM = 0.02;
 
+    // How well people know their own stroke and slack, factors of one standard deviation, and the least that is tried, m: guesses.
+    private const double StrokeFactor = 1.3, SlackFactor = 1.5, LeastStrokeM = 0.03, LeastSlackM = 0.01;
+
     private readonly ScenarioSource _source;
     private readonly IReadOnlyList<string> _overrides;
     private readonly WaterState _water;
@@ -25,7 +29,8 @@ internal sealed class FitModel
     /// <param name="source">Scenario.</param>
     /// <param name="overrides">Overrides that stand besides.</param>
     /// <param name="held">Guesses that stay at their value.</param>
-    public FitModel(ScenarioSource source, IReadOnlyList<string> overrides, IReadOnlyList<FitUnknown>? held = null)
+    /// <param name="walks">True where stroke and slack are unknown too: the lure walks under twitches.</param>
+    public FitModel(ScenarioSource source, IReadOnlyList<string> overrides, IReadOnlyList<FitUnknown>? held = null, bool walks = false)
     {
         (_source, _overrides) = (source, overrides);
         Scenario = source.Resolve(overrides);
@@ -37,7 +42,7 @@ internal sealed class FitModel
             new(FitReport.BallastAlong, "ballast, farther toward the nose", QuantityKind.Length, "mm", false, 0.0, AlongM, -FarthestM, FarthestM),
             new(FitReport.BallastUp, "ballast, farther up", QuantityKind.Length, "mm", false, 0.0, UpM, -FarthestM, FarthestM),
         ];
-        Unknowns = [.. guesses, .. ballast];
+        Unknowns = [.. guesses, .. ballast, .. walks ? OfHand(Scenario) : []];
     }
 
     /// <summary>The scenario as it stands.</summary>
@@ -49,20 +54,20 @@ internal sealed class FitModel
     /// <summary>What is unknown of the lure.</summary>
     public IReadOnlyList<FitUnknown> Unknowns { get; }
 
-    /// <summary>The lure with and without hooks in the water.</summary>
-    /// <param name="z">Numbers in z, those of the lure first.</param>
+    /// <summary>The lure with and without hooks, in the water and under twitches.</summary>
+    /// <param name="z">Numbers in z, those of the lure and the hand first.</param>
     /// <returns>Null where no such lure floats.</returns>
-    public (PoolTrial On, PoolTrial Off)? Trials(ReadOnlySpan<double> z)
+    public FitCandidate? Candidate(ReadOnlySpan<double> z)
     {
-        LureSpec? lure = Lure(z);
-        if (lure is null)
+        if (Read(z) is not { } scenario)
         {
             return null;
         }
 
         try
         {
-            return (PoolTrial.Of(lure, _water), PoolTrial.Of(WithoutHooks(lure), _water));
+            Setup off = scenario.Setup with { Lure = WithoutHooks(scenario.Setup.Lure) };
+            return new(PoolTrial.Of(scenario.Setup.Lure, _water), PoolTrial.Of(off.Lure, _water), scenario.Setup, off, scenario.Retrieve);
         }
         catch (Exception e) when (e is ModelException or ArgumentException)
         {
@@ -70,9 +75,8 @@ internal sealed class FitModel
         }
     }
 
-    /// <summary>The lure for a set of numbers; null where the scenario does not allow it.</summary>
-    /// <param name="z">Numbers in z.</param>
-    public LureSpec? Lure(ReadOnlySpan<double> z)
+    // The scenario for a set of numbers; null where it does not allow them.
+    private Scenario? Read(ReadOnlySpan<double> z)
     {
         var overrides = new List<string>(_overrides);
         double along = 0.0, up = 0.0;
@@ -89,8 +93,25 @@ internal sealed class FitModel
             }
         }
 
-        LureSpec? lure = _source.Resolve(overrides).Setup?.Lure;
-        return lure is null ? null : lure with { Ballast = [.. lure.Ballast.Select(b => b with { XM = b.XM + along, ZM = b.ZM + up })] };
+        Scenario? scenario = _source.Resolve(overrides).Scenario;
+        if (scenario is null)
+        {
+            return null;
+        }
+
+        LureSpec lure = scenario.Setup.Lure;
+        return scenario with { Setup = scenario.Setup with { Lure = lure with { Ballast = [.. lure.Ballast.Select(b => b with { XM = b.XM + along, ZM = b.ZM + up })] } } };
+    }
+
+    private static FitUnknown[] OfHand(ScenarioResult scenario)
+    {
+        IReadOnlyList<GuessedKey> guesses = scenario.Effective().Guesses;
+        FitUnknown Of(KeySpec key, string words, double value, double factor, double least) => FitUnknown.OfHand(key, words, Math.Max(value, least), guesses.FirstOrDefault(g => g.Key == key && g.High > g.Low), factor, least);
+        return
+        [
+            Of(RetrieveKeys.Stroke, "stroke of the hand", scenario.Retrieve!.StrokeM, StrokeFactor, LeastStrokeM),
+            Of(RetrieveKeys.Slack, "slack that the hand keeps", scenario.Retrieve.TakeUp.SlackM, SlackFactor, LeastSlackM),
+        ];
     }
 
     // Putty of the same weight in their place: as heavy, without drag.

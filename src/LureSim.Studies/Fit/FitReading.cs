@@ -56,6 +56,15 @@ public enum FitQuantity
 
     /// <summary>Depth of the middle section, m.</summary>
     Draft,
+
+    /// <summary>Way toward the rod per twitch of a walk, m.</summary>
+    Advance,
+
+    /// <summary>Path of the middle across that way, from outermost to outermost point, m.</summary>
+    PathWidth,
+
+    /// <summary>Heading of a walk from side to side, rad.</summary>
+    HeadingSwing,
 }
 
 /// <summary>A reading as the fit uses it.</summary>
@@ -63,12 +72,15 @@ public enum FitQuantity
 /// <param name="Quantity">What it is of.</param>
 /// <param name="Place">Where it stands.</param>
 /// <param name="HooksOn">Whether the hooks were on.</param>
-/// <param name="At">Over what it stands: speed of a tow or a push, m/s; time of a film or a coast-down, s; otherwise 0.</param>
+/// <param name="At">Over what it stands: speed of a tow or a push, m/s; time of a film or a coast-down, s; twitches per second of a walk; otherwise 0.</param>
 /// <param name="Measured">Measured, SI; with <paramref name="IsAtMost"/> the end that it does not pass.</param>
 /// <param name="Sigma">One standard deviation of its error.</param>
 /// <param name="IsAtMost">True where only an upper end was seen: it came straight, it never turned.</param>
 public sealed record FitReading(FitKind Test, FitQuantity Quantity, string Place, bool HooksOn, double At, double Measured, double Sigma, bool IsAtMost = false)
 {
+    /// <summary>True for a figure of a whole film, which no single slip of pen or eye makes.</summary>
+    public bool IsOfMany { get; init; }
+
     /// <summary>How far a computed value is off, in standard deviations; measured minus computed.</summary>
     /// <param name="computed">Computed, SI.</param>
     /// <remarks>The size of an angle that is read to an error has a law of its own: see <see cref="FoldedAngle"/>.</remarks>
@@ -86,7 +98,7 @@ public sealed record FitReading(FitKind Test, FitQuantity Quantity, string Place
     /// <summary>Kind of its numbers.</summary>
     public QuantityKind Kind => Quantity switch
     {
-        FitQuantity.Sheer or FitQuantity.Swing or FitQuantity.Turned or FitQuantity.Heading or FitQuantity.FloatAngle => QuantityKind.Angle,
+        FitQuantity.Sheer or FitQuantity.Swing or FitQuantity.Turned or FitQuantity.Heading or FitQuantity.FloatAngle or FitQuantity.HeadingSwing => QuantityKind.Angle,
         FitQuantity.RollPeriod or FitQuantity.BobPeriod or FitQuantity.NodPeriod => QuantityKind.Time,
         FitQuantity.RollLoss or FitQuantity.BobLoss or FitQuantity.NodLoss => QuantityKind.Ratio,
         _ => QuantityKind.Length,

@@ -115,6 +115,9 @@ public sealed record FitReport(
     /// <param name="name">Which way.</param>
     public double Shift(string name) => Values.FirstOrDefault(v => v.Unknown.Name == name) is { IsTold: true } told ? told.Value : 0.0;
 
+    /// <summary>What was seen of walks; null where there are none.</summary>
+    public FitWalks? Walks { get; init; }
+
     /// <summary>Readings that do not fit the others, the worst first.</summary>
     public IEnumerable<FitRowResult> Odd => Rows.Where(r => r.Surprise > Startling).OrderByDescending(r => r.Surprise);
 }

@@ -1,5 +1,4 @@
 using LureSim.Model;
-using LureSim.Model.Pool;
 using LureSim.Studies.Runs;
 using MathNet.Numerics.LinearAlgebra;
 
@@ -44,10 +43,10 @@ internal sealed class FitSystem
     /// <summary>Readings of all of them.</summary>
     public IReadOnlyList<FitReading> Readings { get; }
 
-    /// <summary>Numbers: of the lure, then of each test alone.</summary>
+    /// <summary>Numbers: of the lure (and of the hand, where there are walks), then of each test alone.</summary>
     public IReadOnlyList<FitUnknown> Unknowns { get; }
 
-    /// <summary>How many of them are of the lure.</summary>
+    /// <summary>How many of them are of the lure and the hand.</summary>
     public int OfLure => _model.Unknowns.Count;
 
     /// <summary>Where a search begins: guesses of the lure in the middle, runs as they look.</summary>
@@ -66,46 +65,51 @@ internal sealed class FitSystem
     /// <summary>Change of each miss with each number, with the sign of the computed value: standard deviations of a reading per one of the number.</summary>
     /// <param name="z">Numbers.</param>
     /// <param name="at">Readings there.</param>
-    /// <param name="width">Step in z, for example 0.1.</param>
+    /// <param name="width">Step in z, for example 0.1; tests that need another have theirs.</param>
     /// <param name="isCentral">True: steps to both sides, for bands; false: to one, for the search.</param>
     /// <param name="scale">Factor on all errors.</param>
     /// <param name="only">The numbers that are asked for, all if null; the columns of the others stay 0.</param>
     public Matrix<double> Slopes(double[] z, double[] at, double width, bool isCentral, double scale, int[]? only = null)
     {
-        var sets = new List<(double[] Z, IEnumerable<int> Tests)>();
         int[] columns = only ?? [.. Enumerable.Range(0, Unknowns.Count)];
+        var sets = new List<(double[] Z, IEnumerable<int> Tests)>();
+        var parts = new List<(int Column, int[] Tests, int First)>();
         foreach (int j in columns)
         {
-            IEnumerable<int> tests = j < OfLure ? Enumerable.Range(0, Tests.Count) : [TestOf(j)];
-            foreach (double side in isCentral ? (double[])[-1.0, 1.0] : [z[j] + width > Unknowns[j].MostZ ? -1.0 : 1.0])
+            foreach (IGrouping<double, int> tests in TestsOf(j).GroupBy(t => Tests[t].Step ?? width))
             {
-                double[] beside = [.. z];
-                beside[j] = Math.Clamp(z[j] + (side * width), Unknowns[j].LeastZ, Unknowns[j].MostZ);
-                sets.Add((beside, tests));
+                parts.Add((j, [.. tests], sets.Count));
+                foreach (double side in isCentral ? (double[])[-1.0, 1.0] : [z[j] + tests.Key > Unknowns[j].MostZ ? -1.0 : 1.0])
+                {
+                    double[] beside = [.. z];
+                    beside[j] = Math.Clamp(z[j] + (side * tests.Key), Unknowns[j].LeastZ, Unknowns[j].MostZ);
+                    sets.Add((beside, tests));
+                }
             }
         }
 
         double[][] values = Run(sets);
         Matrix<double> slopes = Matrix<double>.Build.Dense(Readings.Count, Unknowns.Count);
-        int each = isCentral ? 2 : 1;
-        for (int k = 0; k < columns.Length; k++)
+        foreach ((int j, int[] tests, int low) in parts)
         {
-            int j = columns[k];
-            (int from, int to) = j < OfLure ? (0, Readings.Count) : (_firstReading[TestOf(j)], _firstReading[TestOf(j) + 1]);
-            double[] high = values[(each * k) + each - 1];
-            double up = sets[(each * k) + each - 1].Z[j] - z[j], down = z[j] - sets[each * k].Z[j];
-            for (int i = from; i < to; i++)
+            int high = isCentral ? low + 1 : low;
+            double up = sets[high].Z[j] - z[j], down = z[j] - sets[low].Z[j];
+            foreach ((int t, int i) in tests.SelectMany(t => Enumerable.Range(_firstReading[t], Tests[t].Readings.Count).Select(i => (t, i))))
             {
-                double here = Readings[i].Miss(at[i]), slope = -(Readings[i].Miss(high[i]) - here) / (up * scale);
-                double other = isCentral ? -(here - Readings[i].Miss(values[each * k][i])) / (down * scale) : slope;
-                slopes[i, j] = Flatter(slope, other);
+                double here = Readings[i].Miss(at[i]), slope = -(Readings[i].Miss(values[high][i]) - here) / (up * scale);
+                double other = isCentral ? -(here - Readings[i].Miss(values[low][i])) / (down * scale) : slope;
+                slopes[i, j] = Tests[t].IsOfHand && !Unknowns[j].IsOfHand && double.IsFinite(slope + other) ? 0.5 * (slope + other) : Flatter(slope, other);
             }
         }
 
         return slopes;
     }
 
-    // Of the slopes to either side the flatter, none where they differ in sign: a jump, where one swing more is seen, must not make a number look sure.
+    // What a number enters: those of the lure all tests, those of the hand the walks, those of a test that test.
+    private IEnumerable<int> TestsOf(int j) =>
+        j >= OfLure ? [TestOf(j)] : Enumerable.Range(0, Tests.Count).Where(t => Tests[t].IsOfHand || !Unknowns[j].IsOfHand);
+
+    // Of a walk and the lure the mean: a doubt of the lure that is taken for too small would make stroke and slack look surer than they are. Else of the slopes to either side the flatter, none where they differ in sign: a jump, where one swing more is seen, must not make a number look sure.
     private static double Flatter(double one, double other) =>
         !double.IsFinite(one) || !double.IsFinite(other) ? (double.IsFinite(one) ? one : double.IsFinite(other) ? other : 0.0)
         : one * other <= 0.0 ? 0.0
@@ -125,7 +129,7 @@ internal sealed class FitSystem
     // Each lure is floated once; then every test of every set is a run of its own. Readings that were not asked for stay NaN.
     private double[][] Run(List<(double[] Z, IEnumerable<int> Tests)> sets)
     {
-        (PoolTrial On, PoolTrial Off)?[] lures = ParallelRuns.Execute(sets, s => _model.Trials(s.Z), _threads, null, _stop);
+        FitCandidate?[] lures = ParallelRuns.Execute(sets, s => _model.Candidate(s.Z), _threads, null, _stop);
         (int Set, int Test)[] jobs = [.. sets.SelectMany((s, i) => s.Tests.Select(t => (i, t)))];
         double[]?[] answers = ParallelRuns.Execute(jobs, j => One(lures[j.Set], sets[j.Set].Z, j.Test), _threads, null, _stop);
         double[][] all = [.. sets.Select(_ => Enumerable.Repeat(double.NaN, Readings.Count).ToArray())];
@@ -137,9 +141,9 @@ internal sealed class FitSystem
         return all;
     }
 
-    private double[]? One((PoolTrial On, PoolTrial Off)? lures, double[] z, int test)
+    private double[]? One(FitCandidate? candidate, double[] z, int test)
     {
-        if (lures is not { } pair)
+        if (candidate is null)
         {
             return null;
         }
@@ -148,7 +152,7 @@ internal sealed class FitSystem
         double[] own = [.. t.Own.Select((u, k) => u.At(z[_firstOwn[test] + k]))];
         try
         {
-            return t.Compute(t.HooksOn ? pair.On : pair.Off, own, _stop);
+            return t.Compute(candidate, own, _stop);
         }
         catch (ModelException)
         {

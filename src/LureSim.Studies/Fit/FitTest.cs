@@ -24,15 +24,35 @@ internal abstract class FitTest(FitKind kind, bool hooksOn)
     /// <summary>Numbers that are laid so that the readings fit best, such as where a film's axes lie: as many readings tell nothing else.</summary>
     public virtual int Laid => 0;
 
+    /// <summary>Step in z for slopes where that of the others would be too small; else null.</summary>
+    public virtual double? Step => null;
+
+    /// <summary>Whether stroke and slack of the hand enter it.</summary>
+    public virtual bool IsOfHand => false;
+
+    /// <summary>What the readings would be.</summary>
+    /// <param name="candidate">Lure, and what is done with it.</param>
+    /// <param name="own">Values of <see cref="Own"/>, SI.</param>
+    /// <param name="stop">Stops it.</param>
+    /// <returns>Null where it cannot be computed.</returns>
+    public abstract double[]? Compute(FitCandidate candidate, double[] own, CancellationToken stop);
+}
+
+/// <summary>A test that needs no more than the lure on the water.</summary>
+internal abstract class PoolTest(FitKind kind, bool hooksOn) : FitTest(kind, hooksOn)
+{
+    /// <inheritdoc/>
+    public override double[] Compute(FitCandidate candidate, double[] own, CancellationToken stop) => Compute(candidate.Trial(HooksOn), own, stop);
+
     /// <summary>What the readings would be.</summary>
     /// <param name="trial">Lure.</param>
-    /// <param name="own">Values of <see cref="Own"/>, SI.</param>
+    /// <param name="own">Values of what is unknown of this test alone, SI.</param>
     /// <param name="stop">Stops it.</param>
     public abstract double[] Compute(PoolTrial trial, double[] own, CancellationToken stop);
 }
 
 /// <summary>Tows under the same conditions.</summary>
-internal sealed class TowReadings(bool hooksOn, PoolTask task, double speedMS) : FitTest(FitKind.Tow, hooksOn)
+internal sealed class TowReadings(bool hooksOn, PoolTask task, double speedMS) : PoolTest(FitKind.Tow, hooksOn)
 {
     private const double Degree = Math.PI / 180.0;
 
@@ -45,7 +65,7 @@ internal sealed class TowReadings(bool hooksOn, PoolTask task, double speedMS) :
 }
 
 /// <summary>A push: its drift is known to an error.</summary>
-internal sealed class PushReading(bool hooksOn, PoolTask task) : FitTest(FitKind.Push, hooksOn)
+internal sealed class PushReading(bool hooksOn, PoolTask task) : PoolTest(FitKind.Push, hooksOn)
 {
     private const double Degree = Math.PI / 180.0, Turned = 45.0;
 
@@ -72,7 +92,7 @@ internal sealed class PushReading(bool hooksOn, PoolTask task) : FitTest(FitKind
 }
 
 /// <summary>A coast-down: how fast it was let go, and where its ruler began, are unknown.</summary>
-internal sealed class CoastRun(bool hooksOn, double[] timeS, double stepS) : FitTest(FitKind.Coast, hooksOn)
+internal sealed class CoastRun(bool hooksOn, double[] timeS, double stepS) : PoolTest(FitKind.Coast, hooksOn)
 {
     /// <inheritdoc/>
     public override int Laid => 1;
@@ -88,7 +108,7 @@ internal sealed class CoastRun(bool hooksOn, double[] timeS, double stepS) : Fit
 }
 
 /// <summary>A swing: periods and losses of one kind, let go alike.</summary>
-internal sealed class SwingReadings(bool hooksOn, PoolTask task, Func<PoolTrial, PoolTask, CancellationToken, SwingResult> run) : FitTest(FitKind.Swing, hooksOn)
+internal sealed class SwingReadings(bool hooksOn, PoolTask task, Func<PoolTrial, PoolTask, CancellationToken, SwingResult> run) : PoolTest(FitKind.Swing, hooksOn)
 {
     // A lure that does not swing has no period: five errors off.
     private const double Off = 5.0;
@@ -107,7 +127,7 @@ internal sealed class SwingReadings(bool hooksOn, PoolTask task, Func<PoolTrial,
 }
 
 /// <summary>A lure in a bowl.</summary>
-internal sealed class FloatReadings() : FitTest(FitKind.Bowl, true)
+internal sealed class FloatReadings() : PoolTest(FitKind.Bowl, true)
 {
     /// <inheritdoc/>
     public override double[] Compute(PoolTrial trial, double[] own, CancellationToken stop)

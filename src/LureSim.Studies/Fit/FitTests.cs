@@ -1,4 +1,5 @@
 using LureSim.Model.Pool;
+using LureSim.Scenarios;
 using LureSim.Scenarios.Keys;
 using LureSim.Scenarios.Measured;
 using LureSim.Scenarios.Quantities;
@@ -33,8 +34,9 @@ internal static class FitTests
 
     /// <summary>All tests of a file.</summary>
     /// <param name="file">Measurements.</param>
-    /// <param name="task">Steps and what the file does not say.</param>
-    public static IReadOnlyList<FitTest> Of(FitFile file, PoolTask task) => [.. file.Blocks.SelectMany(b => Of(b, task))];
+    /// <param name="scenario">Steps and what the file does not say.</param>
+    public static IReadOnlyList<FitTest> Of(FitFile file, ScenarioResult scenario) =>
+        [.. file.Blocks.SelectMany(b => b.Kind == FitKind.Walk ? [.. new[] { WalkReader.Read(b, scenario) }.OfType<FitTest>()] : Of(b, scenario.Pool!))];
 
     private static IEnumerable<FitTest> Of(FitBlock block, PoolTask task) => block.Kind switch
     {

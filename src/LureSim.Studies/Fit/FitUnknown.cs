@@ -42,6 +42,22 @@ public sealed record FitUnknown(
         return new(key.Path, key.Words, key.Kind, key.Unit, log, middle, sigma, key.Low, key.High, guess);
     }
 
+    /// <summary>A number of the hand, which nobody measures: known to a factor about the value of the scenario, or as the range that it gives.</summary>
+    /// <param name="key">Key.</param>
+    /// <param name="words">What it is in a few words.</param>
+    /// <param name="value">Value of the scenario, SI, positive.</param>
+    /// <param name="given">The range of the scenario; null where it gives none.</param>
+    /// <param name="factor">One standard deviation as a factor.</param>
+    /// <param name="least">Least value that is tried.</param>
+    public static FitUnknown OfHand(KeySpec key, string words, double value, GuessedKey? given, double factor, double least)
+    {
+        ArgumentNullException.ThrowIfNull(key);
+        double low = Math.Min(least, 0.5 * value);
+        var guess = new GuessedKey(key, value, value / factor, value * factor);
+        FitUnknown hand = given is null ? new(key.Path, words, key.Kind, key.Unit, true, Math.Log(value), Math.Log(factor), low, key.High, guess) : Of(given);
+        return hand with { Words = words, Least = low };
+    }
+
     /// <summary>The number at a z, inside what is allowed.</summary>
     /// <param name="z">z.</param>
     public double At(double z)
@@ -53,6 +69,9 @@ public sealed record FitUnknown(
     /// <summary>z of a number.</summary>
     /// <param name="value">Number.</param>
     public double ZOf(double value) => ((IsLog ? Math.Log(value) : value) - Middle) / Sigma;
+
+    /// <summary>Whether it is of the hand, and not of the lure.</summary>
+    public bool IsOfHand => Key?.Key.Table == RetrieveKeys.Stroke.Table;
 
     /// <summary>Least z.</summary>
     public double LeastZ => IsLog && Least <= 0.0 ? double.NegativeInfinity : ZOf(Least);

@@ -23,7 +23,7 @@ internal static class NextTest
     public static IReadOnlyList<FitNext> Of(
         FitModel model, FitSystem system, double[] at, Matrix<double> covariance, int[] open, int threads, CancellationToken stop)
     {
-        if (open.Length == 0 || model.Trials(at) is not { } lures)
+        if (open.Length == 0 || model.Candidate(at) is not { } lures)
         {
             return [];
         }
@@ -88,7 +88,7 @@ internal static class NextTest
     private static bool Has(FitSystem system, FitTest test) => system.Tests.Any(
         t => t.Kind == test.Kind && t.HooksOn == test.HooksOn && (t.Kind != FitKind.Swing || t.Readings[0].Quantity == test.Readings[0].Quantity));
 
-    private static IEnumerable<(FitAdvice Advice, FitTest Test)> Further(FitModel model, (PoolTrial On, PoolTrial Off) lures, CancellationToken stop)
+    private static IEnumerable<(FitAdvice Advice, FitTest Test)> Further(FitModel model, FitCandidate lures, CancellationToken stop)
     {
         PoolTask task = model.Task;
         double few = Math.Sqrt(Repeats);
@@ -106,7 +106,7 @@ internal static class NextTest
                 });
             }
 
-            yield return (on ? FitAdvice.FilmOn : FitAdvice.FilmOff, Film(on, task, on ? lures.On : lures.Off, FitTests.PlaceErrorM / few, stop));
+            yield return (on ? FitAdvice.FilmOn : FitAdvice.FilmOff, Film(on, task, lures.Trial(on), FitTests.PlaceErrorM / few, stop));
         }
 
         FitReading Swing(FitQuantity q, double sigma) => new(FitKind.Swing, q, "", true, 0.0, 0.5, sigma / few);

@@ -10,7 +10,7 @@ namespace LureSim.Studies.Fit;
 internal sealed record TrackMark(double TimeS, double Ahead, bool IsY);
 
 /// <summary>A film of a lure that swims by itself: how it was let go is unknown, and so is how the axes of the film lie, which are laid so that it fits best.</summary>
-internal sealed class TrackRun(bool hooksOn, TrackMark[] marks, double stepS) : FitTest(FitKind.Track, hooksOn)
+internal sealed class TrackRun(bool hooksOn, TrackMark[] marks, double stepS) : PoolTest(FitKind.Track, hooksOn)
 {
     private const int Turns = 12;
 

@@ -23,6 +23,18 @@ public sealed record StationaryOutcome(RetrieveSummary? Summary, string? Failure
     /// <exception cref="OperationCanceledException">Stopped.</exception>
     public static StationaryOutcome Of(Setup setup, RetrieveTask task, CancellationToken stop)
     {
+        Outcome<RetrieveResult> outcome = Whole(setup, task, stop);
+        return outcome.IsWhole ? new(outcome.Result.Summary) : Failed(outcome.Failure.Reason);
+    }
+
+    /// <summary>The same with all that was recorded.</summary>
+    /// <param name="setup">Set-up.</param>
+    /// <param name="task">Retrieve.</param>
+    /// <param name="stop">Stops the run.</param>
+    /// <exception cref="OperationCanceledException">Stopped.</exception>
+    public static Outcome<RetrieveResult> Whole(Setup setup, RetrieveTask task, CancellationToken stop)
+    {
+        ArgumentNullException.ThrowIfNull(task);
         Outcome<RetrieveResult> outcome = RetrieveRun.Run(setup, task, new(null, stop));
         for (int halved = 0; halved < MostHalvings && outcome.Result?.Counters.EnergyOpenShare > SolverCounters.MostEnergyOpenShare; halved++)
         {
@@ -30,7 +42,7 @@ public sealed record StationaryOutcome(RetrieveSummary? Summary, string? Failure
             outcome = RetrieveRun.Run(setup, task, new(null, stop));
         }
 
-        return outcome.IsWhole ? new(outcome.Result.Summary) : Failed(outcome.Failure.Reason);
+        return outcome;
     }
 
     /// <summary>A run without figures.</summary>

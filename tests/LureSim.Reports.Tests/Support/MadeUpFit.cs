@@ -11,8 +11,7 @@ namespace LureSim.Reports.Tests.Support;
 internal static class MadeUpFit
 {
     private const double Degree = Math.PI / 180.0;
-    private const string Lure = """
-        title = "Made-up lure"
+    internal const string Lure = """
         [lure]
         shape = "cigar"
         length = "100 mm"
@@ -25,7 +24,7 @@ internal static class MadeUpFit
 
     public static FitReport Report(bool odd = false)
     {
-        ScenarioResult scenario = ScenarioSource.FromText(Lure, asked: Activities.Pool).Resolve();
+        ScenarioResult scenario = ScenarioSource.FromText("title = \"Made-up lure\"\n" + Lure, asked: Activities.Pool).Resolve();
         FitUnknown[] unknowns = [.. GuessDesign.Of(scenario, new PoolSource()).Where(g => g.Key.Table == LureKeys.Length.Table).Select(FitUnknown.Of)];
         FitEstimate[] values = [.. unknowns.Select(Estimate)];
         FitRowResult[] rows = [.. Rows(odd).Select(r => new FitRowResult(r.Reading, 0.8 * r.Computed, r.Computed, Math.Abs(r.Reading.Miss(r.Computed)), r.Test))];
@@ -33,6 +32,29 @@ internal static class MadeUpFit
             new FitFile("Made-up pool", "lure.toml", 0.0185, [], UnitFamily.Metric), scenario, values, [unknowns[3]], rows, rows.Length - 8, 61.0, 55.0, odd ? 1.3 : 1.0,
             [new(unknowns[0], unknowns[4], -0.8)],
             [new(unknowns[^1], FitAdvice.TowOff, 0.4, 0.8, 1.3), new(unknowns[^2], null, 0.98, 0.8, 1.3)]);
+    }
+
+    /// <summary>The same with a walk besides: its three figures, a stroke that is told and a slack that is not.</summary>
+    public static FitReport Walk()
+    {
+        FitReport pool = Report();
+        FitUnknown stroke = FitUnknown.OfHand(RetrieveKeys.Stroke, "stroke of the hand", 0.2, null, 1.3, 0.03), slack = FitUnknown.OfHand(RetrieveKeys.Slack, "slack that the hand keeps", 0.14, null, 1.5, 0.01);
+        FitRowResult Row(FitQuantity quantity, double measured, double sigma, double computed)
+        {
+            var reading = new FitReading(FitKind.Walk, quantity, "m.csv(70)", true, 1.5, measured, sigma) { IsOfMany = true };
+            return new(reading, 0.8 * computed, computed, Math.Abs(reading.Miss(computed)), 99);
+        }
+
+        return pool with
+        {
+            Values = [.. pool.Values, new(stroke, 0.6, 0.1, 1.1, 0.39, FitVerdict.Told), new(slack, -0.2, -1.3, 0.9, 0.86, FitVerdict.Not)],
+            Rows =
+            [
+                .. pool.Rows, Row(FitQuantity.Advance, 0.285, 0.008, 0.279), Row(FitQuantity.PathWidth, 0.18, 0.007, 0.191), Row(FitQuantity.HeadingSwing, 168.0 * Degree, 6.0 * Degree, 165.0 * Degree),
+            ],
+            Next = [.. pool.Next, new(slack, null, 0.86, 0.09, 0.2)],
+            Walks = new([new("m.csv(70)", 1.5, 6.2)], ["rod.bend_load", "angler.pull_time"]),
+        };
     }
 
     private static FitEstimate Estimate(FitUnknown unknown, int i)

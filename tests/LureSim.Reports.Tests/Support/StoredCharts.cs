@@ -97,6 +97,7 @@ internal static class StoredCharts
         ("fit_way", typeof(FitWayChart), () => FitWayChart.Build(MadeUpFit.Report(), Shown.Both)),
         ("fit_way_trade", typeof(FitWayChart), () => FitWayChart.Build(MadeUpFit.Report(), new(UnitChoice.Trade))),
         ("fit_rest", typeof(FitMissChart), () => FitMissChart.Build(MadeUpFit.Report(odd: true), Shown.Both)),
+        ("fit_rest_walk", typeof(FitMissChart), () => FitMissChart.Build(MadeUpFit.Walk(), Shown.Both)),
         ("crawl", typeof(CrawlChart), () => CrawlChart.Build(MadeUpCrawl.Result(), Shown.Both)),
         ("crawl_trade", typeof(CrawlChart), () => CrawlChart.Build(MadeUpCrawl.Result(), new(UnitChoice.Trade))),
         ("crawl_stuck", typeof(CrawlChart), () => CrawlChart.Build(MadeUpCrawl.Stuck(), Shown.Both)),

@@ -4,6 +4,7 @@ using LureSim.Model.Pool;
 using LureSim.Scenarios;
 using LureSim.Scenarios.Measured;
 using LureSim.Studies.Fit;
+using LureSim.Studies.Runs;
 
 namespace LureSim.Studies.Tests.Fit;
 
@@ -12,7 +13,7 @@ internal sealed class MadeUpPool
 {
     private const double Degree = Math.PI / 180.0;
     private readonly FitModel _model;
-    private readonly (PoolTrial On, PoolTrial Off) _lures;
+    private readonly FitCandidate _lures;
     private readonly Random _luck;
     private readonly StringBuilder _text = new();
 
@@ -20,12 +21,14 @@ internal sealed class MadeUpPool
     /// <param name="scenario">Scenario.</param>
     /// <param name="truth">Its numbers in z, in the order of <see cref="FitModel.Unknowns"/>.</param>
     /// <param name="seed">Luck of the errors.</param>
-    public MadeUpPool(string scenario, Func<FitUnknown, double> truth, int seed)
+    /// <param name="walks">True where it walks too, with a stroke and a slack that are numbers of it.</param>
+    /// <param name="overrides">Overrides of the scenario.</param>
+    public MadeUpPool(string scenario, Func<FitUnknown, double> truth, int seed, bool walks = false, IReadOnlyList<string>? overrides = null)
     {
-        Source = ScenarioSource.Load(scenario, Activities.Pool);
-        _model = new FitModel(Source, []);
+        Source = ScenarioSource.Load(scenario, walks ? Activities.Pool | Activities.Retrieve : Activities.Pool);
+        _model = new FitModel(Source, overrides ?? [], null, walks);
         Truth = _model.Unknowns.ToDictionary(u => u.Name, truth);
-        _lures = _model.Trials([.. _model.Unknowns.Select(u => Truth[u.Name])])!.Value;
+        _lures = _model.Candidate([.. _model.Unknowns.Select(u => Truth[u.Name])])!;
         _luck = new Random(seed);
         Line($"scenario, {Path.GetFileName(scenario)}");
     }
@@ -160,7 +163,62 @@ internal sealed class MadeUpPool
         return this;
     }
 
-    private PoolTrial Lure(bool on) => on ? _lures.On : _lures.Off;
+    /// <summary>Films of the walk from above, 15 pictures a second, nose and tail, every tenth place hidden, axes anywhere and y down.</summary>
+    public MadeUpPool Walks(int films, int pairs, double cadence, double errorM = 0.01, bool says = false)
+    {
+        Line("test, walk");
+        Line(says ? $"cadence, {N(cadence)} /s" : "");
+        Line("time (s), nose x (cm), nose y (cm), tail x (cm), tail y (cm)");
+        WalkTest test = Walk(cadence, Walk(cadence, 0.25).Compute(_lures, [], default)![0]);
+        RestResult rest = _lures.On.Rest();
+        for (int run = 1; run <= films; run++)
+        {
+            Line(run > 1 ? $"run, {run}" : "");
+
+            // Not the start that the fit computes from; the hand has found what it takes up, and goes on for 18 s more.
+            Model.Series series = StationaryOutcome.Whole(_lures.SetupOn, test.Task(_lures.Retrieve!, new StationaryPlan(ToTheEnd: true), run), default).Demand().Series;
+            double from = 18.0 + _luck.NextDouble();
+            (double sin, double cos) = Math.SinCos(6.0 * _luck.NextDouble());
+            Dictionary<string, double[]> channels = ((string[])["time_s", "lure_x_m", "lure_y_m", "heading_deg"]).ToDictionary(c => c, c => series[c].ToArray());
+            double Now(string channel, double t) => SwimTrace.At(channels["time_s"], channels[channel], t);
+            for (double t = 0.0; t <= 2.0 * pairs / cadence; t += 1.0 / 15.0)
+            {
+                double x = Now("lure_x_m", from + t), y = Now("lure_y_m", from + t), psi = Math.PI + (Now("heading_deg", from + t) * Degree);
+                string Point(double ahead)
+                {
+                    double px = x + (ahead * Math.Cos(psi)), py = y + (ahead * Math.Sin(psi));
+                    return _luck.NextDouble() < 0.1 ? ", , " : $", {N(100.0 * ((cos * px) - (sin * py) + Error(errorM)))}, {N(-100.0 * ((sin * px) + (cos * py) + Error(errorM)))}";
+                }
+
+                Line($"{N(t)}{Point(rest.NoseAheadM)}{Point(rest.TailAheadM)}");
+            }
+        }
+
+        return this;
+    }
+
+    /// <summary>What an eye counts of the walk from the shore.</summary>
+    public MadeUpPool WalkByEye(int times, double cadence)
+    {
+        double[] seen = Walk(cadence, 0.25).Compute(_lures, [], default)!;
+        Line("test, walk");
+        Line($"cadence, {N(cadence)} /s");
+        Line("advance, width, heading swing");
+        for (int i = 0; i < times; i++)
+        {
+            Line($"{N(100.0 * (seen[0] + Error(0.03)))} cm, {N(100.0 * (seen[1] + Error(0.03)))} cm, {N((seen[2] / Degree) + Error(15.0))}");
+        }
+
+        return this;
+    }
+
+    // A walk whose hand begins at an advance.
+    private static WalkTest Walk(double cadence, double advance) => new(true, cadence, null)
+    {
+        Readings = [.. ((FitQuantity[])[FitQuantity.Advance, FitQuantity.PathWidth, FitQuantity.HeadingSwing]).Select(q => new FitReading(FitKind.Walk, q, "", true, cadence, q == FitQuantity.Advance ? advance : 0.0, 1.0))],
+    };
+
+    private PoolTrial Lure(bool on) => _lures.Trial(on);
 
     private void Block(string test, bool on)
     {
