@@ -78,7 +78,7 @@ internal sealed record WalkFilm(double RhythmPerS, double Pairs, WalkFigures Fig
             : null;
     }
 
-    // The knife that leaves out one pair of twitches after the other (Tukey 1958, from memory) sees how unlike they are and how well places were read, in one;
+    // The jackknife that leaves out one pair of twitches after the other (Tukey 1958, from memory) sees how unlike they are and how well places were read, in one;
     // few pairs know their scatter badly, so it is widened to what Student's law has in 80 of 100. It is never less than what errors of reading leave.
     private static WalkFilm WithErrors(WalkSamples samples, double turns, double pairs, WalkFigures figures, double placeErrorM, double angleErrorRad)
     {
