@@ -49,7 +49,7 @@ internal static class SayingWords
     public static string Figure(ReadyTrial trial)
     {
         string words = Words(trial, trial.Figure);
-        string figure = trial.Test.IsOfWords ? $"share of {trial.Figures.Name} runs that are {string.Join(" or ", trial.Test.Words)}" : $"{words} of {trial.Figures.Name}";
+        string figure = trial.Test.IsOfWords ? $"share of {trial.Figures.Name} runs that are {string.Join(" or ", trial.Test.Words)}" : $"{trial.Figures.Name}: {words}";
         return trial.Test.Name.Length > 0 && trial.Test.Name != words ? $"{trial.Test.Name} ({figure})" : figure;
     }
 
