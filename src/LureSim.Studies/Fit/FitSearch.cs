@@ -37,7 +37,7 @@ internal static class FitSearch
         return Escaped(system, solver, best!, steps);
     }
 
-    // A search that ended where it does not fit lies in a wrong hollow, and not always one of chi: from the lowest place a step to either side in any number, or back to what was known of it, it begins again.
+    // A search that ended where it does not fit lies in a wrong hollow, and not always one of chi: from the lowest place a step to either side in any number it begins again.
     private static FitPoint Escaped(FitSystem system, FitSolver solver, FitPoint best, FitProgress steps)
     {
         for (int round = 0; round < Escapes && !Fits(system, best); round++)
@@ -46,7 +46,7 @@ internal static class FitSearch
             double[][] beside =
             [
                 .. from j in Enumerable.Range(0, system.OfLure)
-                   from side in (double[])[-1.0, 1.0, -z[j]]
+                   from side in (double[])[-1.0, 1.0]
                    select With(z, j, Math.Clamp(z[j] + side, system.Unknowns[j].LeastZ, system.Unknowns[j].MostZ)),
             ];
             double[] cost = [.. beside.Zip(system.Compute(beside), solver.Cost)];

@@ -23,7 +23,7 @@ internal sealed record PageFloat(DesignReport? Report, string? Fault)
         }
         catch (Exception e) when (e is ArgumentException or ModelException)
         {
-            // What no single key could tell: a lure that sinks, or that finds no attitude.
+            // What no single key could tell: a lure that finds no attitude. One that sinks is refused with its file.
             return new(null, e.Message.Split('\n')[0]);
         }
     }
