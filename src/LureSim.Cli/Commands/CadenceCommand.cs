@@ -8,6 +8,7 @@ using LureSim.Scenarios;
 using LureSim.Scenarios.Effective;
 using LureSim.Scenarios.Variation;
 using LureSim.Studies.Across;
+using LureSim.Studies.Batches;
 using LureSim.Studies.Cadence;
 using LureSim.Studies.Doubt;
 using LureSim.Studies.Figures;
@@ -121,7 +122,7 @@ public static class CadenceCommand
         {
             using var progress = new ProgressLine("doubt", terminal, values.Quiet);
             doubt = DoubtRuns.Run(
-                ScenarioSource.Load(values.File, Activities.Retrieve), values.Overrides, new CadenceSource(plan), runs, DoubtOptions.Cores(plan.Threads), progress.Report, stop);
+                ScenarioSource.Load(values.File, Activities.Retrieve), values.Overrides, new CadenceSource(plan), runs, Batch.Cores(plan.Threads), progress.Report, stop);
         }
 
         EffectiveScenario effective = scenario.Effective();

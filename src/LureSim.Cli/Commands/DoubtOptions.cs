@@ -1,5 +1,6 @@
 using System.CommandLine;
 using LureSim.Scenarios;
+using LureSim.Studies.Batches;
 using LureSim.Studies.Doubt;
 
 namespace LureSim.Cli.Commands;
@@ -47,7 +48,7 @@ public sealed class DoubtOptions
         ArgumentNullException.ThrowIfNull(parsed);
         ArgumentNullException.ThrowIfNull(faults);
         int cores = Counts.Read(parsed.GetValue(_threads), 0, "--threads", 0, MostThreads, faults);
-        return (ReadRuns(parsed, faults), Cores(cores));
+        return (ReadRuns(parsed, faults), Batch.Cores(cores));
     }
 
     /// <summary>Runs wanted, 0 for no study.</summary>
@@ -58,8 +59,4 @@ public sealed class DoubtOptions
         ArgumentNullException.ThrowIfNull(parsed);
         return Counts.Read(parsed.GetValue(Runs), 0, "--doubt", DoubtAnalysis.FewestRuns, MostRuns, faults);
     }
-
-    /// <summary>Threads that a count asks for.</summary>
-    /// <param name="threads">Count; 0 for every core.</param>
-    public static int Cores(int threads) => threads == 0 ? Environment.ProcessorCount : threads;
 }

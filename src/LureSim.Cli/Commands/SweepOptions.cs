@@ -86,7 +86,7 @@ public sealed class SweepOptions
 
         CheckAxes(axes, samples, guesses, faults);
         return new(
-            axes, samples, guesses, Capabilities.Summaries.First(f => f.Name == parsed.GetValue(_command)), DoubtOptions.Cores(cores),
+            axes, samples, guesses, Capabilities.Summaries.First(f => f.Name == parsed.GetValue(_command)), Batch.Cores(cores),
             _resume.Read(parsed), part ?? Shard.Whole);
     }
 

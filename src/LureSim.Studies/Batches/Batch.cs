@@ -7,6 +7,10 @@ namespace LureSim.Studies.Batches;
 /// not grow with the list.</summary>
 public static class Batch
 {
+    /// <summary>Runs at a time for a count that was asked for. Bounded on all cores too: without a bound the pool of threads adds more all along a list of long runs.</summary>
+    /// <param name="threads">Count; 0 for every core.</param>
+    public static int Cores(int threads) => threads == 0 ? Environment.ProcessorCount : threads;
+
     /// <summary>Runs every index. Returns when all are done.</summary>
     /// <param name="indices">What to run; read lazily, in order.</param>
     /// <param name="threads">Most runs at a time, at least 1.</param>

@@ -42,7 +42,7 @@ internal sealed class SearchQueue : IDisposable
     /// <exception cref="OperationCanceledException">Stopped. Any other exception is the one of a run, as it is.</exception>
     public void Run(Func<Setup, RetrieveTask, StationaryOutcome> run, CancellationToken stop)
     {
-        Batch.Execute(Indices(stop), _plan.Threads == 0 ? Environment.ProcessorCount : _plan.Threads, One, Keep, stop);
+        Batch.Execute(Indices(stop), Batch.Cores(_plan.Threads), One, Keep, stop);
 
         StationaryOutcome One(int n)
         {

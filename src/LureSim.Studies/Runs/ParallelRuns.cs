@@ -20,7 +20,7 @@ public static class ParallelRuns
         ArgumentNullException.ThrowIfNull(run);
         ArgumentOutOfRangeException.ThrowIfNegative(threads);
         var results = new TResult[inputs.Count];
-        Batch.Execute(Enumerable.Range(0, inputs.Count), threads == 0 ? Environment.ProcessorCount : threads, i => run(inputs[i]), Keep, stop);
+        Batch.Execute(Enumerable.Range(0, inputs.Count), Batch.Cores(threads), i => run(inputs[i]), Keep, stop);
         return results;
 
         void Keep(int i, TResult result)
